@@ -1,0 +1,104 @@
+/**
+ * What comes out when a piece is sized. Codes and figures only: `words/`
+ * makes sentences of them, so that buyer, maker and terminal read the same.
+ */
+import type { Counts } from '../strand/design.ts';
+import type { Choice } from './choice.ts';
+import type { HandAdvice } from '../hand/hand.ts';
+import type { Placed } from '../strand/expand.ts';
+
+/** One section's change from the design as it stands in the shop. */
+export type Change = {
+  readonly strand: number;
+  readonly section: string;
+  readonly from: number;
+  readonly to: number;
+  /** Components of each kind added (positive) or left out (negative), both sides together. */
+  readonly parts: readonly { readonly component: string; readonly count: number }[];
+};
+
+/** One piece that can be made. */
+export type Candidate = {
+  readonly counts: Counts;
+  /** The measure that was fitted: finished length or inside girth. */
+  readonly fittedMm: number;
+  readonly errorMm: number;
+  readonly withinTolerance: boolean;
+  /** Longest strand where there are several. */
+  readonly finishedLengthMm: number;
+  /** Least of the strands where there are several. */
+  readonly insideGirthMm: number;
+  readonly changes: readonly Change[];
+  readonly priceMinor: number;
+  readonly massG: number;
+  /** Each strand in stringing order, clasp end to ring end, crimps and covers included, clasp and ring not. */
+  readonly sequences: readonly (readonly Placed[])[];
+};
+
+/** The measures this piece can be made in, and what ends them. */
+export type Limits = {
+  readonly leastMm: number;
+  readonly mostMm: number;
+  /** The same limits as the buyer measures: girth of the body, or finished length. */
+  readonly leastAskedMm: number;
+  readonly mostAskedMm: number;
+  /** Sections that stand at their fewest (least) or most. */
+  readonly leastBinds: readonly string[];
+  readonly mostBinds: readonly string[];
+};
+
+/** Why a choice can't be sized at all. Each carries what the message needs. */
+export type SizingProblem =
+  | { readonly code: 'measure-not-positive'; readonly mm: number }
+  | { readonly code: 'measure-absurd'; readonly mm: number; readonly leastMm: number; readonly mostMm: number }
+  | { readonly code: 'measure-wrong-kind'; readonly of: string; readonly kind: string }
+  | { readonly code: 'quantity'; readonly quantity: number }
+  | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
+
+export type DesignProblem = {
+  readonly code:
+    | 'unknown-component'
+    | 'hole-too-small'
+    | 'no-strand'
+    | 'bad-measure'
+    | 'bad-counts'
+    | 'wrong-kind'
+    | 'ways'
+    | 'too-large';
+  /** Path within the design, e.g. `strands.0.sections.2`. */
+  readonly at: string;
+  /** What the message names: ids, measures in mm. */
+  readonly args: Readonly<Record<string, string | number>>;
+};
+
+export type Sizing =
+  | {
+      /** `fits`: `chosen` is within tolerance. `near`: it isn't; `below` and `above` are what can be made. */
+      readonly status: 'fits' | 'near';
+      readonly choice: Choice;
+      readonly fitted: 'length' | 'girth';
+      readonly targetMm: number;
+      readonly toleranceMm: number;
+      /** The candidate that `choice.pick` names; the proven optimum for `best`. */
+      readonly chosen: Candidate;
+      readonly best: Candidate;
+      /** Nearest piece not above / not below the target; null where there is none. */
+      readonly below: Candidate | null;
+      readonly above: Candidate | null;
+      readonly limits: Limits;
+      readonly hand: HandAdvice;
+      /** True: no other counts are better by the order of preference. Always true where the status is given. */
+      readonly proven: true;
+    }
+  | {
+      /** The wanted size lies outside what the piece can be. `nearest` is the piece at that limit. */
+      readonly status: 'outside';
+      readonly choice: Choice;
+      readonly fitted: 'length' | 'girth';
+      readonly targetMm: number;
+      readonly toleranceMm: number;
+      readonly side: 'below' | 'above';
+      readonly limits: Limits;
+      readonly nearest: Candidate;
+    }
+  | { readonly status: 'refused'; readonly problem: SizingProblem };
