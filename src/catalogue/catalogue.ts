@@ -1,0 +1,95 @@
+/**
+ * What the shop is made of once it has been read: plain data, the same for the
+ * build, the bench and the terminal. Measures are the core's (mm, g, N, minor
+ * units); dates are ISO 8601 as far as they are known.
+ */
+import type { Component, Wire } from '#core/components/component.ts';
+import type { Rules } from '#core/sizing/rules.ts';
+import type { Design } from '#core/strand/design.ts';
+
+/** Languages that texts may be written in. English is always there. */
+export type Lang = 'en' | 'de';
+
+/** `available`: lies on the shelf in its listed size. `to-order`: made when asked for. `past`: not made any more. */
+export type Status = 'available' | 'to-order' | 'past';
+
+/** A piece's words in one language. `story` may hold several paragraphs, a blank line between. */
+export type PieceTexts = { readonly name: string; readonly summary: string; readonly story: string };
+
+/** A photograph beside the piece's entry. */
+export type Picture = {
+  /** Path within the content folder, with forward slashes. */
+  readonly file: string;
+  readonly format: 'jpeg' | 'png' | 'webp' | 'avif';
+  /** What a person who doesn't see it should know, by language; English always. */
+  readonly alt: { readonly en: string; readonly de: string | null };
+};
+
+export type Piece = PieceTexts & {
+  readonly id: string;
+  /** German words; null where she wrote none, and English stands in. */
+  readonly de: PieceTexts | null;
+  readonly design: Design;
+  /** Price of the piece at its usual counts. */
+  readonly listedMinor: number;
+  readonly status: Status;
+  /** When it was first made: `2024`, `2024-05` or `2024-05-17`. */
+  readonly made: string;
+  /** Twelve hexadecimal digits that change when the design, the wire, a component's measures or the price do. */
+  readonly revision: string;
+  readonly pictures: readonly Picture[];
+};
+
+/** How an order reaches the maker, and what happens to it then. */
+export type Orders = {
+  readonly email: string;
+  /** Path or address that takes a POSTed order; null where orders come by e-mail only. */
+  readonly desk: string | null;
+  /** Payment address with `{number}`, `{amount}` and `{currency}` in it; null for none. */
+  readonly payment: string | null;
+  /** Weeks from agreement to sending, as she tells buyers. */
+  readonly weeks: number;
+  /** Months that a buyer's personal data is kept after the order is closed. */
+  readonly keepMonths: number;
+};
+
+export type Shop = {
+  readonly name: string;
+  readonly maker: string;
+  readonly place: string;
+  /** Year the shop began. */
+  readonly since: number;
+  /** One line under the name, by language. */
+  readonly line: { readonly en: string; readonly de: string | null };
+  /** Unit a buyer sees before choosing one. */
+  readonly unit: 'in' | 'cm';
+  readonly rules: Rules;
+  readonly orders: Orders;
+};
+
+/** A page of advice, written in Markdown. */
+export type Guide = {
+  /** Same in every language: `measuring`. */
+  readonly id: string;
+  readonly lang: Lang;
+  readonly title: string;
+  readonly summary: string;
+  /** Place in lists, smallest first. */
+  readonly order: number;
+  /** Markdown, without the front matter. */
+  readonly body: string;
+};
+
+export type Catalogue = {
+  readonly shop: Shop;
+  readonly components: Readonly<Record<string, Component>>;
+  readonly wires: Readonly<Record<string, Wire>>;
+  /** Newest first, then by id. */
+  readonly pieces: readonly Piece[];
+  readonly guides: readonly Guide[];
+};
+
+/** The piece's words in a language, English where there are none. */
+export function textsOf(piece: Piece, lang: Lang): PieceTexts {
+  return lang === 'de' && piece.de !== null ? piece.de : piece;
+}
