@@ -1,0 +1,92 @@
+/**
+ * Lengths, money, dates and lists as people write them. Everything but the
+ * eighths of an inch goes through Intl.
+ */
+import { locale, type Lang } from './lang.ts';
+
+/** Units a length is shown in. */
+export type LengthUnit = 'in' | 'cm' | 'mm';
+
+/** One inch, exact (NIST SP 811, B.8). */
+const MM_PER_INCH = 25.4;
+/** Makers and their rulers read inches in eighths. */
+const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'] as const;
+const UNIT_NAMES: Readonly<Record<Lang, Readonly<Record<LengthUnit, string>>>> = {
+  en: { in: 'in', cm: 'cm', mm: 'mm' },
+  de: { in: 'Zoll', cm: 'cm', mm: 'mm' },
+};
+/** Between a number and its unit, so that they never part at a line's end. */
+const NO_BREAK = '\u00a0';
+const MINUS = '\u2212';
+
+/** A number with at most `digits` decimals, in the language's spelling. */
+export function formatNumber(value: number, lang: Lang, digits = 0): string {
+  return new Intl.NumberFormat(locale(lang), { maximumFractionDigits: digits }).format(value);
+}
+
+/** A length without its unit: eighths of an inch ("6½"), tenths of a centimetre, whole millimetres. */
+export function formatLengthNumber(mm: number, unit: LengthUnit, lang: Lang): string {
+  if (unit === 'cm') return formatNumber(Math.round(mm) / 10, lang, 1);
+  if (unit === 'mm') return formatNumber(Math.round(mm), lang);
+  const eighths = Math.round((Math.abs(mm) / MM_PER_INCH) * 8);
+  const whole = Math.floor(eighths / 8);
+  const part = EIGHTHS[eighths % 8] ?? '';
+  const sign = mm < 0 && eighths > 0 ? MINUS : '';
+  return sign + (whole > 0 || part === '' ? formatNumber(whole, lang) : '') + part;
+}
+
+/** A length as a maker would say it: "6½ in", "16.5 cm", "165 mm" (German: "6½ Zoll", "16,5 cm"). */
+export function formatLength(mm: number, unit: LengthUnit, lang: Lang): string {
+  return formatLengthNumber(mm, unit, lang) + NO_BREAK + UNIT_NAMES[lang][unit];
+}
+
+/** Money from integer minor units of an ISO 4217 currency; as many decimals as that currency has. */
+export function formatMoney(minor: number, currency: string, lang: Lang): string {
+  const format = new Intl.NumberFormat(locale(lang), { style: 'currency', currency });
+  const digits = format.resolvedOptions().maximumFractionDigits ?? 2;
+  return format.format(minor / 10 ** digits);
+}
+
+/** A day, written out: "25 November 2026". `iso` is an ISO 8601 date or instant, shown in UTC unless a zone is named. */
+export function formatDate(iso: string, lang: Lang, timeZone = 'UTC'): string {
+  return new Intl.DateTimeFormat(locale(lang), { dateStyle: 'long', timeZone }).format(new Date(iso));
+}
+
+/** A day with its time of day, to the minute. */
+export function formatDateTime(iso: string, lang: Lang, timeZone = 'UTC'): string {
+  const style = { dateStyle: 'long', timeStyle: 'short', timeZone } as const;
+  return new Intl.DateTimeFormat(locale(lang), style).format(new Date(iso));
+}
+
+/** "a, b and c". */
+export function formatList(
+  items: readonly string[],
+  lang: Lang,
+  type: 'conjunction' | 'disjunction' = 'conjunction',
+): string {
+  return new Intl.ListFormat(locale(lang), { type }).format(items);
+}
+
+/** What sentences need to write figures, bound to one reader's language, unit and the shop's currency. */
+export type Format = {
+  readonly lang: Lang;
+  /** A measure of a body or a piece: the reader's unit. */
+  readonly length: (mm: number) => string;
+  /** A short length such as an ease: eighths of an inch, or whole millimetres. */
+  readonly short: (mm: number) => string;
+  readonly money: (minor: number) => string;
+  readonly number: (value: number, digits?: number) => string;
+  readonly list: (items: readonly string[]) => string;
+};
+
+/** Binds the formats above. `currency` is an ISO 4217 code. */
+export function formatFor(lang: Lang, unit: LengthUnit, currency: string): Format {
+  return {
+    lang,
+    length: (mm) => formatLength(mm, unit, lang),
+    short: (mm) => formatLength(mm, unit === 'in' ? 'in' : 'mm', lang),
+    money: (minor) => formatMoney(minor, currency, lang),
+    number: (value, digits) => formatNumber(value, lang, digits),
+    list: (items) => formatList(items, lang),
+  };
+}
