@@ -16,10 +16,14 @@ function rulesFor(folder) {
       message: `src/${folder} may not import it: ${why}`,
     });
   }
-  if (!may.includes('node')) patterns.push({ regex: '^node:', message: `src/${folder} has no Node here: ${why}` });
+  if (!may.includes('node'))
+    patterns.push({ regex: '^node:', message: `src/${folder} has no Node here: ${why}` });
   for (const name of packages.filter((p) => !may.includes(p))) {
     patterns.push({
-      regex: `^(${name}|@${name}js/[^/]+|astro:[a-z]+)(/|$)`.replace('|astro:[a-z]+', name === 'astro' ? '|astro:[a-z]+' : ''),
+      regex: `^(${name}|@${name}js/[^/]+|astro:[a-z]+)(/|$)`.replace(
+        '|astro:[a-z]+',
+        name === 'astro' ? '|astro:[a-z]+' : '',
+      ),
       message: `src/${folder} does without ${name}: ${why}`,
     });
   }

@@ -1,0 +1,49 @@
+/** The built shop and the bench behind one HTTP server on this machine. */
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { pathToFileURL } from 'node:url';
+import { join } from 'node:path';
+
+type Handler = (request: IncomingMessage, response: ServerResponse) => void;
+
+/** How many ports above the wanted one are tried when it is taken. */
+const PORTS_TRIED = 20;
+
+/**
+ * Serves `dist/` of `root`.
+ * @param host address to listen on; 127.0.0.1 keeps the bench to this machine
+ * @param port wanted port; the next free one is taken where it is in use; 0 for any
+ * @throws Error where dist/ is missing or no port is free
+ */
+export async function serve(
+  root: string,
+  host: string,
+  port: number,
+): Promise<{ server: Server; port: number }> {
+  const handler = await builtHandler(root);
+  for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
+    const server = createServer(handler);
+    if (await listens(server, host, candidate)) {
+      return { server, port: (server.address() as AddressInfo).port };
+    }
+  }
+  throw new Error(`No free port from ${port} to ${port + PORTS_TRIED}. Fix: set PORT to a free one.`);
+}
+
+async function builtHandler(root: string): Promise<Handler> {
+  // The adapter would listen by itself on import; here the server is ours.
+  process.env.ASTRO_NODE_AUTOSTART = 'disabled';
+  const entry = pathToFileURL(join(root, 'dist', 'server', 'entry.mjs')).href;
+  const { handler } = (await import(entry)) as { handler: Handler };
+  return handler;
+}
+
+function listens(server: Server, host: string, port: number): Promise<boolean> {
+  return new Promise((resolve, reject) => {
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      if (error.code === 'EADDRINUSE') resolve(false);
+      else reject(error);
+    });
+    server.listen(port, host, () => resolve(true));
+  });
+}

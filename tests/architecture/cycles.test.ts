@@ -1,0 +1,26 @@
+/** No file may stand on itself by way of others. */
+import { cruise, type ICruiseResult } from 'dependency-cruiser';
+import { expect, test } from 'vitest';
+
+test('no import cycles in src', async () => {
+  const { output } = await cruise(['src'], {
+    baseDir: new URL('../..', import.meta.url).pathname,
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: 'node_modules' },
+    enhancedResolveOptions: { extensions: ['.ts', '.tsx'] },
+    tsPreCompilationDeps: 'specify',
+    ruleSet: {
+      forbidden: [
+        {
+          name: 'no-cycle',
+          severity: 'error',
+          from: {},
+          to: { circular: true, dependencyTypesNot: ['type-only'] },
+        },
+      ],
+    },
+  });
+  const { summary, modules } = output as ICruiseResult;
+  expect(modules.length).toBeGreaterThan(20);
+  expect(summary.violations.map((violation) => `${violation.from} → ${violation.to}`)).toEqual([]);
+});
