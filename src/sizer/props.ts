@@ -1,0 +1,29 @@
+/** What a page hands to the island: plain data, as small as sizing allows. */
+import type { Rules } from '#core/sizing/rules.ts';
+import type { Design } from '#core/strand/design.ts';
+
+/** One piece, as much of it as sizing, drawing and ordering need. */
+export type PieceForSizer = {
+  readonly id: string;
+  /** In the page's language. */
+  readonly name: string;
+  readonly revision: string;
+  readonly design: Design;
+  /** Price at the usual counts, minor units of `rules.currency`. */
+  readonly listedMinor: number;
+  readonly rules: Rules;
+  /** False for past pieces: they can be sized and looked at, and asked about by e-mail only. */
+  readonly orderable: boolean;
+};
+
+/** The shop, as much of it as the road of an order needs. */
+export type ShopForSizer = {
+  readonly name: string;
+  readonly email: string;
+  /** Address that takes a POSTed order; null: orders go by e-mail. */
+  readonly desk: string | null;
+  /** Unit shown before the buyer has chosen one. */
+  readonly unit: 'in' | 'cm';
+  /** Address of the slip page, without fragment, in the page's language. */
+  readonly slip: string;
+};

@@ -1,0 +1,158 @@
+/** Was die Kundin liest, während sie ein Stück auf ihr Maß bringt. */
+import type { HandAdvice } from '#core/hand/hand.ts';
+import type { Measure } from '#core/sizing/choice.ts';
+import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { SizingProblem } from '#core/sizing/sizing.ts';
+import type { PieceKind } from '#core/strand/design.ts';
+import type { sizing as english } from '../en/sizing.ts';
+import type { Sentences } from '../sentence.ts';
+
+type Of = Measure['of'];
+
+const BODY: Readonly<Record<Of, string>> = {
+  wrist: 'Handgelenk',
+  ankle: 'Fessel',
+  neck: 'Hals',
+  length: 'fertiger Länge',
+};
+/** „für ein Handgelenk von …“ */
+const FOR_BODY: Readonly<Record<Of, string>> = {
+  wrist: 'für ein Handgelenk von',
+  ankle: 'für eine Fessel von',
+  neck: 'für einen Hals von',
+  length: 'mit einer Länge von',
+};
+const HAND: Readonly<Record<Hand, string>> = { left: 'linke', right: 'rechte' };
+
+const CLOSE = {
+  snug: 'Liegt an und rutscht kaum.',
+  easy: 'Bewegt sich etwas; eine Fingerspitze passt darunter.',
+  loose: 'Gleitet frei und fällt weich.',
+};
+
+const SIT_MEANS: Readonly<Record<PieceKind, Readonly<Record<Sit, string>>>> = {
+  bracelet: CLOSE,
+  anklet: CLOSE,
+  collar: {
+    snug: 'Liegt rundum auf der Haut.',
+    easy: 'Zwei Finger passen darunter.',
+    loose: 'Sinkt bis zum Halsansatz.',
+  },
+  necklace: {
+    snug: 'Liegt am Halsansatz.',
+    easy: 'Liegt etwas unter den Schlüsselbeinen.',
+    loose: 'Hängt auf der Brust.',
+  },
+};
+
+const problems: Sentences<SizingProblem> = {
+  'measure-not-positive': () =>
+    'Ein Maß muss größer als null sein. Schreiben Sie, was das Band zeigt, zum Beispiel 16,5 cm oder 6½ Zoll.',
+  'measure-absurd': ({ mm, leastMm, mostMm }, f) =>
+    `${f.length(mm)} kann nicht stimmen: Dieses Maß liegt zwischen ${f.length(leastMm)} und ${f.length(mostMm)}. Bitte Zahl und Einheit prüfen.`,
+  'measure-wrong-kind': ({ of }) => `Dieses Stück wird nicht nach ${BODY[of as Of] ?? of} bemessen.`,
+  quantity: () => 'Bestellen Sie eine ganze Zahl von Stücken, mindestens eines.',
+  design: () =>
+    'Der Plan dieses Stücks hat einen Fehler, darum lässt es sich hier nicht bemessen. Bitte schreiben Sie der Werkstatt.',
+};
+
+const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
+  'has-front-and-side': (hand) =>
+    `Der Verschluss kommt dorthin, wo Ihre ${HAND[hand]} Hand ihn bedient, und die Vorderseite bleibt vorn.`,
+  'no-front': () =>
+    'Beide Hände: Dieses Stück sieht von beiden Seiten gleich aus; tragen Sie es so herum, wie es Ihnen passt.',
+  'clasp-has-no-side': () => 'Beide Hände: Dieser Verschluss lässt sich von beiden Seiten gleich bedienen.',
+};
+
+export const sizing: typeof english = {
+  title: 'Auf Ihr Maß gefertigt',
+  problems,
+  handReasons,
+  sitMeans: SIT_MEANS,
+  sitLegend: 'Wie soll es sitzen?',
+  sits: { snug: 'Anliegend', easy: 'Bequem', loose: 'Locker' },
+  sitAdds: (f, mm, kind) =>
+    kind === 'necklace' ? `${f.short(mm)} mehr als der Halsansatz` : `${f.short(mm)} mehr als Ihr Maß`,
+  byLegend: 'Wonach richten Sie sich?',
+  by: { wrist: 'Handgelenk', ankle: 'Fessel', neck: 'Hals', length: 'Fertige Länge' },
+  fieldLabels: {
+    wrist: 'Umfang Ihres Handgelenks',
+    ankle: 'Umfang Ihrer Fessel',
+    neck: 'Umfang Ihres Halses',
+    length: 'Fertige Länge mit Verschluss',
+  },
+  fieldHint: (unit) =>
+    unit === 'in'
+      ? 'Zoll, wie man sie schreibt: 6½, 6 1/2 oder 6,5'
+      : 'Zentimeter: 16,5. Oder mit Einheit: 165 mm',
+  unitLegend: 'Einheit',
+  units: { in: 'Zoll', cm: 'cm' },
+  slider: 'Schieben, um Größen zu probieren',
+  howTitle: 'So wird gemessen',
+  how: {
+    wrist:
+      'Legen Sie das Band gleich hinter dem Handgelenkknochen, auf der Seite zum Ellbogen, um das Handgelenk: Es liegt rundum an und drückt nirgends. Schreiben Sie, was es zeigt, und geben Sie nichts zu; das macht der Sitz.',
+    ankle:
+      'Legen Sie das Band gleich über dem Knöchel um das Bein: Es liegt rundum an und drückt nirgends. Schreiben Sie, was es zeigt, und geben Sie nichts zu.',
+    neck: 'Legen Sie das Band gleich unter dem Kehlkopf um den Hals, rechtwinklig zum Hals: Es liegt rundum an und drückt nirgends. Nicht um den Halsansatz, wo eine Kette liegt: Der wird aus Ihrem Maß berechnet.',
+    length:
+      'Legen Sie eine Kette, die Ihnen gefällt, gerade hin und messen Sie von Ende zu Ende, mit Verschluss und Ring. Oder hängen Sie eine Schnur dorthin, wo das Stück liegen soll, und messen Sie die.',
+  },
+  howNoTape:
+    'Kein Maßband da? Nehmen Sie einen Papierstreifen, zeichnen Sie an, wo er sich trifft, und legen Sie ihn an ein Lineal. Wolle und Gummi dehnen sich und täuschen.',
+  howPicture: {
+    wrist: 'Hand und Unterarm; das Band läuft gleich hinter dem Handgelenkknochen um das Handgelenk.',
+    ankle: 'Fuß und Unterschenkel; das Band läuft gleich über dem Knöchel um das Bein.',
+    neck: 'Kopf, Hals und Schultern; das Band läuft gleich unter dem Kehlkopf rechtwinklig um den Hals.',
+    length:
+      'Eine Kette, gerade neben ein Lineal gelegt und vom Ende des Verschlusses bis zum Ende des Rings gemessen.',
+  },
+  handLegend: 'Welche Hand bedient den Verschluss?',
+  hands: { left: 'Linke Hand', right: 'Rechte Hand' },
+  resultTitle: 'Das bekämen Sie',
+  listedTitle: 'So liegt es im Laden',
+  finishedLength: 'Fertige Länge',
+  insideGirth: 'Innenumfang',
+  price: 'Preis',
+  weight: 'Gewicht',
+  count: 'Perlen und Teile',
+  grams: (f, massG) => `${f.number(massG, massG < 10 ? 1 : 0)}\u00a0g`,
+  unchanged: 'Perle für Perle wie im Laden.',
+  added: (f, parts) => `Dazu: ${f.list(parts)}.`,
+  leftOut: (f, parts) => `Weggelassen: ${f.list(parts)}.`,
+  part: (f, count, name) => `${f.number(count)} × ${name}`,
+  centreKept: 'Die Mitte bleibt, wie sie ist.',
+  bothSides: 'Auf beiden Seiten gleich.',
+  fits: (f, targetMm, toleranceMm) =>
+    `Höchstens ${f.short(toleranceMm)} neben den ${f.length(targetMm)}, die Sie brauchen.`,
+  near: (f, targetMm, toleranceMm) =>
+    `Mit ganzen Perlen geht es nicht näher als ${f.short(toleranceMm)} an die ${f.length(targetMm)}, die Sie brauchen. Das sind die nächsten Stücke; wählen Sie eines.`,
+  nearLegend: 'Nächste Stücke',
+  nearOption: (f, fittedMm, errorMm) =>
+    `${f.length(fittedMm)}, ${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'kleiner' : 'größer'}`,
+  outside: (f, side, of, limits) => {
+    const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
+    const fittedMm = side === 'below' ? limits.leastMm : limits.mostMm;
+    const size = of === 'length' ? fittedMm : askedMm;
+    const reach = side === 'below' ? 'kleinste' : 'größte';
+    return `So ${side === 'below' ? 'klein' : 'groß'} lässt sich dieses Stück nicht machen. Das ${reach} ist ${FOR_BODY[of]} ${f.length(size)}.`;
+  },
+  outsideWhy: (f, side, sections) =>
+    side === 'below'
+      ? `Mit weniger Perlen wäre es nicht mehr dieses Stück: Aus ${f.list(sections)} darf nichts mehr weg.`
+      : `Mit mehr Perlen wäre es nicht mehr dieses Stück: In ${f.list(sections)} passt nichts mehr dazu.`,
+  takeNearest: (f, askedMm) => `Bei ${f.length(askedMm)} zeigen`,
+  madeFrom: (f, limits, of) =>
+    `Möglich ${FOR_BODY[of]} ${f.length(limits.leastAskedMm)} bis ${f.length(limits.mostAskedMm)}.`,
+  didYouMean: (written) => `Meinten Sie ${written}?`,
+  empty: 'Schreiben Sie Ihr Maß, dann sehen Sie das Stück in Ihrer Größe.',
+  loading: 'Wird ausgerechnet …',
+  pictureTitle: (name) => `${name} in Ihrer Größe`,
+  pictureDescription: (f, lengthMm, parts) =>
+    `${f.number(parts)} Perlen und Teile der Reihe nach, ${f.length(lengthMm)} von Ende zu Ende.`,
+  views: { straight: 'Gerade gelegt', closed: 'Geschlossen', worn: 'Getragen' },
+  viewsLegend: 'Bild',
+  lifeSize: 'Echte Größe',
+  noScript:
+    'Das Bemessen braucht JavaScript. Ohne es wählen Sie aus der Größentabelle auf dieser Seite und bestellen per E-Mail.',
+};

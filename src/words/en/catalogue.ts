@@ -1,0 +1,244 @@
+/** Sentences for the maker about an entry that can't be read as it stands. */
+import type { CatalogueSentences } from '../catalogueCodes.ts';
+
+const mm = (value: number): string => `${Math.round(value * 100) / 100} mm`;
+const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
+const forms = { text: 'a text', list: 'a list', fields: 'fields of its own, indented below it' };
+
+export const catalogue: CatalogueSentences = {
+  'folder-missing': ({ folder }) => ({
+    what: `There is no folder ${folder}.`,
+    fix: 'Name the folder that holds shop.yaml, components, wires, pieces and guides.',
+  }),
+  'shop-missing': ({ file }) => ({
+    what: `The shop has no ${file}.`,
+    fix: `Write ${file} with the shop's name, currency, allowances and how orders arrive.`,
+  }),
+  'file-unreadable': ({ why }) => ({
+    what: `The file can't be read (${why}).`,
+    fix: 'Check that it is there and that you may open it.',
+  }),
+  yaml: ({ why }) => ({
+    what: `The line can't be read as YAML: ${why}.`,
+    fix: 'Check the indent, the colon and one space after each field name, and quotes round a text that holds a colon or #.',
+  }),
+  'not-fields': () => ({
+    what: 'The entry has no fields.',
+    fix: 'Write one field on each line, as in “name: Weir Light”.',
+  }),
+  'front-matter': () => ({
+    what: 'The guide has no heading block.',
+    fix: 'Begin the file with a line ---, then title, summary and order, then another line ---.',
+  }),
+  'missing-field': ({ field }) => ({
+    what: `“${field}” is missing.`,
+    fix: `Add a line “${field}: …”.`,
+  }),
+  'empty-field': ({ field }) => ({
+    what: `“${field}” has nothing after it.`,
+    fix: `Write its value on the same line, or take “${field}” away.`,
+  }),
+  'unknown-field': ({ field, near, known }) => ({
+    what: `“${field}” isn't a field here.`,
+    fix: `${perhaps(near)}The fields are: ${known}.`,
+  }),
+  'wrong-form': ({ field, value, wanted }) => ({
+    what: `“${field}” is “${value}”, but should be ${forms[wanted]}.`,
+    fix:
+      wanted === 'list'
+        ? `Write each on a line of its own, with a dash before it.`
+        : `Write “${field}” as ${forms[wanted]}.`,
+  }),
+  'not-one-of': ({ value, options }) => ({
+    what: `“${value}” isn't one of the choices.`,
+    fix: `Write one of: ${options}.`,
+  }),
+  'not-yes-or-no': ({ value }) => ({
+    what: `“${value}” is neither yes nor no.`,
+    fix: 'Write yes or no.',
+  }),
+  'not-whole': ({ value, least, most }) => ({
+    what: `“${value}” isn't a whole number from ${least} to ${most}.`,
+    fix: `Write a whole number from ${least} to ${most}, in figures.`,
+  }),
+  'not-a-measure': ({ value, example }) => ({
+    what: `“${value}” isn't a measure.`,
+    fix: `Write a number and its unit, as in “${example}”.`,
+  }),
+  'unit-missing': ({ value, units }) => ({
+    what: `“${value}” has no unit.`,
+    fix: `Write the unit after it: ${units}.`,
+  }),
+  'unit-wrong': ({ value, unit, units }) => ({
+    what: `“${value}” has the unit “${unit}”, which doesn't measure this.`,
+    fix: `Use one of: ${units}.`,
+  }),
+  'out-of-range': ({ value, least, most }) => ({
+    what: `“${value}” is outside what can be: ${least} to ${most}.`,
+    fix: 'Check the figure and its unit.',
+  }),
+  'price-without-currency': ({ value }) => ({
+    what: `“${value}” is a price without a currency.`,
+    fix: `Write the currency with it, as in “£${value}” or “${value} GBP”.`,
+  }),
+  'not-money': ({ value }) => ({
+    what: `“${value}” isn't an amount of money.`,
+    fix: 'Write it with a point and no more decimals than the currency has, as in “£48.00” or “48.00 GBP”.',
+  }),
+  'currency-unknown': ({ value, currency }) => ({
+    what: `“${value}” is in ${currency}, a currency not known here.`,
+    fix: 'Use one of GBP, EUR, USD, CHF, SEK, NOK, DKK, PLN, CAD, AUD, NZD, JPY.',
+  }),
+  'currency-other': ({ value, currency }) => ({
+    what: `“${value}” isn't in the shop's currency, ${currency}.`,
+    fix: `Write the amount in ${currency}, or change the currency in shop.yaml.`,
+  }),
+  'not-a-date': ({ value }) => ({
+    what: `“${value}” isn't a date.`,
+    fix: 'Write the year, year and month, or the day: 2024, 2024-05 or 2024-05-17.',
+  }),
+  'not-a-colour': ({ value }) => ({
+    what: `“${value}” isn't a colour.`,
+    fix: "Write # and six digits or letters a to f, in quotes, as in '#4a5866'.",
+  }),
+  'colour-unquoted': () => ({
+    what: 'The colour has no quotes, and everything after # is taken for a remark.',
+    fix: "Put quotes round it, as in '#4a5866'.",
+  }),
+  'not-an-id': ({ value }) => ({
+    what: `“${value}” can't be a short name.`,
+    fix: 'Use small letters a to z, figures and single hyphens, as in “slate-6”, at most 48 in all.',
+  }),
+  'not-an-email': ({ value }) => ({
+    what: `“${value}” isn't an e-mail address.`,
+    fix: 'Write it as in “orders@shop.example”.',
+  }),
+  'not-a-bead-line': ({ value }) => ({
+    what: `“${value}” doesn't say which component and how many.`,
+    fix: 'Write how many and the short name, as in “2 slate-6”, or the short name alone for one.',
+  }),
+  'text-too-long': ({ length, most }) => ({
+    what: `The text has ${length} characters; there is room for ${most}.`,
+    fix: 'Shorten it.',
+  }),
+  'duplicate-id': ({ id, other }) => ({
+    what: `“${id}” is there twice; the other is in ${other}.`,
+    fix: 'Give one of them another short name.',
+  }),
+  'duplicate-name': ({ name, other }) => ({
+    what: `The name “${name}” is there twice; the other is in ${other}.`,
+    fix: 'Give one of them another name, so that buyers can tell them apart.',
+  }),
+  'size-or-both': ({ shape }) => ({
+    what: `The measures of this ${shape} aren't complete.`,
+    fix: 'Write “size” alone if it is as long as it is wide; else “along” (its length on the wire) and “across” (its width), and no “size”.',
+  }),
+  'measure-needed': ({ field, kind }) => ({
+    what: `A ${kind} needs “${field}”.`,
+    fix: `Measure it and add a line “${field}: … mm”.`,
+  }),
+  'field-not-for': ({ field, kind }) => ({
+    what: `“${field}” means nothing for a ${kind}.`,
+    fix: 'Take the line away, or check the kind.',
+  }),
+  'rounding-too-large': ({ roundingMm, mostMm }) => ({
+    what: `A rounding of ${mm(roundingMm)} is more than half of the component.`,
+    fix: `Write at most ${mm(mostMm)}, or leave it out.`,
+  }),
+  'hole-too-wide': ({ holeMm, acrossMm }) => ({
+    what: `A hole of ${mm(holeMm)} doesn't leave anything of a component ${mm(acrossMm)} across.`,
+    fix: 'Check both measures.',
+  }),
+  'sections-or-strands': () => ({
+    what: 'The piece has either no beads, or both “sections” and “strands”.',
+    fix: 'Write “sections” for one strand, “strands” with sections in each for several.',
+  }),
+  'counts-order': ({ fewest, usual, most }) => ({
+    what: `Fewest ${fewest}, usual ${usual} and most ${most} aren't in rising order.`,
+    fix: 'See to it that fewest is not above usual, and usual not above most.',
+  }),
+  'focal-place': () => ({
+    what: 'A focal section stands in the middle, so it comes first in a mirrored strand, and once.',
+    fix: 'Move it to the top of the sections with usual, fewest and most left out, or take “role: focal” away.',
+  }),
+  'lie-needed': ({ strands }) => ({
+    what: `${strands} strands, but nothing says how they lie.`,
+    fix: 'Add “lie: side-by-side” or “lie: nested”.',
+  }),
+  'unknown-material': ({ material, near }) => ({
+    what: `The material “${material}” isn't known.`,
+    fix: `${perhaps(near)}Use a name from the list of materials, and “weight” for what it weighs.`,
+  }),
+  'unknown-component': ({ id, near }) => ({
+    what: `There is no component “${id}”.`,
+    fix: `${perhaps(near)}Add it to a file in components, or use one that is there.`,
+  }),
+  'unknown-wire': ({ id, near }) => ({
+    what: `There is no wire “${id}”.`,
+    fix: `${perhaps(near)}Add it to a file in wires, or use one that is there.`,
+  }),
+  'wrong-kind': ({ id, kind, wanted }) => ({
+    what: `“${id}” is a ${kind}, and can't stand here.`,
+    fix: `Name a ${wanted}.`,
+  }),
+  'hole-too-small': ({ component, holeMm, needMm, wire }) => ({
+    what: `The hole of “${component}” is ${mm(holeMm)}; the wire “${wire}” needs ${mm(needMm)}.`,
+    fix: 'Take a thinner wire or a bead with a larger hole, or ream the hole and correct its measure.',
+  }),
+  'end-hole-too-small': ({ component, holeMm, needMm, wire }) => ({
+    what: `“${component}” stands at an end, where the wire “${wire}” runs back doubled: its hole is ${mm(holeMm)}, and ${mm(needMm)} is needed.`,
+    fix: 'Put beads with larger holes next to the crimp, or take a thinner wire.',
+  }),
+  'crimp-too-tight': ({ crimp, insideMm, needMm, wire }) => ({
+    what: `The crimp “${crimp}” is ${mm(insideMm)} inside; the wire “${wire}” doubled needs ${mm(needMm)}.`,
+    fix: 'Take a larger crimp or a thinner wire.',
+  }),
+  'crimp-too-loose': ({ crimp, insideMm, mostMm, wire }) => ({
+    what: `The crimp “${crimp}” is ${mm(insideMm)} inside, too loose on the wire “${wire}” doubled: at most ${mm(mostMm)}.`,
+    fix: 'Take a smaller crimp or a thicker wire, or allow more crimp play in shop.yaml.',
+  }),
+  'cover-not-fit': ({ cover, takesMm, crimp, closedMm }) => ({
+    what: `The cover “${cover}” takes ${mm(takesMm)}; the crimp “${crimp}” is ${mm(closedMm)} once closed.`,
+    fix: 'Take a larger cover or a smaller crimp.',
+  }),
+  ways: ({ clasp, ways, strands }) => ({
+    what: `The clasp “${clasp}” takes ${ways === 1 ? 'one strand' : `${ways} strands`}; the piece has ${strands}.`,
+    fix: 'Take a clasp with as many loops as there are strands.',
+  }),
+  'size-absurd': ({ kind, mm: size, leastMm, mostMm }) => ({
+    what: `Made with its usual counts this ${kind} measures ${mm(size)}; a ${kind} lies between ${mm(leastMm)} and ${mm(mostMm)}.`,
+    fix: 'Check the counts, and whether they are for one side or for the whole.',
+  }),
+  'sizes-none': ({ kind }) => ({
+    what: `This ${kind} can't be made in any size.`,
+    fix: 'Check fewest and most of its sections.',
+  }),
+  'design-other': ({ code }) => ({
+    what: `The design can't be strung as it stands (${code}).`,
+    fix: 'Check the counts and measures at this place.',
+  }),
+  'price-below-rule': ({ listed, rule }) => ({
+    what: `The price is ${listed}; by the shop's rule the piece comes to ${rule}.`,
+    fix: 'Raise the price, or change the rule in shop.yaml.',
+  }),
+  'picture-outside': ({ file }) => ({
+    what: `The picture “${file}” lies outside the content folder.`,
+    fix: 'Put it beside the piece and write its file name only.',
+  }),
+  'picture-missing': ({ file }) => ({
+    what: `The picture “${file}” isn't there.`,
+    fix: 'Check its name, capitals included, or put the file beside the piece.',
+  }),
+  'picture-format': ({ file }) => ({
+    what: `“${file}” isn't a JPEG, PNG, WebP or AVIF picture.`,
+    fix: 'Save it as JPEG and name that file.',
+  }),
+  'picture-broken': ({ file }) => ({
+    what: `The picture “${file}” is broken: its end is missing.`,
+    fix: 'Copy it again from the camera.',
+  }),
+  'guide-language': ({ language, known }) => ({
+    what: `The shop isn't written in “${language}”.`,
+    fix: `Put the guide into a folder named after one of: ${known}.`,
+  }),
+};

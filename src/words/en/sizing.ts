@@ -1,0 +1,156 @@
+/** What the buyer reads while she sizes a piece. English is the contract for the other languages. */
+import type { HandAdvice } from '#core/hand/hand.ts';
+import type { Measure } from '#core/sizing/choice.ts';
+import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { Limits, SizingProblem } from '#core/sizing/sizing.ts';
+import type { PieceKind } from '#core/strand/design.ts';
+import type { Format } from '../format.ts';
+import type { Sentences } from '../sentence.ts';
+
+type Of = Measure['of'];
+
+const BODY: Readonly<Record<Of, string>> = {
+  wrist: 'wrist',
+  ankle: 'ankle',
+  neck: 'neck',
+  length: 'finished length',
+};
+const HAND: Readonly<Record<Hand, string>> = { left: 'left', right: 'right' };
+
+const CLOSE = {
+  snug: 'Lies close and hardly slides.',
+  easy: 'Moves a little; a fingertip fits under it.',
+  loose: 'Slides freely and drapes.',
+};
+
+/** How each sit feels, by kind of piece. */
+const SIT_MEANS: Readonly<Record<PieceKind, Readonly<Record<Sit, string>>>> = {
+  bracelet: CLOSE,
+  anklet: CLOSE,
+  collar: {
+    snug: 'Rests on the skin all round.',
+    easy: 'Two fingers fit under it.',
+    loose: 'Drops to the foot of the neck.',
+  },
+  necklace: {
+    snug: 'Lies at the foot of the neck.',
+    easy: 'Lies a little below the collar bones.',
+    loose: 'Hangs on the chest.',
+  },
+};
+
+const problems: Sentences<SizingProblem> = {
+  'measure-not-positive': () =>
+    'A measure has to be more than nothing. Write what the tape says, for example 6½ in or 16.5 cm.',
+  'measure-absurd': ({ mm, leastMm, mostMm }, f) =>
+    `${f.length(mm)} can’t be right: this measure lies between ${f.length(leastMm)} and ${f.length(mostMm)}. Check the number and the unit.`,
+  'measure-wrong-kind': ({ of }) => `This piece isn’t sized by ${BODY[of as Of] ?? of}.`,
+  quantity: () => 'Order a whole number of pieces, one or more.',
+  design: () => 'The plan of this piece has a fault, so it can’t be sized here. Please write to the shop.',
+};
+
+const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
+  'has-front-and-side': (hand) =>
+    `The clasp goes where your ${HAND[hand]} hand works it, with the front of the piece to the front.`,
+  'no-front': () =>
+    'Either hand: this piece looks the same from both sides, so wear it whichever way round suits you.',
+  'clasp-has-no-side': () => 'Either hand: this clasp works the same from both sides.',
+};
+
+export const sizing = {
+  title: 'Made to your size',
+  problems,
+  handReasons,
+  sitMeans: SIT_MEANS,
+  sitLegend: 'How should it sit?',
+  sits: { snug: 'Snug', easy: 'Easy', loose: 'Loose' } satisfies Record<Sit, string>,
+  sitAdds: (f: Format, mm: number, kind: PieceKind) =>
+    kind === 'necklace'
+      ? `${f.short(mm)} more than the foot of the neck`
+      : `${f.short(mm)} more than your measure`,
+  byLegend: 'What do you go by?',
+  by: { wrist: 'Wrist', ankle: 'Ankle', neck: 'Neck', length: 'Finished length' } satisfies Record<
+    Of,
+    string
+  >,
+  fieldLabels: {
+    wrist: 'Round your wrist',
+    ankle: 'Round your ankle',
+    neck: 'Round your neck',
+    length: 'Finished length, clasp included',
+  } satisfies Record<Of, string>,
+  fieldHint: (unit: 'in' | 'cm') =>
+    unit === 'in'
+      ? 'Inches, as you would write them: 6½, 6 1/2 or 6.5'
+      : 'Centimetres: 16.5. Or with its unit: 165 mm',
+  unitLegend: 'Unit',
+  units: { in: 'inches', cm: 'cm' } satisfies Record<'in' | 'cm', string>,
+  slider: 'Slide to try sizes',
+  howTitle: 'How to measure',
+  how: {
+    wrist:
+      'Lay the tape round your wrist just behind the wrist bone, on the elbow’s side of it: touching all round, pressing nowhere. Write what it says and add nothing; the sit below adds the ease.',
+    ankle:
+      'Lay the tape round your leg just above the ankle bone: touching all round, pressing nowhere. Write what it says and add nothing.',
+    neck: 'Lay the tape round your neck just below the larynx, square to the neck: touching all round, pressing nowhere. Not round the foot of the neck, where a necklace lies: that is worked out from yours.',
+    length:
+      'Lay a necklace that you like out straight and measure it end to end, clasp and ring included. Or hang a string where the piece should lie, and measure that.',
+  } satisfies Record<Of, string>,
+  howNoTape:
+    'No tape? Wrap a strip of paper, mark where it meets itself, and lay it on a ruler. Wool and elastic stretch, and mislead.',
+  howPicture: {
+    wrist: 'A hand and forearm; the tape runs round the wrist, just behind the wrist bone.',
+    ankle: 'A foot and lower leg; the tape runs round the leg, just above the ankle bone.',
+    neck: 'Head, neck and shoulders; the tape runs round the neck, just below the larynx and square to the neck.',
+    length:
+      'A necklace laid out straight beside a ruler, measured from the end of the clasp to the end of the ring.',
+  } satisfies Record<Of, string>,
+  handLegend: 'Which hand works the clasp?',
+  hands: { left: 'Left hand', right: 'Right hand' } satisfies Record<Hand, string>,
+  resultTitle: 'What you would get',
+  listedTitle: 'As it is in the shop',
+  finishedLength: 'Finished length',
+  insideGirth: 'Inside girth',
+  price: 'Price',
+  weight: 'Weight',
+  count: 'Beads and findings',
+  grams: (f: Format, massG: number) => `${f.number(massG, massG < 10 ? 1 : 0)}\u00a0g`,
+  unchanged: 'Bead for bead as it is in the shop.',
+  added: (f: Format, parts: readonly string[]) => `Added: ${f.list(parts)}.`,
+  leftOut: (f: Format, parts: readonly string[]) => `Left out: ${f.list(parts)}.`,
+  part: (f: Format, count: number, name: string) => `${f.number(count)} × ${name}`,
+  centreKept: 'The centre stays as it is.',
+  bothSides: 'The same on both sides.',
+  fits: (f: Format, targetMm: number, toleranceMm: number) =>
+    `Within ${f.short(toleranceMm)} of the ${f.length(targetMm)} that you need.`,
+  near: (f: Format, targetMm: number, toleranceMm: number) =>
+    `Whole beads can’t come within ${f.short(toleranceMm)} of the ${f.length(targetMm)} that you need. These are the nearest pieces; choose one.`,
+  nearLegend: 'Nearest pieces',
+  nearOption: (f: Format, fittedMm: number, errorMm: number) =>
+    `${f.length(fittedMm)}, ${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'smaller' : 'larger'}`,
+  outside: (f: Format, side: 'below' | 'above', of: Of, limits: Limits) => {
+    const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
+    const fittedMm = side === 'below' ? limits.leastMm : limits.mostMm;
+    const reach = side === 'below' ? 'smallest' : 'largest';
+    const goes = of === 'length' ? f.length(fittedMm) : `for a ${BODY[of]} of ${f.length(askedMm)}`;
+    return `This piece can’t be made that ${side === 'below' ? 'small' : 'large'}. The ${reach} is ${goes}.`;
+  },
+  outsideWhy: (f: Format, side: 'below' | 'above', sections: readonly string[]) =>
+    side === 'below'
+      ? `With fewer beads it would stop being this piece: ${f.list(sections)} can’t lose any more.`
+      : `With more beads it would stop being this piece: ${f.list(sections)} can’t take any more.`,
+  takeNearest: (f: Format, askedMm: number) => `Show it at ${f.length(askedMm)}`,
+  madeFrom: (f: Format, limits: Limits, of: Of) =>
+    `Can be made for a ${BODY[of]} of ${f.length(limits.leastAskedMm)} to ${f.length(limits.mostAskedMm)}.`,
+  didYouMean: (written: string) => `Did you mean ${written}?`,
+  empty: 'Write your measure to see the piece at your size.',
+  loading: 'Working it out…',
+  pictureTitle: (name: string) => `${name} at your size`,
+  pictureDescription: (f: Format, lengthMm: number, parts: number) =>
+    `${f.number(parts)} beads and findings in order, ${f.length(lengthMm)} from end to end.`,
+  views: { straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
+  viewsLegend: 'Picture',
+  lifeSize: 'Life size',
+  noScript:
+    'Sizing needs JavaScript. Without it, choose from the table of sizes on this page and order by e-mail.',
+};
