@@ -1,5 +1,6 @@
 /** Which side the clasp goes, and whether it matters. */
 import type { Hand } from '../sizing/rules.ts';
+import type { Counts, Design, Strand } from '../strand/design.ts';
 
 export type HandAdvice = {
   readonly hand: Hand;
@@ -8,3 +9,41 @@ export type HandAdvice = {
   /** Why it matters, or why not. */
   readonly reason: 'has-front-and-side' | 'no-front' | 'clasp-has-no-side';
 };
+
+/** Component ids of a one-run strand, clasp to ring. */
+function run(strand: Strand, counts: readonly number[]): string[] {
+  return strand.sections.flatMap((section, index) => {
+    const once = section.motif.flatMap((part) => new Array<string>(part.count).fill(part.component));
+    return new Array<string[]>(counts[index] ?? section.usual).fill(once).flat();
+  });
+}
+
+/** True where the strand reads the same from either end, so that it may be worn either way round. */
+function readsBothWays(strand: Strand, counts: readonly number[]): boolean {
+  if (strand.mirrored) return true;
+  const ids = run(strand, counts);
+  return ids.every((id, index) => id === ids[ids.length - 1 - index]);
+}
+
+/** A piece has a front if it hangs something, shows one side, or doesn't read the same from both ends. */
+export function hasFront(design: Design, counts: Counts = []): boolean {
+  if (design.hanging !== null || design.oneSided) return true;
+  return design.strands.some((strand, index) => !readsBothWays(strand, counts[index] ?? []));
+}
+
+/**
+ * The clasp's side for a hand.
+ *
+ * The piece lies on the board as seen on another person, so the board's left
+ * is the wearer's right: a right-handed wearer's clasp goes to the board's
+ * left (common practice, no source). It matters only where the piece has a
+ * front and the clasp has a side to work.
+ * @param counts repeats to judge an unsymmetrical run by; the usual ones where left out.
+ */
+export function adviseHand(design: Design, hand: Hand, counts: Counts = []): HandAdvice {
+  if (design.components[design.ends.clasp]?.handed !== true) {
+    return { hand, boardSide: null, reason: 'clasp-has-no-side' };
+  }
+  if (!hasFront(design, counts)) return { hand, boardSide: null, reason: 'no-front' };
+  return { hand, boardSide: hand === 'right' ? 'left' : 'right', reason: 'has-front-and-side' };
+}

@@ -50,15 +50,30 @@ export type Limits = {
 /** Why a choice can't be sized at all. Each carries what the message needs. */
 export type SizingProblem =
   | { readonly code: 'measure-not-positive'; readonly mm: number }
-  | { readonly code: 'measure-absurd'; readonly mm: number; readonly leastMm: number; readonly mostMm: number }
+  | {
+      readonly code: 'measure-absurd';
+      readonly mm: number;
+      readonly leastMm: number;
+      readonly mostMm: number;
+    }
   | { readonly code: 'measure-wrong-kind'; readonly of: string; readonly kind: string }
   | { readonly code: 'quantity'; readonly quantity: number }
   | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
 
 export type DesignProblem = {
   readonly code:
+    /** Not the shape of a design at all: a field is missing or of another type. */
+    | 'bad-shape'
     | 'unknown-component'
+    | 'unknown-material'
+    /** A hole that doesn't take one wire. */
     | 'hole-too-small'
+    /** A crimp that doesn't take its wires. */
+    | 'crimp-too-small'
+    /** A cover made for another closed crimp. */
+    | 'cover-wrong'
+    /** An end bead that doesn't take the doubled wire of the tail. */
+    | 'tail-blocked'
     | 'no-strand'
     | 'bad-measure'
     | 'bad-counts'
