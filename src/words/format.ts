@@ -2,10 +2,8 @@
  * Lengths, money, dates and lists as people write them. Everything but the
  * eighths of an inch goes through Intl.
  */
+import type { LengthUnit } from '#core/units/length.ts';
 import { locale, type Lang } from './lang.ts';
-
-/** Units a length is shown in. */
-export type LengthUnit = 'in' | 'cm' | 'mm';
 
 /** One inch, exact (NIST SP 811, B.8). */
 const MM_PER_INCH = 25.4;

@@ -4,6 +4,7 @@ import type { Measure } from '#core/sizing/choice.ts';
 import type { Hand, Sit } from '#core/sizing/rules.ts';
 import type { SizingProblem } from '#core/sizing/sizing.ts';
 import type { PieceKind } from '#core/strand/design.ts';
+import type { LengthProblem } from '#core/units/length.ts';
 import type { sizing as english } from '../en/sizing.ts';
 import type { Sentences } from '../sentence.ts';
 
@@ -56,6 +57,21 @@ const problems: Sentences<SizingProblem> = {
     'Der Plan dieses Stücks hat einen Fehler, darum lässt es sich hier nicht bemessen. Bitte schreiben Sie der Werkstatt.',
 };
 
+const unread: Sentences<LengthProblem> = {
+  empty: () => 'Schreiben Sie Ihr Maß, dann sehen Sie das Stück in Ihrer Größe.',
+  'text-too-long': () =>
+    'Das ist zu lang für ein Maß. Schreiben Sie eine Zahl, zum Beispiel 16,5 cm oder 6½ Zoll.',
+  'not-a-number': ({ text }) =>
+    `„${text}“ lässt sich nicht als Maß lesen. Schreiben Sie es in Ziffern, zum Beispiel 16,5 cm oder 6½ Zoll.`,
+  'unknown-unit': ({ unit }) =>
+    `Die Einheit „${unit}“ gibt es hier nicht. Schreiben Sie cm, mm oder Zoll, oder lassen Sie sie weg.`,
+  'two-measures': ({ text }) =>
+    `„${text}“ enthält zwei Maße. Schreiben Sie eines, bei Schwankungen das größere.`,
+  'not-positive': () =>
+    'Ein Maß muss größer als null sein. Schreiben Sie, was das Band zeigt, zum Beispiel 16,5 cm oder 6½ Zoll.',
+  'too-large': ({ mostMm }, f) => `Das ist mehr als ${f.length(mostMm)}. Bitte Zahl und Einheit prüfen.`,
+};
+
 const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
   'has-front-and-side': (hand) =>
     `Der Verschluss kommt dorthin, wo Ihre ${HAND[hand]} Hand ihn bedient, und die Vorderseite bleibt vorn.`,
@@ -67,6 +83,7 @@ const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>
 export const sizing: typeof english = {
   title: 'Auf Ihr Maß gefertigt',
   problems,
+  unread,
   handReasons,
   sitMeans: SIT_MEANS,
   sitLegend: 'Wie soll es sitzen?',
@@ -145,7 +162,6 @@ export const sizing: typeof english = {
   madeFrom: (f, limits, of) =>
     `Möglich ${FOR_BODY[of]} ${f.length(limits.leastAskedMm)} bis ${f.length(limits.mostAskedMm)}.`,
   didYouMean: (written) => `Meinten Sie ${written}?`,
-  empty: 'Schreiben Sie Ihr Maß, dann sehen Sie das Stück in Ihrer Größe.',
   loading: 'Wird ausgerechnet …',
   pictureTitle: (name) => `${name} in Ihrer Größe`,
   pictureDescription: (f, lengthMm, parts) =>

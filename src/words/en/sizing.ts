@@ -4,6 +4,7 @@ import type { Measure } from '#core/sizing/choice.ts';
 import type { Hand, Sit } from '#core/sizing/rules.ts';
 import type { Limits, SizingProblem } from '#core/sizing/sizing.ts';
 import type { PieceKind } from '#core/strand/design.ts';
+import type { LengthProblem } from '#core/units/length.ts';
 import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
 
@@ -45,8 +46,21 @@ const problems: Sentences<SizingProblem> = {
   'measure-absurd': ({ mm, leastMm, mostMm }, f) =>
     `${f.length(mm)} can’t be right: this measure lies between ${f.length(leastMm)} and ${f.length(mostMm)}. Check the number and the unit.`,
   'measure-wrong-kind': ({ of }) => `This piece isn’t sized by ${BODY[of as Of] ?? of}.`,
-  quantity: () => 'Order a whole number of pieces, one or more.',
-  design: () => 'The plan of this piece has a fault, so it can’t be sized here. Please write to the shop.',
+  quantity: (): string => 'Order a whole number of pieces, one or more.',
+  design: (): string =>
+    'The plan of this piece has a fault, so it can’t be sized here. Please write to the shop.',
+};
+
+const unread: Sentences<LengthProblem> = {
+  empty: () => 'Write your measure to see the piece at your size.',
+  'text-too-long': () => 'That is too long for a measure. Write one number, for example 6½ in or 16.5 cm.',
+  'not-a-number': ({ text }) =>
+    `“${text}” can’t be read as a measure. Write it in figures, for example 6½ in or 16.5 cm.`,
+  'unknown-unit': ({ unit }) => `“${unit}” is no unit used here. Write in, cm or mm, or leave it out.`,
+  'two-measures': ({ text }) => `“${text}” holds two measures. Write one, the larger if it varies.`,
+  'not-positive': () =>
+    'A measure has to be more than nothing. Write what the tape says, for example 6½ in or 16.5 cm.',
+  'too-large': ({ mostMm }, f) => `That is over ${f.length(mostMm)}. Check the number and the unit.`,
 };
 
 const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
@@ -60,11 +74,12 @@ const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>
 export const sizing = {
   title: 'Made to your size',
   problems,
+  unread,
   handReasons,
   sitMeans: SIT_MEANS,
   sitLegend: 'How should it sit?',
   sits: { snug: 'Snug', easy: 'Easy', loose: 'Loose' } satisfies Record<Sit, string>,
-  sitAdds: (f: Format, mm: number, kind: PieceKind) =>
+  sitAdds: (f: Format, mm: number, kind: PieceKind): string =>
     kind === 'necklace'
       ? `${f.short(mm)} more than the foot of the neck`
       : `${f.short(mm)} more than your measure`,
@@ -79,7 +94,7 @@ export const sizing = {
     neck: 'Round your neck',
     length: 'Finished length, clasp included',
   } satisfies Record<Of, string>,
-  fieldHint: (unit: 'in' | 'cm') =>
+  fieldHint: (unit: 'in' | 'cm'): string =>
     unit === 'in'
       ? 'Inches, as you would write them: 6½, 6 1/2 or 6.5'
       : 'Centimetres: 16.5. Or with its unit: 165 mm',
@@ -114,39 +129,38 @@ export const sizing = {
   price: 'Price',
   weight: 'Weight',
   count: 'Beads and findings',
-  grams: (f: Format, massG: number) => `${f.number(massG, massG < 10 ? 1 : 0)}\u00a0g`,
+  grams: (f: Format, massG: number): string => `${f.number(massG, massG < 10 ? 1 : 0)}\u00a0g`,
   unchanged: 'Bead for bead as it is in the shop.',
-  added: (f: Format, parts: readonly string[]) => `Added: ${f.list(parts)}.`,
-  leftOut: (f: Format, parts: readonly string[]) => `Left out: ${f.list(parts)}.`,
-  part: (f: Format, count: number, name: string) => `${f.number(count)} × ${name}`,
+  added: (f: Format, parts: readonly string[]): string => `Added: ${f.list(parts)}.`,
+  leftOut: (f: Format, parts: readonly string[]): string => `Left out: ${f.list(parts)}.`,
+  part: (f: Format, count: number, name: string): string => `${f.number(count)} × ${name}`,
   centreKept: 'The centre stays as it is.',
   bothSides: 'The same on both sides.',
-  fits: (f: Format, targetMm: number, toleranceMm: number) =>
+  fits: (f: Format, targetMm: number, toleranceMm: number): string =>
     `Within ${f.short(toleranceMm)} of the ${f.length(targetMm)} that you need.`,
-  near: (f: Format, targetMm: number, toleranceMm: number) =>
+  near: (f: Format, targetMm: number, toleranceMm: number): string =>
     `Whole beads can’t come within ${f.short(toleranceMm)} of the ${f.length(targetMm)} that you need. These are the nearest pieces; choose one.`,
   nearLegend: 'Nearest pieces',
-  nearOption: (f: Format, fittedMm: number, errorMm: number) =>
+  nearOption: (f: Format, fittedMm: number, errorMm: number): string =>
     `${f.length(fittedMm)}, ${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'smaller' : 'larger'}`,
-  outside: (f: Format, side: 'below' | 'above', of: Of, limits: Limits) => {
+  outside: (f: Format, side: 'below' | 'above', of: Of, limits: Limits): string => {
     const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
     const fittedMm = side === 'below' ? limits.leastMm : limits.mostMm;
     const reach = side === 'below' ? 'smallest' : 'largest';
     const goes = of === 'length' ? f.length(fittedMm) : `for a ${BODY[of]} of ${f.length(askedMm)}`;
     return `This piece can’t be made that ${side === 'below' ? 'small' : 'large'}. The ${reach} is ${goes}.`;
   },
-  outsideWhy: (f: Format, side: 'below' | 'above', sections: readonly string[]) =>
+  outsideWhy: (f: Format, side: 'below' | 'above', sections: readonly string[]): string =>
     side === 'below'
       ? `With fewer beads it would stop being this piece: ${f.list(sections)} can’t lose any more.`
       : `With more beads it would stop being this piece: ${f.list(sections)} can’t take any more.`,
-  takeNearest: (f: Format, askedMm: number) => `Show it at ${f.length(askedMm)}`,
-  madeFrom: (f: Format, limits: Limits, of: Of) =>
+  takeNearest: (f: Format, askedMm: number): string => `Show it at ${f.length(askedMm)}`,
+  madeFrom: (f: Format, limits: Limits, of: Of): string =>
     `Can be made for a ${BODY[of]} of ${f.length(limits.leastAskedMm)} to ${f.length(limits.mostAskedMm)}.`,
-  didYouMean: (written: string) => `Did you mean ${written}?`,
-  empty: 'Write your measure to see the piece at your size.',
+  didYouMean: (written: string): string => `Did you mean ${written}?`,
   loading: 'Working it out…',
-  pictureTitle: (name: string) => `${name} at your size`,
-  pictureDescription: (f: Format, lengthMm: number, parts: number) =>
+  pictureTitle: (name: string): string => `${name} at your size`,
+  pictureDescription: (f: Format, lengthMm: number, parts: number): string =>
     `${f.number(parts)} beads and findings in order, ${f.length(lengthMm)} from end to end.`,
   views: { straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
   viewsLegend: 'Picture',
