@@ -5,9 +5,28 @@ import { defineConfig } from 'astro/config';
 export default defineConfig({
   site: 'https://ninepin.example',
   output: 'static',
+  // Only /bench and /desk run on demand; everything else is a file.
   adapter: node({ mode: 'standalone' }),
   integrations: [preact()],
   // Outside node_modules, which `npm ci` empties.
   cacheDir: './.cache/astro',
   devToolbar: { enabled: false },
+  // The bench answers on this machine only, in development too.
+  server: { host: '127.0.0.1' },
+  security: {
+    checkOrigin: true,
+    // No inline script or style runs unless its hash is known at build.
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "connect-src 'self'",
+        "object-src 'none'",
+        "base-uri 'self'",
+        "form-action 'self' mailto:",
+      ],
+      // The search index is read by WebAssembly.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+    },
+  },
 });
