@@ -4,8 +4,7 @@
  */
 
 /** What a component is for. A wire is not a component: it carries them. */
-export type ComponentKind =
-  'bead' | 'spacer' | 'cap' | 'crimp' | 'cover' | 'ring' | 'clasp' | 'pendant';
+export type ComponentKind = 'bead' | 'spacer' | 'cap' | 'crimp' | 'cover' | 'ring' | 'clasp' | 'pendant';
 
 /** The outline seen from the side; drawing and volume both go by it. */
 export type Shape =
