@@ -1,0 +1,61 @@
+/** From what the buyer chose and saw to the order document. */
+import type { Choice } from '#core/sizing/choice.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import { FORMAT, VERSION, type OrderDocument } from './document.ts';
+
+export type OrderParts = {
+  readonly number: string;
+  /** The buyer's clock, milliseconds since 1970. */
+  readonly placedAtMs: number;
+  readonly lang: OrderDocument['lang'];
+  readonly piece: OrderDocument['piece'];
+  readonly choice: Choice;
+  /** The size as it was written. */
+  readonly measureText: string;
+  /** The piece that was shown. */
+  readonly candidate: Candidate;
+  readonly currency: string;
+  readonly choices?: OrderDocument['choices'];
+  readonly buyer: OrderDocument['buyer'];
+};
+
+/** Makes the document. Texts are trimmed and brought to Unicode's NFC, so that the same order is the same bytes. */
+export function compose(parts: OrderParts): OrderDocument {
+  const { choice, candidate, buyer } = parts;
+  return {
+    format: FORMAT,
+    version: VERSION,
+    number: parts.number,
+    placedAt: instant(parts.placedAtMs),
+    lang: parts.lang,
+    piece: { id: parts.piece.id, revision: parts.piece.revision },
+    measure: { of: choice.measure.of, text: tidy(parts.measureText), mm: choice.measure.mm },
+    sit: choice.sit,
+    hand: choice.hand,
+    pick: choice.pick,
+    quantity: choice.quantity,
+    choices: parts.choices ?? {},
+    buyer: { name: tidy(buyer.name), email: buyer.email.trim(), note: tidy(buyer.note) },
+    shown: {
+      lengthMm: hundredths(candidate.finishedLengthMm),
+      insideGirthMm: hundredths(candidate.insideGirthMm),
+      counts: candidate.counts,
+      priceMinor: candidate.priceMinor,
+      currency: parts.currency,
+    },
+  };
+}
+
+/** ISO 8601 in UTC, whole seconds. */
+function instant(ms: number): string {
+  return new Date(ms).toISOString().slice(0, 19) + 'Z';
+}
+
+/** As fine as sizes are compared. */
+function hundredths(mm: number): number {
+  return Math.round(mm * 100) / 100;
+}
+
+function tidy(text: string): string {
+  return text.trim().replace(/\r\n?/g, '\n').normalize('NFC');
+}

@@ -1,0 +1,80 @@
+/**
+ * The order document: all that a buyer asked for and was shown, in one piece
+ * of JSON that both sides speak. See `README.md` here for the specification.
+ * The maker's side believes none of its figures: it computes them again.
+ */
+import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { Measure, Pick } from '#core/sizing/choice.ts';
+import type { Counts } from '#core/strand/design.ts';
+
+export const FORMAT = 'claspwise-order';
+/** The version written; older ones are read through `migrate.ts`. */
+export const VERSION = 1;
+
+/** Caps of version 1. Each is far above what a real order needs and small enough to store and show at once. */
+export const CAPS = {
+  /** A piece's id or revision. */
+  id: 64,
+  /** A size as the buyer wrote it. */
+  text: 40,
+  name: 100,
+  /** An address is at most 254 characters (RFC 5321, 4.5.3.1.3). */
+  email: 254,
+  note: 1000,
+  /** A choice's name, and how many there may be. */
+  choiceKey: 24,
+  choices: 8,
+  choiceValue: 80,
+  quantity: 99,
+  strands: 16,
+  sections: 64,
+  repeats: 10_000,
+  /** Any length: ten metres. */
+  mm: 10_000,
+  /** Any price: exact in JSON and beyond every necklace. */
+  minor: 1_000_000_000,
+} as const;
+
+export const MEASURES = ['wrist', 'ankle', 'neck', 'length'] as const;
+export const SITS = ['snug', 'easy', 'loose'] as const;
+export const HANDS = ['left', 'right'] as const;
+export const PICKS = ['best', 'below', 'above'] as const;
+export const LANGS = ['en', 'de'] as const;
+
+/** What the buyer's page showed when she ordered. */
+export type Figures = {
+  /** Finished length, hundredths of a millimetre kept. */
+  readonly lengthMm: number;
+  readonly insideGirthMm: number;
+  readonly counts: Counts;
+  /** Of one piece. */
+  readonly priceMinor: number;
+  /** ISO 4217. */
+  readonly currency: string;
+};
+
+export type OrderDocument = {
+  readonly format: typeof FORMAT;
+  readonly version: typeof VERSION;
+  /** `XXX-XXX-XXX`, see `number.ts`. */
+  readonly number: string;
+  /** Instant by the buyer's clock, UTC, whole seconds: `2026-11-25T18:40:00Z`. */
+  readonly placedAt: string;
+  /** Language the buyer read, for the answer. */
+  readonly lang: (typeof LANGS)[number];
+  readonly piece: { readonly id: string; readonly revision: string };
+  readonly measure: {
+    readonly of: Measure['of'];
+    /** As the buyer wrote it. */
+    readonly text: string;
+    readonly mm: number;
+  };
+  readonly sit: Sit;
+  readonly hand: Hand;
+  readonly pick: Pick;
+  readonly quantity: number;
+  /** Anything else a shop lets the buyer choose, by name. */
+  readonly choices: Readonly<Record<string, string>>;
+  readonly buyer: { readonly name: string; readonly email: string; readonly note: string };
+  readonly shown: Figures;
+};

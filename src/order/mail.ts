@@ -1,0 +1,53 @@
+/**
+ * An order as an e-mail that a person can read, with the compact form at its
+ * foot for the bench. The sentences come from `words/`; this only lays them out.
+ */
+import type { OrderDocument } from './document.ts';
+import { encode } from './text.ts';
+
+export type MailTexts = {
+  readonly subject: string;
+  readonly greeting: string;
+  /** What was ordered, a line each: `Size: 6½ in round the wrist`. */
+  readonly lines: readonly string[];
+  readonly closing: string;
+  /** Says what the block at the foot is for, and to leave it as it is. */
+  readonly foot: string;
+};
+
+/** Letters a line: below the 76 at which quoted-printable breaks (RFC 2045, 6.7), with room for quote marks. */
+const FOLD = 64;
+
+/** The mail's text, lines ended by LF. */
+export function mailBody(texts: MailTexts, order: OrderDocument): string {
+  return [
+    texts.greeting,
+    '',
+    ...texts.lines,
+    '',
+    texts.closing,
+    '',
+    texts.foot,
+    '',
+    foldCompact(encode(order)),
+    '',
+  ].join('\n');
+}
+
+/** The compact form in lines of 64. No line starts with a full stop, which SMTP would double (RFC 5321, 4.5.2). */
+export function foldCompact(compact: string): string {
+  return compact.match(new RegExp(`.{1,${FOLD}}(?:\\..{0,3})?(?!\\.)`, 'g'))?.join('\n') ?? compact;
+}
+
+/** A `mailto:` address (RFC 6068): lines ended by CRLF, everything escaped, no header can be added by a text. */
+export function mailtoLink(to: string, subject: string, body: string): string {
+  const line = subject.replace(/[\r\n]+/g, ' ');
+  const lines = body.replace(/\r?\n/g, '\r\n');
+  const address = to.split('@').map(encodeURIComponent).join('@');
+  return `mailto:${address}?subject=${encodeURIComponent(line)}&body=${encodeURIComponent(lines)}`;
+}
+
+/** The part of the shop's slip page that no server sees: `/slip/#claspwise1.….end`. */
+export function slipLink(slipPage: string, order: OrderDocument): string {
+  return `${slipPage}#${encode(order)}`;
+}

@@ -1,0 +1,44 @@
+/**
+ * Reading documents of any age. Each later version adds one step here, from the
+ * one before it to itself; steps are never changed once released, and a sample
+ * of every version stays in `tests/fixtures/orders/`.
+ */
+import { checkOrder } from './check.ts';
+import { FORMAT, VERSION, type OrderDocument } from './document.ts';
+
+/** `steps[n]` makes a document of version n + 1 from one of version n. Version 1 is the first, so there are none yet. */
+const steps: Readonly<Record<number, (old: Record<string, unknown>) => Record<string, unknown>>> = {};
+
+export type DocumentProblem =
+  | { readonly code: 'not-an-order' }
+  | { readonly code: 'newer-version'; readonly version: number }
+  | { readonly code: 'unknown-version'; readonly version: string }
+  | { readonly code: 'wrong-field'; readonly field: string };
+
+export type ReadDocument =
+  | { readonly ok: true; readonly document: OrderDocument }
+  | { readonly ok: false; readonly problem: DocumentProblem };
+
+/** Reads parsed JSON as an order document of this or an older version, or refuses by name. */
+export function readDocument(value: unknown): ReadDocument {
+  if (typeof value !== 'object' || value === null || !('format' in value) || value.format !== FORMAT) {
+    return { ok: false, problem: { code: 'not-an-order' } };
+  }
+  const version = 'version' in value ? value.version : undefined;
+  if (!Number.isInteger(version) || (version as number) < 1) {
+    return { ok: false, problem: { code: 'unknown-version', version: named(version) } };
+  }
+  if ((version as number) > VERSION) {
+    return { ok: false, problem: { code: 'newer-version', version: version as number } };
+  }
+  let document = value as Record<string, unknown>;
+  for (let at = version as number; at < VERSION; at += 1) document = steps[at]?.(document) ?? document;
+  const field = checkOrder(document);
+  if (field !== null) return { ok: false, problem: { code: 'wrong-field', field } };
+  return { ok: true, document: document as OrderDocument };
+}
+
+function named(version: unknown): string {
+  const plain = typeof version === 'number' || typeof version === 'string';
+  return plain ? String(version).slice(0, 20) : typeof version;
+}
