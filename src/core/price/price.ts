@@ -45,6 +45,6 @@ export function priceOf(design: Design, counts: Counts, rules: Rules, listedMino
   const more = ruleParts(design, counts, rules) - ruleParts(design, usualCounts(design), rules);
   if (more === 0 || (more < 0 && !rules.price.smallerCostsLess)) return listedMinor;
   const price = rounded(listedMinor * PARTS + more, rules);
-  // Rounding up may not eat the whole reduction and then some.
+  // Rounding up must not make a smaller piece dearer than the listed one.
   return more < 0 ? Math.max(0, Math.min(listedMinor, price)) : price;
 }

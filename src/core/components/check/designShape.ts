@@ -1,0 +1,90 @@
+/** The shape of a design, field by field, with the range of every figure. */
+import * as caps from '../caps.ts';
+import { fields, flag, id, list, number, oneOf, orNull, table, text, whole } from './shape.ts';
+import type { Checker } from './shape.ts';
+
+const KINDS = ['bead', 'spacer', 'cap', 'crimp', 'cover', 'ring', 'clasp', 'pendant'];
+const SHAPES = [
+  ...['ball', 'rondelle', 'bicone', 'tube', 'cube', 'chip', 'coin', 'drop', 'cap', 'ring'],
+  ...['lobster', 'spring-ring', 'toggle', 'hook', 'box', 'magnetic'],
+];
+
+const measure = number(0, caps.MOST_MEASURE_MM);
+const money = whole(0, caps.MOST_MINOR);
+
+const component = fields({
+  id,
+  kind: oneOf(KINDS),
+  name: text,
+  shape: oneOf(SHAPES),
+  alongMm: measure,
+  acrossMm: measure,
+  roundingMm: measure,
+  holeMm: measure,
+  material: text,
+  massG: orNull(number(0, caps.MOST_MASS_G)),
+  look: fields({
+    family: oneOf(['glass', 'stone', 'pearl', 'metal', 'wood', 'shell']),
+    colour: text,
+    accent: orNull(text),
+  }),
+  costMinor: money,
+  stock: orNull(whole(0, caps.MOST_MINOR)),
+  closedMm: orNull(measure),
+  handed: flag,
+  ways: whole(1, caps.MOST_STRANDS),
+  loop: orNull(oneOf(['in-plane', 'through'])),
+  hangMm: measure,
+  cautions: list(oneOf(['magnet', 'nickel', 'lead', 'sharp']), 4),
+});
+
+/** The thinnest coated wire sold is about 0.25 mm; half of that is still a slip of the pen. */
+const LEAST_WIRE_MM = 0.1;
+
+const wire = fields({
+  id,
+  name: text,
+  diameterMm: number(LEAST_WIRE_MM, caps.MOST_WIRE_MM),
+  strands: whole(1, 1000),
+  breakN: orNull(number(0.1, 100_000)),
+  massGPerM: number(0, 1000),
+  costMinorPerM: money,
+});
+
+const repeats = whole(0, caps.MOST_REPEATS);
+
+const section = fields({
+  id,
+  name: text,
+  motif: list(fields({ component: id, count: whole(1, caps.MOST_IN_ROW) }), caps.MOST_MOTIF_PARTS),
+  usual: repeats,
+  fewest: repeats,
+  most: repeats,
+  role: oneOf(['focal', 'body', 'filler']),
+  cost: orNull(whole(0, 1_000_000)),
+});
+
+/** Checks that a value is a design at all; what it names is checked elsewhere. */
+export const designShape: Checker = fields({
+  id: text,
+  kind: oneOf(['necklace', 'bracelet', 'anklet', 'collar']),
+  strands: list(
+    fields({ id: text, sections: list(section, caps.MOST_SECTIONS), mirrored: flag }),
+    caps.MOST_STRANDS,
+  ),
+  lie: oneOf(['single', 'side-by-side', 'nested']),
+  nestGapMm: measure,
+  ends: fields({
+    clasp: id,
+    ring: orNull(id),
+    crimp: id,
+    cover: orNull(id),
+    loopMm: measure,
+    guard: orNull(id),
+    extenderMm: measure,
+  }),
+  hanging: orNull(fields({ pendant: id, rings: list(id, caps.MOST_RINGS) })),
+  oneSided: flag,
+  wire,
+  components: table(component, caps.MOST_KINDS),
+});
