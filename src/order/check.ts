@@ -44,7 +44,7 @@ const oneOf =
 const list =
   (most: number, test: Test): Test =>
   (value) =>
-    Array.isArray(value) && value.length > 0 && value.length <= most && value.every(test);
+    Array.isArray(value) && value.length > 0 && value.length <= most && [...value].every(test);
 
 /** A day that exists: February has no 30th. */
 export const isInstant: Test = (value) => {

@@ -1,0 +1,85 @@
+/** Order documents for tests: one plain sample, and random ones up to every cap. */
+import fc from 'fast-check';
+import { isInstant, EMAIL, NAME } from '#order/check.ts';
+import { CAPS, FORMAT, HANDS, LANGS, MEASURES, PICKS, SITS, VERSION } from '#order/document.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { makeNumber } from '#order/number.ts';
+
+export const sample: OrderDocument = {
+  format: FORMAT,
+  version: VERSION,
+  number: 'TX2-FYF-HTV',
+  placedAt: '2026-11-25T18:40:00Z',
+  lang: 'en',
+  piece: { id: 'weir-light', revision: '0123456789ab' },
+  measure: { of: 'wrist', text: '6 1/2 in', mm: 165.1 },
+  sit: 'easy',
+  hand: 'left',
+  pick: 'best',
+  quantity: 1,
+  choices: {},
+  buyer: {
+    name: 'Iris Møller',
+    email: 'iris.moeller@example.org',
+    note: 'For my sister’s birthday on the 3rd; please leave off the tag.\nThank you!',
+  },
+  shown: {
+    lengthMm: 201.35,
+    insideGirthMm: 175.02,
+    counts: [[1, 8, 2, 3]],
+    priceMinor: 6450,
+    currency: 'GBP',
+  },
+};
+
+const plainText = (most: number) =>
+  fc.string({ unit: 'grapheme', maxLength: most }).filter((text) => text.length <= most);
+const line = (most: number) => plainText(most).map((text) => text.replace(/[\p{Cc}\p{Cs}]/gu, ' '));
+const note = fc
+  .array(plainText(60), { maxLength: 12 })
+  .map((lines) => lines.join('\n').replace(/(?![\n\t])[\p{Cc}\p{Cs}]/gu, ' '))
+  .filter((text) => text.length <= CAPS.note);
+const id = fc.stringMatching(/^[a-z0-9][a-z0-9-]{0,63}$/);
+const mm = fc.double({ min: 1, max: CAPS.mm, noNaN: true });
+const counts = fc.array(
+  fc.array(fc.integer({ min: 0, max: CAPS.repeats }), { minLength: 1, maxLength: 12 }),
+  { minLength: 1, maxLength: 4 },
+);
+const choices = fc
+  .array(fc.tuple(fc.stringMatching(/^[a-z][a-z0-9-]{0,23}$/), line(CAPS.choiceValue)), {
+    maxLength: CAPS.choices,
+  })
+  .map((entries) => Object.fromEntries(entries));
+
+/** Any legal document. */
+export const anyOrder: fc.Arbitrary<OrderDocument> = fc.record({
+  format: fc.constant(FORMAT),
+  version: fc.constant(VERSION),
+  number: fc
+    .infiniteStream(fc.integer({ min: 0, max: 255 }))
+    .map((bytes) => makeNumber(() => bytes.next().value as number)),
+  placedAt: fc
+    .date({ min: new Date('2000-01-01'), max: new Date('2999-12-31'), noInvalidDate: true })
+    .map((date) => date.toISOString().slice(0, 19) + 'Z')
+    .filter(isInstant),
+  lang: fc.constantFrom(...LANGS),
+  piece: fc.record({ id, revision: id }),
+  measure: fc.record({ of: fc.constantFrom(...MEASURES), text: line(CAPS.text), mm }),
+  sit: fc.constantFrom(...SITS),
+  hand: fc.constantFrom(...HANDS),
+  pick: fc.constantFrom(...PICKS),
+  quantity: fc.integer({ min: 1, max: CAPS.quantity }),
+  choices,
+  buyer: fc.record({
+    name: line(CAPS.name).filter((name) => NAME.test(name)),
+    email: fc.emailAddress().filter((email) => EMAIL.test(email) && email.length <= CAPS.email),
+    note,
+  }),
+  shown: fc.record({
+    lengthMm: mm,
+    insideGirthMm: mm,
+    counts,
+    priceMinor: fc.integer({ min: 0, max: CAPS.minor }),
+    currency: fc.stringMatching(/^[A-Z]{3}$/),
+  }),
+});

@@ -1,0 +1,117 @@
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkOrder } from '#order/check.ts';
+import { readDocument } from '#order/migrate.ts';
+import { orderJsonSchema, orderSchema } from '#order/schema.ts';
+import { decode } from '#order/text.ts';
+import { mutateDocument, mutateText, seeded } from './mutate.ts';
+import { anyOrder, sample } from './orders.ts';
+
+/** 20,000 as a rule; a million where CLASPWISE_THOROUGH is set (two minutes). */
+const MUTANTS = process.env.CLASPWISE_THOROUGH ? 1_000_000 : 20_000;
+const published: unknown = JSON.parse(readFileSync('public/schema/order-1.json', 'utf8'));
+const ajv = new Ajv2020({ strict: false, allErrors: false });
+const byJsonSchema = ajv.compile(published as object);
+
+describe('the two checks of a document', () => {
+  it('both take every legal document, and so does the published JSON Schema', () => {
+    fc.assert(
+      fc.property(anyOrder, (order) => {
+        expect(checkOrder(order)).toBe(null);
+        expect(orderSchema.safeParse(order).error).toBe(undefined);
+        expect(byJsonSchema(order)).toBe(true);
+      }),
+    );
+  });
+
+  it(`agree on ${MUTANTS} mutants, and name what they refuse`, { timeout: 900_000 }, () => {
+    const random = seeded(20261125);
+    let refused = 0;
+    for (let mutant = 0; mutant < MUTANTS; mutant += 1) {
+      const value = mutateDocument(sample, random);
+      const wrong = checkOrder(value);
+      const byZod = orderSchema.safeParse(value);
+      if (wrong === null && !byZod.success) throw new Error(`zod refuses ${JSON.stringify(value)}`);
+      // zod leaves out a record's `__proto__`; what it hands on is then an order.
+      if (wrong !== null && byZod.success && checkOrder(byZod.data) !== null) {
+        throw new Error(`zod takes ${wrong}: ${JSON.stringify(value)}`);
+      }
+      // JSON Schema counts code points and can't reckon a check character, so it may take more, never less.
+      if (wrong === null && !byJsonSchema(value)) throw new Error(`schema refuses ${JSON.stringify(value)}`);
+      const read = readDocument(JSON.parse(JSON.stringify(value) ?? 'null'));
+      if (!read.ok) expect(read.problem.code).toMatch(/^[a-z-]+$/);
+      if (wrong !== null) refused += 1;
+    }
+    expect(refused).toBeGreaterThan(MUTANTS / 2);
+  });
+
+  it(`never take one of ${MUTANTS} mutated texts for another order`, { timeout: 900_000 }, () => {
+    const random = seeded(7);
+    let same = 0;
+    for (let mutant = 0; mutant < MUTANTS; mutant += 1) {
+      const text = mutateText(sample, random);
+      const read = decode(text);
+      if (read.ok) {
+        expect(read.document).toEqual(sample);
+        same += 1;
+      } else {
+        expect(read.problem.code).toMatch(
+          /^(no-order|cut-off|too-long|newer-version|unknown-version|damaged|not-an-order)$/,
+        );
+      }
+    }
+    // Noise that mail adds is meant to be survived; a change of content never.
+    expect(same).toBeLessThan(MUTANTS);
+  });
+
+  it('does not hang on a megabyte of anything', () => {
+    const parts = ['claspwise1.', 'A', '=', '> ', '\n', '<br>', '&shy;', '.end', 'claspwise', '=3D'];
+    for (const part of parts) {
+      const text = part.repeat(Math.ceil(1_000_000 / part.length));
+      expect(decode(text).ok).toBe(false);
+      expect(decode(`claspwise1.${text}`).ok).toBe(false);
+    }
+  });
+});
+
+describe('the published JSON Schema', () => {
+  it('is the one made from the zod schema', () => {
+    expect(published).toEqual(JSON.parse(JSON.stringify(orderJsonSchema())));
+  });
+});
+
+describe('a document of another age', () => {
+  it.each([
+    [null, { code: 'not-an-order' }],
+    [[], { code: 'not-an-order' }],
+    [{ ...sample, format: 'other' }, { code: 'not-an-order' }],
+    [
+      { ...sample, version: 2 },
+      { code: 'newer-version', version: 2 },
+    ],
+    [
+      { ...sample, version: 0 },
+      { code: 'unknown-version', version: '0' },
+    ],
+    [
+      { ...sample, version: { toString: 1 } },
+      { code: 'unknown-version', version: 'object' },
+    ],
+    [
+      { ...sample, quantity: 0 },
+      { code: 'wrong-field', field: 'quantity' },
+    ],
+    [
+      { ...sample, buyer: { ...sample.buyer, email: 'a@b' } },
+      { code: 'wrong-field', field: 'buyer.email' },
+    ],
+    [
+      { ...sample, extra: 1 },
+      { code: 'wrong-field', field: 'extra' },
+    ],
+  ])('is refused by name: %#', (value, problem) => {
+    expect(readDocument(value)).toEqual({ ok: false, problem });
+  });
+});
