@@ -72,7 +72,7 @@ export function mutateDocument(order: OrderDocument, random: Random): unknown {
     const holder = pickHolder(copy, random);
     const keys = Object.keys(holder);
     const key = keys[random.below(Math.max(1, keys.length))] ?? 'none';
-    const value = VALUES[random.below(VALUES.length)];
+    const value = structuredClone(VALUES[random.below(VALUES.length)]);
     const what = random.below(4);
     if (what === 0) Reflect.deleteProperty(holder, key);
     else if (what === 1) define(holder, KEYS[random.below(KEYS.length)] ?? '', value);
