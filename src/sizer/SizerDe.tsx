@@ -1,0 +1,7 @@
+import { sizing } from '#words/de/sizing.ts';
+import { Sizer, type SizerProps } from './components/Sizer.tsx';
+
+/** The island in German. */
+export default function SizerDe(props: SizerProps) {
+  return <Sizer {...props} lang="de" words={sizing} />;
+}

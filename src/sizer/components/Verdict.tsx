@@ -1,0 +1,84 @@
+/** How well the piece meets the wish; where it doesn't, what can be had instead. */
+import type { Pick } from '#core/sizing/choice.ts';
+import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
+import type { Design } from '#core/strand/design.ts';
+import type { Format } from '#words/format.ts';
+import type { SizingWords } from '#words/sizing.ts';
+import { Choices } from './Choices.tsx';
+
+export type VerdictProps = {
+  readonly words: SizingWords;
+  readonly format: Format;
+  readonly id: string;
+  readonly design: Design;
+  readonly sizing: Extract<Sizing, { status: 'fits' | 'near' | 'outside' }>;
+  readonly onPick: (pick: Pick) => void;
+  /** Show the piece at that measure, as the buyer measures. */
+  readonly onTake: (askedMm: number) => void;
+};
+
+export function Verdict(props: VerdictProps) {
+  const { words, format, sizing } = props;
+  if (sizing.status === 'fits') return <p>{words.fits(format, sizing.targetMm, sizing.toleranceMm)}</p>;
+  if (sizing.status === 'outside') return <Outside {...props} sizing={sizing} />;
+  return <Near {...props} sizing={sizing} />;
+}
+
+type Of<Status> = Extract<Sizing, { status: Status }>;
+
+function Near({
+  words,
+  format,
+  id,
+  sizing,
+  onPick,
+}: VerdictProps & { readonly sizing: Of<'fits' | 'near'> }) {
+  const option = (value: 'below' | 'above', candidate: Candidate | null) =>
+    candidate === null
+      ? []
+      : [
+          {
+            value,
+            label: words.nearOption(format, candidate.fittedMm, candidate.errorMm),
+            hint: format.money(candidate.priceMinor),
+          },
+        ];
+  return (
+    <div class="sizer-near">
+      <p>{words.near(format, sizing.targetMm, sizing.toleranceMm)}</p>
+      <Choices
+        name={`${id}-pick`}
+        legend={words.nearLegend}
+        options={[...option('below', sizing.below), ...option('above', sizing.above)]}
+        value={sizing.chosen.errorMm < 0 ? 'below' : 'above'}
+        onChange={onPick}
+      />
+    </div>
+  );
+}
+
+function Outside({
+  words,
+  format,
+  design,
+  sizing,
+  onTake,
+}: VerdictProps & { readonly sizing: Of<'outside'> }) {
+  const { side, limits, choice } = sizing;
+  const binds = side === 'below' ? limits.leastBinds : limits.mostBinds;
+  const names = binds.map((id) => sectionName(design, id));
+  const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
+  return (
+    <div class="sizer-outside">
+      <p>{words.outside(format, side, choice.measure.of, limits)}</p>
+      {names.length > 0 && <p>{words.outsideWhy(format, side, names)}</p>}
+      <button type="button" class="button plain" onClick={() => onTake(askedMm)}>
+        {words.takeNearest(format, askedMm)}
+      </button>
+    </div>
+  );
+}
+
+function sectionName(design: Design, id: string): string {
+  return design.strands.flatMap((strand) => strand.sections).find((section) => section.id === id)?.name ?? id;
+}

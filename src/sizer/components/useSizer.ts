@@ -1,0 +1,43 @@
+/** The state of one sizing island: model and memory joined to Preact. */
+import { useEffect, useMemo, useReducer } from 'preact/hooks';
+import { formatLengthNumber } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import { sliderMm } from '../model/slider.ts';
+import { outcomeOf, type Outcome } from '../model/outcome.ts';
+import type { Store } from '../model/ports.ts';
+import { recall, remember } from '../model/remember.ts';
+import { rewrite } from '../model/rewrite.ts';
+import { measuresOf, reduce, startOf, type SizerAction, type SizerState } from '../model/sizerState.ts';
+import type { PieceForSizer, ShopForSizer } from '../props.ts';
+
+export type SizerHandle = {
+  readonly state: SizerState;
+  readonly outcome: Outcome;
+  readonly dispatch: (action: SizerAction) => void;
+  /** Writes a measure of the model into the field, in the buyer's unit. */
+  readonly take: (mm: number) => void;
+  readonly slide: (step: number) => void;
+  readonly changeUnit: (unit: SizerState['unit']) => void;
+};
+
+export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, store: Store): SizerHandle {
+  const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
+  // After the first render: what the page was built with must be what hydration finds.
+  useEffect(() => {
+    dispatch({ type: 'restore', state: recall(store, measuresOf(piece.design.kind)) });
+  }, []);
+  const outcome = useMemo(() => outcomeOf(piece, state), [piece, state]);
+  const act = (action: SizerAction) => {
+    dispatch(action);
+    remember(store, reduce(state, action));
+  };
+  const take = (mm: number) => act({ type: 'write', text: formatLengthNumber(mm, state.unit, lang) });
+  return {
+    state,
+    outcome,
+    dispatch: act,
+    take,
+    slide: (step) => take(sliderMm(state.unit, step)),
+    changeUnit: (unit) => act({ type: 'unit', unit, text: rewrite(piece, state, unit, lang) }),
+  };
+}

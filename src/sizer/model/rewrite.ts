@@ -1,0 +1,23 @@
+/** What happens to a written measure when the buyer changes the unit. */
+import { size } from '#core/sizing/size.ts';
+import { parseLength } from '#core/units/length.ts';
+import { formatLengthNumber } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import type { PieceForSizer } from '../props.ts';
+import { choiceOf } from './outcome.ts';
+import type { BuyerUnit, SizerState } from './sizerState.ts';
+
+/**
+ * The measure's text in a new unit. A measure that this piece can be made in is
+ * converted. One that it can't is left as it stands: "16.5" among inches was
+ * most likely centimetres all along.
+ */
+export function rewrite(piece: PieceForSizer, state: SizerState, unit: BuyerUnit, lang: Lang): string {
+  const choice = choiceOf(state);
+  if ('code' in choice) return state.text;
+  const { status } = size(piece.design, piece.rules, piece.listedMinor, choice);
+  const makeable = status === 'fits' || status === 'near';
+  const asItStands = parseLength(state.text, unit);
+  if (!makeable && asItStands.ok && asItStands.mm !== choice.measure.mm) return state.text;
+  return formatLengthNumber(choice.measure.mm, unit, lang);
+}

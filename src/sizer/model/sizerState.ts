@@ -1,0 +1,74 @@
+/** What the buyer has set so far, and how each of her actions changes it. Pure: no browser, no computation of sizes. */
+import type { Measure, Pick } from '#core/sizing/choice.ts';
+import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { PieceKind } from '#core/strand/design.ts';
+import { parseLength } from '#core/units/length.ts';
+
+export type BuyerUnit = 'in' | 'cm';
+
+export type SizerState = {
+  readonly of: Measure['of'];
+  /** The measure as written; empty before anything is. */
+  readonly text: string;
+  readonly unit: BuyerUnit;
+  readonly sit: Sit;
+  readonly hand: Hand;
+  /** Which of the nearest pieces, where none meets the tolerance. */
+  readonly pick: Pick;
+};
+
+export type SizerAction =
+  | { readonly type: 'by'; readonly of: Measure['of'] }
+  | { readonly type: 'write'; readonly text: string }
+  /** `text` is the measure in the new unit. */
+  | { readonly type: 'unit'; readonly unit: BuyerUnit; readonly text: string }
+  | { readonly type: 'sit'; readonly sit: Sit }
+  | { readonly type: 'hand'; readonly hand: Hand }
+  | { readonly type: 'pick'; readonly pick: Pick }
+  | { readonly type: 'restore'; readonly state: Partial<SizerState> };
+
+const MEASURES: Readonly<Record<PieceKind, readonly [Measure['of'], ...Measure['of'][]]>> = {
+  bracelet: ['wrist'],
+  anklet: ['ankle'],
+  collar: ['neck'],
+  // A length first: it is exact, where a length worked out from the neck is an estimate.
+  necklace: ['length', 'neck'],
+};
+
+/** The measures that a kind of piece can be sized by, the usual one first. */
+export function measuresOf(kind: PieceKind): readonly [Measure['of'], ...Measure['of'][]] {
+  return MEASURES[kind];
+}
+
+/** Before the buyer has done anything; also what the page is built with. */
+export function startOf(kind: PieceKind, unit: BuyerUnit): SizerState {
+  return { of: measuresOf(kind)[0], text: '', unit, sit: 'easy', hand: 'right', pick: 'best' };
+}
+
+/** The state after an action. A new size forgets the pick, which belonged to the old one. */
+export function reduce(state: SizerState, action: SizerAction): SizerState {
+  switch (action.type) {
+    case 'by':
+      // A girth is no length: what was written means nothing for the other measure.
+      return { ...state, of: action.of, text: '', pick: 'best' };
+    case 'write':
+      return { ...state, text: action.text, unit: unitOf(action.text, state.unit), pick: 'best' };
+    case 'unit':
+      return { ...state, unit: action.unit, text: action.text };
+    case 'sit':
+      return { ...state, sit: action.sit, pick: 'best' };
+    case 'hand':
+      return { ...state, hand: action.hand };
+    case 'pick':
+      return { ...state, pick: action.pick };
+    case 'restore':
+      return { ...state, ...action.state };
+  }
+}
+
+/** "16.5 cm" in a field of inches means that she measures in centimetres. */
+function unitOf(text: string, unit: BuyerUnit): BuyerUnit {
+  const read = parseLength(text, unit);
+  if (!read.ok) return unit;
+  return read.unit === 'in' ? 'in' : 'cm';
+}
