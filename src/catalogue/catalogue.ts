@@ -6,9 +6,7 @@
 import type { Component, Wire } from '#core/components/component.ts';
 import type { Rules } from '#core/sizing/rules.ts';
 import type { Design } from '#core/strand/design.ts';
-
-/** Languages that texts may be written in. English is always there. */
-export type Lang = 'en' | 'de';
+import type { Lang } from '#words/lang.ts';
 
 /** `available`: lies on the shelf in its listed size. `to-order`: made when asked for. `past`: not made any more. */
 export type Status = 'available' | 'to-order' | 'past';

@@ -1,0 +1,152 @@
+/** From what the maker wrote to the core's component, with defaults kind to her. */
+import type { Component, ComponentKind, Shape } from '#core/components/component.ts';
+import { isMaterial, DENSITY_G_PER_CM3 } from '#core/components/density.ts';
+import type { CatalogueArgs, CatalogueCode } from '#words/catalogueCodes.ts';
+import { materials } from '../materials.ts';
+import type { Entry } from '../read/entry.ts';
+import { near } from '../read/near.ts';
+import type { FieldPath, Problem } from '../read/problem.ts';
+import type { AuthoredComponent } from '../schemas/component.ts';
+
+/** The shape most of a kind have; a clasp has to say which it is. */
+const usualShape: Readonly<Record<Exclude<ComponentKind, 'clasp'>, Shape>> = {
+  bead: 'ball',
+  spacer: 'rondelle',
+  cap: 'cap',
+  crimp: 'tube',
+  cover: 'ball',
+  ring: 'ring',
+  pendant: 'drop',
+};
+
+/** Corner radius as a share of the lesser measure: a half is fully round, 0 a sharp edge. */
+const rounded: Readonly<Record<Shape, number>> = {
+  ball: 1 / 2,
+  rondelle: 1 / 2,
+  bicone: 1 / 2,
+  tube: 0,
+  cube: 0,
+  chip: 1 / 4,
+  coin: 1 / 2,
+  drop: 1 / 2,
+  cap: 1 / 4,
+  ring: 1 / 2,
+  lobster: 1 / 4,
+  'spring-ring': 1 / 2,
+  toggle: 1 / 4,
+  hook: 1 / 4,
+  box: 1 / 8,
+  magnetic: 1 / 8,
+};
+
+/** Clasps that one hand works at one side while the other holds the ring. */
+const handedShapes: readonly Shape[] = ['lobster', 'spring-ring'];
+
+/** Kinds that the wire runs through, so that their hole has to be known. */
+const threaded: readonly ComponentKind[] = ['bead', 'spacer', 'cap', 'crimp'];
+
+/** Fields that only some kinds have. */
+const onlyFor: readonly (readonly [keyof AuthoredComponent & string, readonly ComponentKind[]])[] = [
+  ['closed', ['crimp']],
+  ['takes', ['cover']],
+  ['one-handed', ['clasp']],
+  ['ways', ['clasp']],
+  ['loop', ['pendant']],
+  ['hang', ['pendant']],
+];
+
+/** Fields that a kind can't do without. */
+const needed: Readonly<Partial<Record<ComponentKind, readonly (keyof AuthoredComponent & string)[]>>> = {
+  crimp: ['closed'],
+  cover: ['takes'],
+  clasp: ['shape'],
+  pendant: ['loop', 'hang'],
+};
+
+type Complaint = <Code extends CatalogueCode>(path: FieldPath, code: Code, args: CatalogueArgs[Code]) => void;
+
+function checkFields(value: AuthoredComponent, complain: Complaint): void {
+  const { kind } = value;
+  for (const [field, of] of onlyFor) {
+    if (value[field] !== undefined && !of.includes(kind)) complain([field], 'field-not-for', { field, kind });
+  }
+  for (const field of needed[kind] ?? []) {
+    if (value[field] === undefined) complain([], 'measure-needed', { field, kind });
+  }
+  if (threaded.includes(kind) && value.hole === undefined) {
+    complain([], 'measure-needed', { field: 'hole', kind });
+  }
+  if (!isMaterial(value.material)) {
+    const { material } = value;
+    complain(['material'], 'unknown-material', {
+      material,
+      near: near(material, Object.keys(DENSITY_G_PER_CM3)),
+    });
+  }
+}
+
+/** Cautions that follow from what it is, with those the maker adds. */
+function cautionsOf(value: AuthoredComponent): Component['cautions'] {
+  const own = new Set(value.cautions);
+  if (value.shape === 'magnetic') own.add('magnet');
+  if (value.material === 'lead-crystal') own.add('lead');
+  return [...own];
+}
+
+/** Length and width, from `size` alone or from both. */
+function outline(value: AuthoredComponent): { alongMm: number; acrossMm: number } | null {
+  const { size, along, across } = value;
+  if (size !== undefined)
+    return along === undefined && across === undefined ? { alongMm: size, acrossMm: size } : null;
+  return along !== undefined && across !== undefined ? { alongMm: along, acrossMm: across } : null;
+}
+
+/** The core's component, or all that is wrong with it. */
+export function buildComponent(entry: Entry<AuthoredComponent>): {
+  component: Component | null;
+  problems: Problem[];
+} {
+  const { value, id } = entry;
+  const problems: Problem[] = [];
+  const complain: Complaint = (path, code, args) => problems.push(entry.complain(path, code, args));
+  checkFields(value, complain);
+  const { kind } = value;
+  const shape = value.shape ?? (kind === 'clasp' ? 'lobster' : usualShape[kind]);
+  const size = outline(value);
+  if (size === null) {
+    complain([], 'size-or-both', { shape });
+    return { component: null, problems };
+  }
+  const most = Math.min(size.alongMm, size.acrossMm) / 2;
+  const roundingMm = value.rounding ?? most * 2 * rounded[shape];
+  if (roundingMm > most) complain(['rounding'], 'rounding-too-large', { roundingMm, mostMm: most });
+  const holeMm = value.hole ?? (kind === 'cover' ? (value.takes ?? 0) : kind === 'ring' ? size.alongMm : 0);
+  if (holeMm >= size.acrossMm) complain(['hole'], 'hole-too-wide', { holeMm, acrossMm: size.acrossMm });
+  if (problems.length > 0) return { component: null, problems };
+  const { material } = value;
+  const component: Component = {
+    id,
+    kind,
+    name: value.name,
+    shape,
+    ...size,
+    roundingMm,
+    holeMm,
+    material,
+    massG: value.weight ?? null,
+    look: {
+      family: isMaterial(material) ? materials[material].family : 'glass',
+      colour: value.colour,
+      accent: value.accent ?? null,
+    },
+    costMinor: value.cost.minor,
+    stock: value.stock ?? null,
+    closedMm: value.closed ?? value.takes ?? null,
+    handed: value['one-handed'] ?? handedShapes.includes(shape),
+    ways: value.ways ?? 1,
+    loop: value.loop ?? null,
+    hangMm: value.hang ?? 0,
+    cautions: cautionsOf(value),
+  };
+  return { component, problems };
+}

@@ -1,0 +1,121 @@
+/** From what the maker wrote to the core's design, before any component is looked up. */
+import type { Component, Wire } from '#core/components/component.ts';
+import type { Design, Section, Strand } from '#core/strand/design.ts';
+import type { FieldPath } from '../read/problem.ts';
+import type { AuthoredPiece, AuthoredSection } from '../schemas/piece.ts';
+
+/** A strand as written, with where in the entry its sections stand. */
+export type AuthoredStrand = {
+  readonly name: string;
+  readonly mirrored: boolean;
+  readonly sections: readonly AuthoredSection[];
+  readonly path: FieldPath;
+};
+
+/** The strands of a piece: one written in short, or several; null where neither or both are there. */
+export function strandsOf(value: AuthoredPiece): readonly AuthoredStrand[] | null {
+  if ((value.sections === undefined) === (value.strands === undefined)) return null;
+  if (value.sections !== undefined) {
+    return [
+      { name: 'strand', mirrored: value.mirrored ?? true, sections: value.sections, path: ['sections'] },
+    ];
+  }
+  return (value.strands ?? []).map((strand, index) => ({ ...strand, path: ['strands', index, 'sections'] }));
+}
+
+/** A short name made of a written one; two alike are told apart by a number. */
+function shortName(name: string, taken: Set<string>): string {
+  const plain =
+    name
+      .normalize('NFD')
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || 'section';
+  let id = plain;
+  for (let number = 2; taken.has(id); number += 1) id = `${plain}-${number}`;
+  taken.add(id);
+  return id;
+}
+
+function sectionOf(written: AuthoredSection, taken: Set<string>): Section {
+  const { usual } = written;
+  return {
+    id: shortName(written.name, taken),
+    name: written.name,
+    motif: written.beads,
+    usual,
+    fewest: written.fewest ?? usual,
+    most: written.most ?? usual,
+    role: written.role,
+    cost: written.cost ?? null,
+  };
+}
+
+function strandOf(written: AuthoredStrand, taken: Set<string>): Strand {
+  const sections = new Set<string>();
+  return {
+    id: shortName(written.name, taken),
+    mirrored: written.mirrored,
+    sections: written.sections.map((section) => sectionOf(section, sections)),
+  };
+}
+
+/** Every component that a piece names, each with where it is named. */
+export function namedComponents(value: AuthoredPiece): { readonly id: string; readonly path: FieldPath }[] {
+  const { closing, pendant } = value;
+  const closed = (['clasp', 'ring', 'crimp', 'cover', 'guard'] as const).flatMap((field) => {
+    const id = closing[field];
+    return id === undefined ? [] : [{ id, path: ['closing', field] }];
+  });
+  const hung =
+    pendant === undefined
+      ? []
+      : [
+          { id: pendant.hangs, path: ['pendant', 'hangs'] },
+          ...(pendant.rings ?? []).map((id, index) => ({ id, path: ['pendant', 'rings', index] })),
+        ];
+  const strung = (strandsOf(value) ?? []).flatMap(({ sections, path }) =>
+    sections.flatMap((section, index) =>
+      section.beads.map((part, bead) => ({ id: part.component, path: [...path, index, 'beads', bead] })),
+    ),
+  );
+  return [...closed, ...hung, ...strung];
+}
+
+/** The design, with the components it names out of `components`. */
+export function buildDesign(
+  id: string,
+  value: AuthoredPiece,
+  strands: readonly AuthoredStrand[],
+  wire: Wire,
+  components: Readonly<Record<string, Component>>,
+): Design {
+  const { closing, pendant } = value;
+  const names = [...new Set(namedComponents(value).map((named) => named.id))].sort();
+  const taken = new Set<string>();
+  return {
+    id,
+    kind: value.kind,
+    strands: strands.map((strand) => strandOf(strand, taken)),
+    lie: strands.length === 1 ? 'single' : (value.lie ?? 'side-by-side'),
+    nestGapMm: value.gap ?? 0,
+    ends: {
+      clasp: closing.clasp,
+      ring: closing.ring ?? null,
+      crimp: closing.crimp,
+      cover: closing.cover ?? null,
+      loopMm: closing.loop,
+      guard: closing.guard ?? null,
+      extenderMm: closing.extender ?? 0,
+    },
+    hanging: pendant === undefined ? null : { pendant: pendant.hangs, rings: pendant.rings ?? [] },
+    oneSided: value['one-sided'],
+    wire,
+    components: Object.fromEntries(
+      names.flatMap((name) => {
+        const component = components[name];
+        return component === undefined ? [] : [[name, component] as const];
+      }),
+    ),
+  };
+}

@@ -1,0 +1,37 @@
+/** The photographs of a piece, each looked at. */
+import { join, posix } from 'node:path';
+import type { Picture } from '../catalogue.ts';
+import type { Entry } from '../read/entry.ts';
+import { lookAtPicture } from '../read/picture.ts';
+import type { Problem } from '../read/problem.ts';
+import type { AuthoredPiece } from '../schemas/piece.ts';
+
+const complaints = {
+  missing: 'picture-missing',
+  broken: 'picture-broken',
+  'no-picture': 'picture-format',
+} as const;
+
+/** Picture names are relative to the piece's own file, and can't leave the content folder. */
+export function buildPictures(
+  folder: string,
+  entry: Entry<AuthoredPiece>,
+): { pictures: Picture[]; problems: Problem[] } {
+  const pictures: Picture[] = [];
+  const problems: Problem[] = [];
+  (entry.value.pictures ?? []).forEach((written, index) => {
+    const path = ['pictures', index, 'file'];
+    const file = posix.normalize(posix.join(posix.dirname(entry.file), written.file));
+    if (file.startsWith('../') || posix.isAbsolute(written.file) || written.file.includes('\\')) {
+      problems.push(entry.complain(path, 'picture-outside', { file: written.file }));
+      return;
+    }
+    const seen = lookAtPicture(join(folder, file));
+    if (seen.state === 'whole') {
+      pictures.push({ file, format: seen.format, alt: { en: written.alt, de: written['alt-de'] ?? null } });
+    } else {
+      problems.push(entry.complain(path, complaints[seen.state], { file: written.file }));
+    }
+  });
+  return { pictures, problems };
+}

@@ -1,0 +1,78 @@
+/** From what the maker wrote to a piece of the shop, with every truth held against it. */
+import type { Component, Wire } from '#core/components/component.ts';
+import type { Rules } from '#core/sizing/rules.ts';
+import type { Piece } from '../catalogue.ts';
+import type { Entry } from '../read/entry.ts';
+import type { Problem } from '../read/problem.ts';
+import { revisionOf } from '../revision.ts';
+import type { AuthoredPiece } from '../schemas/piece.ts';
+import { assertComponentsExist, assertWireExists } from '../truths/components.ts';
+import { assertCountsInOrder, assertFocalPlace } from '../truths/counts.ts';
+import { assertCurrency } from '../truths/currency.ts';
+import { assertStringable } from '../truths/stringable.ts';
+import { assertWearable } from '../truths/sizes.ts';
+import { buildDesign, strandsOf, type AuthoredStrand } from './design.ts';
+import { buildPictures } from './pictures.ts';
+
+/** What pieces are made of, and the rules they are held against. */
+export type Stock = {
+  readonly folder: string;
+  readonly components: Readonly<Record<string, Component>>;
+  readonly wires: Readonly<Record<string, Wire>>;
+  /** Short names that exist, those of broken entries too. */
+  readonly knownComponents: ReadonlySet<string>;
+  readonly knownWires: ReadonlySet<string>;
+  /** Null where the shop couldn't be read. */
+  readonly rules: Rules | null;
+};
+
+function textsOf(value: AuthoredPiece): Pick<Piece, 'name' | 'summary' | 'story' | 'de'> {
+  const { name, summary, story, de } = value;
+  return { name, summary, story, de: de === undefined ? null : { ...de, name: de.name ?? name } };
+}
+
+/** Complaints about the writing alone, before anything is looked up. */
+function writing(entry: Entry<AuthoredPiece>, strands: readonly AuthoredStrand[] | null): Problem[] {
+  if (strands === null) return [entry.complain([], 'sections-or-strands', {})];
+  const lies =
+    strands.length > 1 && entry.value.lie === undefined
+      ? [entry.complain(['strands'], 'lie-needed', { strands: strands.length })]
+      : [];
+  return [...lies, ...assertCountsInOrder(entry, strands), ...assertFocalPlace(entry, strands)];
+}
+
+/** The piece, or all that is wrong with it. `notes` are remarks that stop nothing. */
+export function buildPiece(
+  entry: Entry<AuthoredPiece>,
+  stock: Stock,
+): { piece: Piece | null; problems: Problem[]; notes: Problem[] } {
+  const { value, id } = entry;
+  const strands = strandsOf(value);
+  const { pictures, problems: unseen } = buildPictures(stock.folder, entry);
+  const problems = [
+    ...writing(entry, strands),
+    ...assertComponentsExist(entry, stock.knownComponents),
+    ...assertWireExists(entry, stock.knownWires),
+    ...assertCurrency(entry, ['price'], value.price, stock.rules?.currency ?? null),
+    ...unseen,
+  ];
+  const wire = stock.wires[value.wire];
+  if (problems.length > 0 || strands === null || wire === undefined || stock.rules === null) {
+    return { piece: null, problems, notes: [] };
+  }
+  const design = buildDesign(id, value, strands, wire, stock.components);
+  const strung = assertStringable(entry, design, strands, stock.rules);
+  if (strung.problems.length > 0) return { piece: null, ...strung };
+  const sizes = assertWearable(entry, design);
+  const piece: Piece = {
+    id,
+    ...textsOf(value),
+    design,
+    listedMinor: value.price.minor,
+    status: value.status,
+    made: value.made,
+    revision: revisionOf(design, value.price.minor),
+    pictures,
+  };
+  return { piece: sizes.length > 0 ? null : piece, problems: sizes, notes: strung.notes };
+}

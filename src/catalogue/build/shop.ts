@@ -1,0 +1,51 @@
+/** From what the maker wrote to the shop and the core's rules. */
+import type { Rules } from '#core/sizing/rules.ts';
+import type { Shop } from '../catalogue.ts';
+import type { AuthoredShop } from '../schemas/shop.ts';
+
+function rulesOf(value: AuthoredShop): Rules {
+  return {
+    currency: value.currency,
+    toleranceMm: value.tolerance,
+    easeMm: value.ease,
+    wire: {
+      tailMm: value.wire.tail,
+      gripMm: value.wire.grip,
+      snagN: value.wire.snag,
+      safetyFactor: value.wire.safety / 100,
+      crimpPlayMm: value.wire['crimp-play'],
+    },
+    minutes: {
+      perPiece: value.minutes.piece,
+      perStrand: value.minutes.strand,
+      perEnd: value.minutes.end,
+      perBead: value.minutes.bead,
+    },
+    price: {
+      labourMinorPerHour: value.price.labour.minor,
+      packingMinor: value.price.packing.minor,
+      materialPercent: value.price.material,
+      roundToMinor: value.price['round-up-to'].minor,
+      smallerCostsLess: value.price['smaller-costs-less'],
+    },
+  };
+}
+
+export function buildShop(value: AuthoredShop): Shop {
+  return {
+    name: value.name,
+    maker: value.maker,
+    place: value.place,
+    since: value.since,
+    line: { en: value.line, de: value['line-de'] ?? null },
+    unit: value.unit,
+    rules: rulesOf(value),
+    orders: {
+      email: value.orders.email,
+      desk: value.orders.desk ?? null,
+      payment: value.orders.payment ?? null,
+      weeks: value.orders.ready,
+      keepMonths: value.orders.keep,
+    },
+  };
+}

@@ -1,0 +1,124 @@
+/** The kinds of field an entry may have, as zod schemas that fail with a code and not a sentence. */
+import { z } from 'zod';
+import { parseMoney, parseRate } from './money.ts';
+import { parseQuantity, type Dimension, type Parsed } from './quantity.ts';
+
+const scalar = z.union([z.string(), z.number(), z.boolean()]);
+type Scalar = z.infer<typeof scalar>;
+
+/** A field read by `parse` from what YAML made of it. */
+function field<T>(parse: (written: Scalar) => Parsed<T>) {
+  return scalar.transform((written, context): T => {
+    const parsed = parse(written);
+    if (parsed.ok) return parsed.value;
+    context.issues.push({ code: 'custom', input: written, params: { code: parsed.code, args: parsed.args } });
+    return z.NEVER;
+  });
+}
+
+const refuse = (code: string, args: Record<string, string | number> = {}) =>
+  ({ ok: false, code, args }) as const;
+
+/** Fields of an entry, no others. The message carries the names, so that a slip can be put right. */
+export function fields<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
+  return z.strictObject(shape, { error: () => Object.keys(shape).join(', ') });
+}
+
+/** A quantity with its unit, `least` to `most` in the core's unit. */
+export function quantity(dimension: Dimension, least: number, most: number) {
+  return field((written): Parsed<number> => {
+    const parsed = parseQuantity(written, dimension);
+    if (!parsed.ok || (parsed.value >= least && parsed.value <= most)) return parsed;
+    return refuse('out-of-range', { value: String(written), least, most });
+  });
+}
+
+export const money = field(parseMoney);
+export const perHour = field((written) => parseRate(written, 'hour'));
+export const perMetre = field((written) => parseRate(written, 'm'));
+
+/** A text of one or more lines; what YAML took for a number is text again. */
+export function text(most: number) {
+  return field((written): Parsed<string> => {
+    const value = String(written).trim();
+    if (value === '') return refuse('empty-field', { field: '' });
+    if (value.length > most) return refuse('text-too-long', { length: value.length, most });
+    return { ok: true, value };
+  });
+}
+
+export const yesNo = field((written): Parsed<boolean> => {
+  const value = String(written).toLowerCase();
+  if (value === 'yes' || value === 'true') return { ok: true, value: true };
+  if (value === 'no' || value === 'false') return { ok: true, value: false };
+  return refuse('not-yes-or-no', { value: String(written) });
+});
+
+export function whole(least: number, most: number) {
+  return field((written): Parsed<number> => {
+    const value =
+      typeof written === 'number' ? written : /^\d{1,9}$/.test(String(written)) ? Number(written) : NaN;
+    if (Number.isInteger(value) && value >= least && value <= most) return { ok: true, value };
+    return refuse('not-whole', { value: String(written), least, most });
+  });
+}
+
+export function oneOf<const Options extends readonly [string, ...string[]]>(options: Options) {
+  return field((written): Parsed<Options[number]> => {
+    const value = options.find((option) => option === written);
+    if (value !== undefined) return { ok: true, value };
+    return refuse('not-one-of', { value: String(written), options: options.join(', ') });
+  });
+}
+
+// Long enough for any name worth having, short enough for an order's compact form.
+const longestId = 48;
+
+/** True for a short name: small letters, figures, single hyphens. */
+export const isId = (value: string): boolean =>
+  /^[a-z0-9]+(-[a-z0-9]+)*$/.test(value) && value.length <= longestId;
+
+export const id = field((written): Parsed<string> => {
+  const value = String(written);
+  return isId(value) ? { ok: true, value } : refuse('not-an-id', { value });
+});
+
+export const colour = field((written): Parsed<string> => {
+  const value = String(written).toLowerCase();
+  return /^#[0-9a-f]{6}$/.test(value)
+    ? { ok: true, value }
+    : refuse('not-a-colour', { value: String(written) });
+});
+
+export const email = field((written): Parsed<string> => {
+  const value = String(written);
+  return /^[^\s@<>"]+@[^\s@<>"]+\.[^\s@<>".]+$/.test(value)
+    ? { ok: true, value }
+    : refuse('not-an-email', { value });
+});
+
+export const date = field((written): Parsed<string> => {
+  const value = String(written);
+  const [, year, month, day] = /^(\d{4})(?:-(\d\d)(?:-(\d\d))?)?$/.exec(value) ?? [];
+  const real = new Date(`${year}-${month ?? '01'}-${day ?? '01'}T00:00:00Z`);
+  if (Number.isNaN(real.valueOf()) || (day !== undefined && real.getUTCDate() !== Number(day))) {
+    return refuse('not-a-date', { value });
+  }
+  return { ok: true, value };
+});
+
+/** One line of a motif: `2 slate-6`, or `slate-6` for one. */
+export const beadLine = field((written): Parsed<{ component: string; count: number }> => {
+  const [, count = '1', component = ''] =
+    /^(?:(\d{1,3})\s+(?:[x×]\s+)?)?(\S+)$/.exec(String(written).trim()) ?? [];
+  if (!isId(component) || Number(count) === 0) return refuse('not-a-bead-line', { value: String(written) });
+  return { ok: true, value: { component, count: Number(count) } };
+});
+
+/** A list, or one thing alone where a list of one is meant. */
+export function listOf<Item extends z.ZodType>(item: Item) {
+  return z.preprocess(
+    (written) => (scalar.safeParse(written).success ? [written] : written),
+    z.array(item).min(1),
+  );
+}

@@ -1,0 +1,48 @@
+/** Money as a maker writes it, `£48.00` or `48.00 GBP`, in integer minor units. */
+import type { Parsed } from './quantity.ts';
+
+export type Money = { readonly minor: number; readonly currency: string; readonly written: string };
+
+const symbols: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', $: 'USD' };
+
+/** Decimals of a currency (ISO 4217). */
+export const currencyDecimals: Readonly<Record<string, number>> = {
+  GBP: 2,
+  EUR: 2,
+  USD: 2,
+  CHF: 2,
+  SEK: 2,
+  NOK: 2,
+  DKK: 2,
+  PLN: 2,
+  CAD: 2,
+  AUD: 2,
+  NZD: 2,
+  JPY: 0,
+};
+
+const form = /^([£€$]?)\s*(\d{1,7})(?:\.(\d{1,2}))?\s*([A-Z]{3})?$/;
+
+/** Reads an amount. Digits are counted, never multiplied as floating point. */
+export function parseMoney(input: string | number | boolean): Parsed<Money> {
+  const written = String(input).trim();
+  const match = form.exec(written);
+  if (match === null) return { ok: false, code: 'not-money', args: { value: written } };
+  const [, symbol = '', whole = '', decimals = '', code] = match;
+  const currency = code ?? symbols[symbol];
+  if (currency === undefined) return { ok: false, code: 'price-without-currency', args: { value: written } };
+  const places = currencyDecimals[currency];
+  if (places === undefined)
+    return { ok: false, code: 'currency-unknown', args: { value: written, currency } };
+  if (decimals.length > places) return { ok: false, code: 'not-money', args: { value: written } };
+  return { ok: true, value: { minor: Number(whole + decimals.padEnd(places, '0')), currency, written } };
+}
+
+/** Reads an amount per something, `£20.00 per hour` or `£0.40 per m`. */
+export function parseRate(input: string | number | boolean, per: 'hour' | 'm'): Parsed<Money> {
+  const [money = '', unit, ...rest] = String(input).split(/\s+per\s+|\s*\/\s*/);
+  if (unit === per && rest.length === 0) return parseMoney(money);
+  if (unit === undefined)
+    return { ok: false, code: 'unit-missing', args: { value: String(input), units: `per ${per}` } };
+  return { ok: false, code: 'unit-wrong', args: { value: String(input), unit, units: `per ${per}` } };
+}

@@ -1,0 +1,75 @@
+/**
+ * A number with its unit, as a maker writes it: `8 mm`, `0.019 in`,
+ * `6 1/2 in`, `250 %`, `0.62 g/m`. The unit is never guessed.
+ */
+import { parseLength } from '#core/units/length.ts';
+
+/** Unit names of each dimension other than length, and what one of them is in the core's unit. */
+const dimensions = {
+  /** Grams. */
+  mass: { g: 1, mg: 0.001, kg: 1000 },
+  /** Grams a metre. */
+  massPerM: { 'g/m': 1, 'g per m': 1 },
+  /** Newtons. NIST SP 811: 1 lbf = 4.448 221 615 260 5 N, 1 kgf = 9.806 65 N. */
+  force: { N: 1, lb: 4.4482216152605, lbf: 4.4482216152605, kg: 9.80665, kgf: 9.80665 },
+  percent: { '%': 1, percent: 1, 'per cent': 1 },
+  minutes: { min: 1, minute: 1, minutes: 1, h: 60, hour: 60, hours: 60, s: 1 / 60 },
+  weeks: { week: 1, weeks: 1 },
+  months: { month: 1, months: 1, year: 12, years: 12 },
+} as const;
+
+export type Dimension = 'length' | keyof typeof dimensions;
+
+export type FieldProblem = {
+  readonly code: string;
+  readonly args: Readonly<Record<string, string | number>>;
+};
+
+export type Parsed<T> = { readonly ok: true; readonly value: T } | ({ readonly ok: false } & FieldProblem);
+
+const examples: Readonly<Record<Dimension, string>> = {
+  length: '8 mm',
+  mass: '1.2 g',
+  massPerM: '0.6 g/m',
+  force: '98 N',
+  percent: '250 %',
+  minutes: '20 min',
+  weeks: '3 weeks',
+  months: '24 months',
+};
+
+const form = /^(\d{1,7}(?:\.\d{1,6})?|\.\d{1,6})\s*(.*)$/;
+
+const notAMeasure = (value: string, dimension: Dimension): Parsed<number> => ({
+  ok: false,
+  code: 'not-a-measure',
+  args: { value, example: examples[dimension] },
+});
+
+/** A length as buyers may write it too, except that its unit has to be there. */
+function parseWrittenLength(value: string): Parsed<number> {
+  const units = 'mm, cm, in';
+  // A sharp edge is a rounding of nothing, which no buyer's measure ever is.
+  if (/^0+(?:\.0+)?\s*(?:mm|cm|in)$/.test(value)) return { ok: true, value: 0 };
+  if (/^[\d\s./½¼¾⅛⅜⅝⅞]+$/.test(value)) return { ok: false, code: 'unit-missing', args: { value, units } };
+  const length = parseLength(value, 'mm');
+  if (length.ok) return { ok: true, value: length.mm };
+  const { problem } = length;
+  if (problem.code === 'unknown-unit')
+    return { ok: false, code: 'unit-wrong', args: { value, unit: problem.unit, units } };
+  return notAMeasure(value, 'length');
+}
+
+/** Reads a quantity in the core's unit; a problem carries what its sentence needs. */
+export function parseQuantity(written: string | number | boolean, dimension: Dimension): Parsed<number> {
+  const value = String(written).trim();
+  if (dimension === 'length') return parseWrittenLength(value);
+  const [, number, unit] = form.exec(value) ?? [];
+  if (number === undefined || unit === undefined) return notAMeasure(value, dimension);
+  const known: Readonly<Record<string, number>> = dimensions[dimension];
+  const units = Object.keys(known).join(', ');
+  if (unit === '') return { ok: false, code: 'unit-missing', args: { value, units } };
+  const factor = Object.hasOwn(known, unit) ? known[unit] : undefined;
+  if (factor === undefined) return { ok: false, code: 'unit-wrong', args: { value, unit, units } };
+  return { ok: true, value: Number(number) * factor };
+}

@@ -1,0 +1,72 @@
+/** Entries out of files: one a file, or many in one file under their short names. */
+import type { z } from 'zod';
+import { isId } from '../fields/field.ts';
+import { readEntry, type Entry } from './entry.ts';
+import { problem, type Problem } from './problem.ts';
+import { take } from './source.ts';
+
+export type Collected<Value> = {
+  /** Entries whose own fields are right, in the order of files and lines. */
+  readonly entries: readonly Entry<Value>[];
+  /** Every short name there is, those of broken entries too. */
+  readonly known: ReadonlySet<string>;
+  readonly problems: readonly Problem[];
+};
+
+/** The short name of an entry with a file of its own: the file's name. */
+export const idOfFile = (file: string): string => file.replace(/^.*\//, '').replace(/\.[^.]*$/, '');
+
+/** One entry in each file. */
+export function collectFiles<Schema extends z.ZodType>(
+  folder: string,
+  files: readonly string[],
+  schema: Schema,
+): Collected<z.output<Schema>> {
+  const entries: Entry<z.output<Schema>>[] = [];
+  const known = new Set<string>();
+  const problems: Problem[] = [];
+  for (const file of files) {
+    const id = idOfFile(file);
+    known.add(id);
+    if (!isId(id)) problems.push(problem({ file, line: 1, field: '' }, 'not-an-id', { value: id }));
+    const taken = take(folder, file);
+    problems.push(...taken.problems);
+    if (taken.source === null) continue;
+    const read = readEntry(id, taken.source, [], schema);
+    problems.push(...read.problems);
+    if (read.entry !== null && isId(id)) entries.push(read.entry);
+  }
+  return { entries, known, problems };
+}
+
+/** Many entries in each file. */
+export function collectMaps<Schema extends z.ZodType>(
+  folder: string,
+  files: readonly string[],
+  schema: Schema,
+): Collected<z.output<Schema>> {
+  const entries: Entry<z.output<Schema>>[] = [];
+  const known = new Set<string>();
+  const problems: Problem[] = [];
+  for (const file of files) {
+    const taken = take(folder, file);
+    problems.push(...taken.problems);
+    if (taken.source === null) continue;
+    const { source } = taken;
+    const { data } = source;
+    if (typeof data !== 'object' || data === null || Array.isArray(data)) {
+      problems.push(problem({ file, line: 1, field: '' }, 'not-fields', {}));
+      continue;
+    }
+    for (const id of Object.keys(data)) {
+      known.add(id);
+      if (!isId(id)) {
+        problems.push(problem({ file, line: source.lineOf([id]), field: id }, 'not-an-id', { value: id }));
+      }
+      const read = readEntry(id, source, [id], schema);
+      problems.push(...read.problems);
+      if (read.entry !== null && isId(id)) entries.push(read.entry);
+    }
+  }
+  return { entries, known, problems };
+}

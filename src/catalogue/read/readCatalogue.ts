@@ -1,0 +1,149 @@
+/** The whole content folder in one go: the catalogue, and everything that is wrong with it. */
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Component, Wire } from '#core/components/component.ts';
+import { LANGS, isLang } from '#words/lang.ts';
+import { buildComponent } from '../build/component.ts';
+import { buildPiece } from '../build/piece.ts';
+import { buildShop } from '../build/shop.ts';
+import { buildWire } from '../build/wire.ts';
+import type { Catalogue, Guide, Piece, Shop } from '../catalogue.ts';
+import { componentSchema } from '../schemas/component.ts';
+import { guideSchema } from '../schemas/guide.ts';
+import { pieceSchema } from '../schemas/piece.ts';
+import { shopSchema, type AuthoredShop } from '../schemas/shop.ts';
+import { wireSchema } from '../schemas/wire.ts';
+import { assertCurrency } from '../truths/currency.ts';
+import { assertOwnNames } from '../truths/names.ts';
+import { collectFiles, collectMaps, idOfFile } from './collect.ts';
+import { readEntry } from './entry.ts';
+import { contentFiles } from './files.ts';
+import { inOrder, problem, type Problem } from './problem.ts';
+import { take } from './source.ts';
+
+export type Reading = {
+  /** What could be read; null where there is no shop to speak of. Use it only where `problems` is empty. */
+  readonly catalogue: Catalogue | null;
+  /** Everything wrong, in the order of files and lines. */
+  readonly problems: readonly Problem[];
+  /** Remarks that stop nothing. */
+  readonly notes: readonly Problem[];
+};
+
+function shopAmounts(value: AuthoredShop) {
+  const { price } = value;
+  return [
+    [['price', 'labour'], price.labour],
+    [['price', 'packing'], price.packing],
+    [['price', 'round-up-to'], price['round-up-to']],
+  ] as const;
+}
+
+function readShop(folder: string, file: string): { shop: Shop | null; problems: Problem[] } {
+  if (!existsSync(join(folder, file))) {
+    return { shop: null, problems: [problem({ file, line: 1, field: '' }, 'shop-missing', { file })] };
+  }
+  const taken = take(folder, file);
+  if (taken.source === null) return { shop: null, problems: [...taken.problems] };
+  const { entry, problems } = readEntry('shop', taken.source, [], shopSchema);
+  if (entry === null) return { shop: null, problems: [...problems] };
+  const strange = shopAmounts(entry.value).flatMap(([path, amount]) =>
+    assertCurrency(entry, path, amount, entry.value.currency),
+  );
+  return { shop: buildShop(entry.value), problems: strange };
+}
+
+function readComponents(folder: string, files: readonly string[], currency: string | null) {
+  const collected = collectMaps(folder, files, componentSchema);
+  const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
+  const components: Record<string, Component> = {};
+  for (const entry of collected.entries) {
+    const built = buildComponent(entry);
+    problems.push(...built.problems, ...assertCurrency(entry, ['cost'], entry.value.cost, currency));
+    if (built.component !== null) components[entry.id] = built.component;
+  }
+  return { components, known: collected.known, problems };
+}
+
+function readWires(folder: string, files: readonly string[], currency: string | null) {
+  const collected = collectMaps(folder, files, wireSchema);
+  const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
+  const wires: Record<string, Wire> = {};
+  for (const entry of collected.entries) {
+    problems.push(...assertCurrency(entry, ['cost'], entry.value.cost, currency));
+    wires[entry.id] = buildWire(entry);
+  }
+  return { wires, known: collected.known, problems };
+}
+
+/** Guides live in a folder for each language: `guides/en/measuring.md`. */
+function readGuides(folder: string, files: readonly string[]): { guides: Guide[]; problems: Problem[] } {
+  const guides: Guide[] = [];
+  const problems: Problem[] = [];
+  for (const file of files) {
+    const language = file.split('/').at(-2) ?? '';
+    const taken = take(folder, file);
+    problems.push(...taken.problems);
+    if (!isLang(language)) {
+      problems.push(
+        problem({ file, line: 1, field: '' }, 'guide-language', { language, known: LANGS.join(', ') }),
+      );
+    } else if (taken.source !== null) {
+      const { entry, problems: wrong } = readEntry(idOfFile(file), taken.source, [], guideSchema);
+      problems.push(...wrong);
+      if (entry !== null)
+        guides.push({ id: entry.id, lang: language, ...entry.value, body: taken.source.body });
+    }
+  }
+  return { guides: guides.sort((one, other) => one.order - other.order), problems };
+}
+
+/** Newest first; what was made in the same month goes by its short name. */
+function newestFirst(one: Piece, other: Piece): number {
+  if (one.made !== other.made) return one.made < other.made ? 1 : -1;
+  return one.id < other.id ? -1 : 1;
+}
+
+/**
+ * Reads `folder` (absolute, or from the working folder) whole. Never throws
+ * for what is written there: every problem comes with its file and line, all
+ * of them at once.
+ */
+export function readCatalogue(folder: string): Reading {
+  if (!existsSync(folder)) {
+    const missing = problem({ file: folder, line: 1, field: '' }, 'folder-missing', { folder });
+    return { catalogue: null, problems: [missing], notes: [] };
+  }
+  const files = contentFiles(folder);
+  const { shop, problems: shopProblems } = readShop(folder, files.shop);
+  const currency = shop?.rules.currency ?? null;
+  const components = readComponents(folder, files.components, currency);
+  const wires = readWires(folder, files.wires, currency);
+  const { guides, problems: guideProblems } = readGuides(folder, files.guides);
+  const collected = collectFiles(folder, files.pieces, pieceSchema);
+  const stock = {
+    folder,
+    components: components.components,
+    wires: wires.wires,
+    knownComponents: components.known,
+    knownWires: wires.known,
+    rules: shop?.rules ?? null,
+  };
+  const built = collected.entries.map((entry) => buildPiece(entry, stock));
+  const problems = [
+    ...shopProblems,
+    ...components.problems,
+    ...wires.problems,
+    ...guideProblems,
+    ...collected.problems,
+    ...assertOwnNames(collected.entries),
+    ...built.flatMap((one) => one.problems),
+  ];
+  const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
+  return {
+    catalogue:
+      shop === null ? null : { shop, components: components.components, wires: wires.wires, pieces, guides },
+    problems: inOrder(problems),
+    notes: inOrder(built.flatMap((one) => one.notes)),
+  };
+}

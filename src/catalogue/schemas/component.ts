@@ -1,0 +1,65 @@
+/** A component as the maker writes it. Many live in one file, each under its short name. */
+import { z } from 'zod';
+import { colour, fields, listOf, money, oneOf, quantity, text, whole, yesNo } from '../fields/field.ts';
+
+export const kinds = ['bead', 'spacer', 'cap', 'crimp', 'cover', 'ring', 'clasp', 'pendant'] as const;
+
+export const shapes = [
+  'ball',
+  'rondelle',
+  'bicone',
+  'tube',
+  'cube',
+  'chip',
+  'coin',
+  'drop',
+  'cap',
+  'ring',
+  'lobster',
+  'spring-ring',
+  'toggle',
+  'hook',
+  'box',
+  'magnetic',
+] as const;
+
+// A bead as long as a hand is a slip of the unit.
+const longestMm = 150;
+const length = quantity('length', 0, longestMm);
+
+export const componentSchema = fields({
+  name: text(60),
+  kind: oneOf(kinds).default('bead'),
+  shape: oneOf(shapes).optional(),
+  /** Length and width in one, where they are the same. */
+  size: length.optional(),
+  /** Length on the wire; of a clasp or ring, from bearing point to bearing point. */
+  along: length.optional(),
+  /** Width square to the wire. */
+  across: length.optional(),
+  /** Corner radius seen from the side; by shape where left out. */
+  rounding: length.optional(),
+  hole: length.optional(),
+  material: text(40),
+  colour,
+  accent: colour.optional(),
+  /** As weighed, one of them. */
+  weight: quantity('mass', 0, 500).optional(),
+  cost: money,
+  stock: whole(0, 1_000_000).optional(),
+  /** Crimps: outside diameter once closed. */
+  closed: length.optional(),
+  /** Covers: the largest closed crimp they go round. */
+  takes: length.optional(),
+  /** Clasps: worked by one hand at one side. */
+  'one-handed': yesNo.optional(),
+  /** Clasps: how many strands. */
+  ways: whole(1, 12).optional(),
+  /** Pendants: the way their loop lies. */
+  loop: oneOf(['in-plane', 'through']).optional(),
+  /** Pendants: how far they hang, rings not counted. */
+  hang: length.optional(),
+  cautions: listOf(oneOf(['magnet', 'nickel', 'lead', 'sharp'])).optional(),
+});
+
+export type AuthoredComponent = z.output<typeof componentSchema>;

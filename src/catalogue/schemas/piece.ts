@@ -1,0 +1,75 @@
+/** A finished piece as the maker writes it, one in a file named after it. */
+import type { z } from 'zod';
+import {
+  beadLine,
+  date,
+  fields,
+  id,
+  listOf,
+  money,
+  oneOf,
+  quantity,
+  text,
+  whole,
+  yesNo,
+} from '../fields/field.ts';
+
+// Room for a long story, and an end to a pasted book.
+const longestStory = 4000;
+const mostRepeats = 999;
+
+const section = fields({
+  name: text(40),
+  role: oneOf(['focal', 'body', 'filler']).default('body'),
+  /** One repeat: components in order, from the centre outwards. */
+  beads: listOf(beadLine),
+  usual: whole(0, mostRepeats).default(1),
+  fewest: whole(0, mostRepeats).optional(),
+  most: whole(0, mostRepeats).optional(),
+  /** The greater, the later this section is changed. */
+  cost: whole(0, 1_000_000).optional(),
+});
+
+const strand = fields({
+  name: text(40),
+  mirrored: yesNo.default(true),
+  sections: listOf(section),
+});
+
+const german = fields({ name: text(60).optional(), summary: text(200), story: text(longestStory) });
+
+export const pieceSchema = fields({
+  name: text(60),
+  kind: oneOf(['necklace', 'bracelet', 'anklet', 'collar']),
+  status: oneOf(['available', 'to-order', 'past']),
+  made: date,
+  price: money,
+  summary: text(200),
+  story: text(longestStory),
+  de: german.optional(),
+  pictures: listOf(fields({ file: text(120), alt: text(250), 'alt-de': text(250).optional() })).optional(),
+  wire: id,
+  closing: fields({
+    clasp: id,
+    ring: id.optional(),
+    crimp: id,
+    cover: id.optional(),
+    guard: id.optional(),
+    /** One wire loop, from crimp to bearing point. */
+    loop: quantity('length', 0.5, 30),
+    /** Chain that the ring end may be let out by. */
+    extender: quantity('length', 1, 200).optional(),
+  }),
+  pendant: fields({ hangs: id, rings: listOf(id).optional() }).optional(),
+  /** It has a front although both sides are alike. */
+  'one-sided': yesNo.default(false),
+  mirrored: yesNo.optional(),
+  sections: listOf(section).optional(),
+  strands: listOf(strand).optional(),
+  lie: oneOf(['side-by-side', 'nested']).optional(),
+  /** Nested strands: clear gap between them. */
+  gap: quantity('length', 0, 200).optional(),
+});
+
+export type AuthoredPiece = z.output<typeof pieceSchema>;
+export type AuthoredSection = z.output<typeof section>;

@@ -1,0 +1,50 @@
+/** The shop: its name, its rules and how orders reach it. One file. */
+import type { z } from 'zod';
+import { email, fields, money, oneOf, perHour, quantity, text, whole, yesNo } from '../fields/field.ts';
+
+const allowance = quantity('length', 0, 500);
+const sits = fields({ snug: allowance, easy: allowance, loose: allowance });
+const tolerance = quantity('length', 0, 50);
+const minutes = quantity('minutes', 0, 600);
+
+export const shopSchema = fields({
+  name: text(60),
+  maker: text(60),
+  place: text(80),
+  since: whole(1900, 2200),
+  line: text(120),
+  'line-de': text(120).optional(),
+  currency: oneOf(['GBP', 'EUR', 'USD', 'CHF', 'SEK', 'NOK', 'DKK', 'PLN', 'CAD', 'AUD', 'NZD', 'JPY']),
+  /** What a buyer sees before choosing. */
+  unit: oneOf(['in', 'cm']),
+  orders: fields({
+    email,
+    /** Path or https address that takes orders; left out: by e-mail only. */
+    desk: text(200).optional(),
+    payment: text(300).optional(),
+    ready: quantity('weeks', 0, 104),
+    keep: quantity('months', 1, 240),
+  }),
+  /** Accepted difference from the wanted size. */
+  tolerance: fields({ necklace: tolerance, bracelet: tolerance, anklet: tolerance, collar: tolerance }),
+  /** What each sit adds to the measure. */
+  ease: fields({ necklace: sits, bracelet: sits, anklet: sits, collar: sits }),
+  wire: fields({
+    tail: allowance,
+    grip: allowance,
+    snag: quantity('force', 0, 1000),
+    /** The rated break is kept at least this many times over the pull. */
+    safety: quantity('percent', 100, 2000),
+    'crimp-play': quantity('length', 0, 3),
+  }),
+  minutes: fields({ piece: minutes, strand: minutes, end: minutes, bead: minutes }),
+  price: fields({
+    labour: perHour,
+    packing: money,
+    material: quantity('percent', 0, 5000),
+    'round-up-to': money,
+    'smaller-costs-less': yesNo,
+  }),
+});
+
+export type AuthoredShop = z.output<typeof shopSchema>;

@@ -1,0 +1,17 @@
+/** A coated steel wire as the maker writes it; several in one file, each under its short name. */
+import type { z } from 'zod';
+import { fields, perMetre, quantity, text, whole } from '../fields/field.ts';
+
+export const wireSchema = fields({
+  name: text(60),
+  /** Outside diameter, coating included. */
+  diameter: quantity('length', 0.1, 2),
+  /** Steel wires in it. */
+  strands: whole(1, 133),
+  /** As the seller states it; left out where nothing is stated. */
+  break: quantity('force', 1, 5000).optional(),
+  weight: quantity('massPerM', 0.01, 50),
+  cost: perMetre,
+});
+
+export type AuthoredWire = z.output<typeof wireSchema>;

@@ -1,0 +1,15 @@
+/** Every amount is in the shop's one currency. */
+import type { Money } from '../fields/money.ts';
+import type { Entry } from '../read/entry.ts';
+import type { FieldPath, Problem } from '../read/problem.ts';
+
+/** Complains about an amount in another currency than the shop's; passes where the shop couldn't be read. */
+export function assertCurrency(
+  entry: Pick<Entry<unknown>, 'complain'>,
+  path: FieldPath,
+  amount: Money,
+  currency: string | null,
+): Problem[] {
+  if (currency === null || amount.currency === currency) return [];
+  return [entry.complain(path, 'currency-other', { value: amount.written, currency })];
+}

@@ -1,0 +1,41 @@
+/** The piece comes out at a size that a person could wear. */
+import { solveLoop } from '#core/geometry/loop.ts';
+import type { PieceKind } from '#core/strand/design.ts';
+import type { Design } from '#core/strand/design.ts';
+import { expand } from '#core/strand/expand.ts';
+import { finishedLengthMm, loopParts } from '#core/strand/parts.ts';
+import type { Entry } from '../read/entry.ts';
+import type { Problem } from '../read/problem.ts';
+import type { AuthoredPiece } from '../schemas/piece.ts';
+
+/**
+ * Finished length (necklaces) or inside girth, wide enough for a child of two
+ * and for the largest adult (girths: 1st to 99th percentile of ANSUR II and of
+ * Snyder 1977, with room to spare). Outside it a count or a unit has slipped.
+ */
+const wearable: Readonly<Record<PieceKind, readonly [leastMm: number, mostMm: number]>> = {
+  necklace: [280, 2500],
+  bracelet: [90, 300],
+  anklet: [120, 400],
+  collar: [200, 600],
+};
+
+/** Measures of each strand at its usual counts; 0 where it closes round nothing. */
+function usualMeasures(design: Design): number[] {
+  const usual = design.strands.map((strand) => strand.sections.map((section) => section.usual));
+  return expand(design, usual).map((sequence) =>
+    design.kind === 'necklace'
+      ? finishedLengthMm(design, sequence)
+      : solveLoop(loopParts(design, sequence)).insideGirthMm,
+  );
+}
+
+/** Complains where the piece, made as listed, fits nobody. */
+export function assertWearable(entry: Entry<AuthoredPiece>, design: Design): Problem[] {
+  const { kind } = design;
+  const [leastMm, mostMm] = wearable[kind];
+  const slipped = usualMeasures(design).find((mm) => !(mm >= leastMm && mm <= mostMm));
+  return slipped === undefined
+    ? []
+    : [entry.complain([], 'size-absurd', { kind, mm: slipped, leastMm, mostMm })];
+}

@@ -1,0 +1,138 @@
+/** The piece can be strung: holes take the wire, the crimp grips, the clasp has room. */
+import { checkDesign } from '#core/components/check.ts';
+import { crimpFit, WIRES_IN_CRIMP } from '#core/ends/crimp.ts';
+import { checkTail } from '#core/ends/tail.ts';
+import type { Rules } from '#core/sizing/rules.ts';
+import type { DesignProblem } from '#core/sizing/sizing.ts';
+import type { Design } from '#core/strand/design.ts';
+import { expand } from '#core/strand/expand.ts';
+import type { AuthoredStrand } from '../build/design.ts';
+import type { Entry } from '../read/entry.ts';
+import type { FieldPath, Problem } from '../read/problem.ts';
+import type { AuthoredPiece } from '../schemas/piece.ts';
+
+type Piece = Entry<AuthoredPiece>;
+
+/** Where the maker wrote what the core names by its own path. */
+function writtenAt(at: string, strands: readonly AuthoredStrand[]): FieldPath {
+  const [head = '', ...rest] = at.split('.');
+  if (head === 'ends') return ['closing', ...rest.map((field) => field.replace(/Mm$/, ''))];
+  if (head === 'hanging')
+    return rest[0] === 'pendant' ? ['pendant', 'hangs'] : ['pendant', 'rings', Number(rest[1])];
+  if (head !== 'strands') return [];
+  const [strand, , section, field, place] = rest;
+  const path = strands[Number(strand)]?.path ?? ['strands'];
+  if (section === undefined) return path;
+  const inSection = [...path, Number(section)];
+  if (field !== 'motif') return [...inSection, ...(field === undefined ? [] : [field])];
+  return [...inSection, 'beads', ...(place === undefined ? [] : [Number(place)])];
+}
+
+/** One problem of the core's in the catalogue's own codes, at the maker's own line. */
+function retell(entry: Piece, design: Design, path: FieldPath, { code, args }: DesignProblem): Problem {
+  const text = (name: string): string => String(args[name] ?? '');
+  const figure = (name: string): number => Number(args[name] ?? 0);
+  const wire = design.wire.id;
+  switch (code) {
+    case 'hole-too-small':
+      return entry.complain(path, code, {
+        component: text('component'),
+        holeMm: figure('holeMm'),
+        needMm: figure('needMm'),
+        wire,
+      });
+    case 'crimp-too-small':
+      return entry.complain(path, 'crimp-too-tight', {
+        crimp: text('component'),
+        insideMm: figure('holeMm'),
+        needMm: figure('needMm'),
+        wire,
+      });
+    case 'cover-wrong':
+      return entry.complain(path, 'cover-not-fit', {
+        cover: text('component'),
+        takesMm: figure('takesMm'),
+        crimp: text('crimp'),
+        closedMm: figure('closedMm'),
+      });
+    case 'wrong-kind':
+      return entry.complain(path, code, { id: text('component'), kind: text('kind'), wanted: text('kinds') });
+    case 'ways':
+      return entry.complain(path, code, {
+        clasp: design.ends.clasp,
+        ways: figure('ways'),
+        strands: figure('strands'),
+      });
+    default:
+      return entry.complain(path, 'design-other', { code: args['why'] === undefined ? code : text('why') });
+  }
+}
+
+/** The doubled wire goes back through the end beads, at the usual counts. */
+export function assertTailsPass(
+  entry: Piece,
+  design: Design,
+  strands: readonly AuthoredStrand[],
+  rules: Rules,
+): Problem[] {
+  const usual = design.strands.map((strand) => strand.sections.map((section) => section.usual));
+  const seen = new Set<string>();
+  return expand(design, usual).flatMap((placed, index) => {
+    const strung = placed.filter(({ section }) => section !== 'end');
+    return [strung, strung.toReversed()].flatMap((fromCrimp) => {
+      const check = checkTail(
+        fromCrimp.map(({ component }) => component),
+        design.wire.diameterMm,
+        rules.wire.tailMm,
+      );
+      const bead = check.blockedBy;
+      if (bead === null || seen.has(bead.component)) return [];
+      seen.add(bead.component);
+      return [
+        entry.complain(strands[index]?.path ?? [], 'end-hole-too-small', {
+          component: bead.component,
+          holeMm: bead.holeMm,
+          needMm: check.needMm,
+          wire: design.wire.id,
+        }),
+      ];
+    });
+  });
+}
+
+/** A remark where the crimp has more room than the shop's play. */
+export function noteLooseCrimp(entry: Piece, design: Design, rules: Rules): Problem[] {
+  const crimp = design.components[design.ends.crimp];
+  if (crimp === undefined) return [];
+  const { fit, insideMm, needMm } = crimpFit(
+    crimp,
+    WIRES_IN_CRIMP,
+    design.wire.diameterMm,
+    rules.wire.crimpPlayMm,
+  );
+  if (fit !== 'loose' || needMm === null) return [];
+  const mostMm = needMm + rules.wire.crimpPlayMm;
+  return [
+    entry.complain(['closing', 'crimp'], 'crimp-too-loose', {
+      crimp: crimp.id,
+      insideMm,
+      mostMm,
+      wire: design.wire.id,
+    }),
+  ];
+}
+
+/** All that keeps the piece from being strung; `notes` are remarks that don't. */
+export function assertStringable(
+  entry: Piece,
+  design: Design,
+  strands: readonly AuthoredStrand[],
+  rules: Rules,
+): { problems: Problem[]; notes: Problem[] } {
+  const problems = checkDesign(design).map((one) => retell(entry, design, writtenAt(one.at, strands), one));
+  if (problems.length > 0) return { problems, notes: [] };
+  return {
+    problems: assertTailsPass(entry, design, strands, rules),
+    notes: noteLooseCrimp(entry, design, rules),
+  };
+}

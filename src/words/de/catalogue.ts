@@ -1,0 +1,244 @@
+/** Sätze für die Werkstatt über einen Eintrag, der sich so nicht lesen lässt. */
+import type { CatalogueSentences } from '../catalogueCodes.ts';
+
+const mm = (value: number): string => `${String(Math.round(value * 100) / 100).replace('.', ',')} mm`;
+const perhaps = (near: string): string => (near === '' ? '' : `War „${near}“ gemeint? `);
+const forms = { text: 'ein Text', list: 'eine Liste', fields: 'eine Gruppe eigener, eingerückter Felder' };
+
+export const catalogue: CatalogueSentences = {
+  'folder-missing': ({ folder }) => ({
+    what: `Den Ordner ${folder} gibt es nicht.`,
+    fix: 'Nennen Sie den Ordner, in dem shop.yaml, components, wires, pieces und guides liegen.',
+  }),
+  'shop-missing': ({ file }) => ({
+    what: `Dem Laden fehlt ${file}.`,
+    fix: `Schreiben Sie ${file} mit Name, Währung, Zugaben und Bestellweg.`,
+  }),
+  'file-unreadable': ({ why }) => ({
+    what: `Die Datei lässt sich nicht lesen (${why}).`,
+    fix: 'Prüfen Sie, ob sie da ist und ob Sie sie öffnen dürfen.',
+  }),
+  yaml: ({ why }) => ({
+    what: `Die Zeile lässt sich nicht als YAML lesen: ${why}.`,
+    fix: 'Prüfen Sie die Einrückung, den Doppelpunkt mit einem Leerzeichen nach jedem Feldnamen und die Anführungszeichen um Texte mit Doppelpunkt oder #.',
+  }),
+  'not-fields': () => ({
+    what: 'Der Eintrag hat keine Felder.',
+    fix: 'Schreiben Sie ein Feld je Zeile, etwa „name: Weir Light“.',
+  }),
+  'front-matter': () => ({
+    what: 'Dem Ratgeber fehlt der Kopf.',
+    fix: 'Beginnen Sie mit einer Zeile ---, dann title, summary und order, dann wieder ---.',
+  }),
+  'missing-field': ({ field }) => ({
+    what: `„${field}“ fehlt.`,
+    fix: `Fügen Sie eine Zeile „${field}: …“ ein.`,
+  }),
+  'empty-field': ({ field }) => ({
+    what: `Hinter „${field}“ steht nichts.`,
+    fix: `Schreiben Sie den Wert in dieselbe Zeile oder streichen Sie „${field}“.`,
+  }),
+  'unknown-field': ({ field, near, known }) => ({
+    what: `„${field}“ ist hier kein Feld.`,
+    fix: `${perhaps(near)}Die Felder heißen: ${known}.`,
+  }),
+  'wrong-form': ({ field, value, wanted }) => ({
+    what: `„${field}“ ist „${value}“, sollte aber ${forms[wanted]} sein.`,
+    fix:
+      wanted === 'list'
+        ? 'Schreiben Sie jedes Stück in eine eigene Zeile mit einem Strich davor.'
+        : `„${field}“ muss ${forms[wanted]} sein.`,
+  }),
+  'not-one-of': ({ value, options }) => ({
+    what: `„${value}“ steht nicht zur Wahl.`,
+    fix: `Schreiben Sie eines von: ${options}.`,
+  }),
+  'not-yes-or-no': ({ value }) => ({
+    what: `„${value}“ ist weder ja noch nein.`,
+    fix: 'Schreiben Sie yes oder no.',
+  }),
+  'not-whole': ({ value, least, most }) => ({
+    what: `„${value}“ ist keine ganze Zahl von ${least} bis ${most}.`,
+    fix: `Schreiben Sie eine ganze Zahl von ${least} bis ${most} in Ziffern.`,
+  }),
+  'not-a-measure': ({ value, example }) => ({
+    what: `„${value}“ ist kein Maß.`,
+    fix: `Schreiben Sie Zahl und Einheit, etwa „${example}“.`,
+  }),
+  'unit-missing': ({ value, units }) => ({
+    what: `„${value}“ hat keine Einheit.`,
+    fix: `Schreiben Sie die Einheit dahinter: ${units}.`,
+  }),
+  'unit-wrong': ({ value, unit, units }) => ({
+    what: `„${value}“ hat die Einheit „${unit}“, mit der man das nicht misst.`,
+    fix: `Nehmen Sie eine von: ${units}.`,
+  }),
+  'out-of-range': ({ value, least, most }) => ({
+    what: `„${value}“ liegt außerhalb des Möglichen: ${least} bis ${most}.`,
+    fix: 'Prüfen Sie Zahl und Einheit.',
+  }),
+  'price-without-currency': ({ value }) => ({
+    what: `„${value}“ ist ein Preis ohne Währung.`,
+    fix: `Schreiben Sie die Währung dazu, etwa „£${value}“ oder „${value} GBP“.`,
+  }),
+  'not-money': ({ value }) => ({
+    what: `„${value}“ ist kein Geldbetrag.`,
+    fix: 'Schreiben Sie ihn mit Punkt und nicht mehr Stellen, als die Währung hat, etwa „£48.00“ oder „48.00 GBP“.',
+  }),
+  'currency-unknown': ({ value, currency }) => ({
+    what: `„${value}“ steht in ${currency}, einer hier unbekannten Währung.`,
+    fix: 'Nehmen Sie eine von GBP, EUR, USD, CHF, SEK, NOK, DKK, PLN, CAD, AUD, NZD, JPY.',
+  }),
+  'currency-other': ({ value, currency }) => ({
+    what: `„${value}“ steht nicht in der Währung des Ladens, ${currency}.`,
+    fix: `Schreiben Sie den Betrag in ${currency} oder ändern Sie die Währung in shop.yaml.`,
+  }),
+  'not-a-date': ({ value }) => ({
+    what: `„${value}“ ist kein Datum.`,
+    fix: 'Schreiben Sie Jahr, Jahr und Monat oder den Tag: 2024, 2024-05 oder 2024-05-17.',
+  }),
+  'not-a-colour': ({ value }) => ({
+    what: `„${value}“ ist keine Farbe.`,
+    fix: "Schreiben Sie # und sechs Ziffern oder Buchstaben a bis f in Anführungszeichen, etwa '#4a5866'.",
+  }),
+  'colour-unquoted': () => ({
+    what: 'Die Farbe steht nicht in Anführungszeichen, und alles nach # gilt als Bemerkung.',
+    fix: "Setzen Sie sie in Anführungszeichen, etwa '#4a5866'.",
+  }),
+  'not-an-id': ({ value }) => ({
+    what: `„${value}“ taugt nicht als Kurzname.`,
+    fix: 'Nehmen Sie kleine Buchstaben a bis z, Ziffern und einzelne Bindestriche, etwa „slate-6“, höchstens 48 Zeichen.',
+  }),
+  'not-an-email': ({ value }) => ({
+    what: `„${value}“ ist keine E-Mail-Adresse.`,
+    fix: 'Schreiben Sie sie in der Form „orders@shop.example“.',
+  }),
+  'not-a-bead-line': ({ value }) => ({
+    what: `„${value}“ sagt nicht, welches Teil und wie viele.`,
+    fix: 'Schreiben Sie Anzahl und Kurznamen, etwa „2 slate-6“, oder für eines den Kurznamen allein.',
+  }),
+  'text-too-long': ({ length, most }) => ({
+    what: `Der Text hat ${length} Zeichen; Platz ist für ${most}.`,
+    fix: 'Kürzen Sie ihn.',
+  }),
+  'duplicate-id': ({ id, other }) => ({
+    what: `„${id}“ gibt es zweimal; das andere steht in ${other}.`,
+    fix: 'Geben Sie einem der beiden einen anderen Kurznamen.',
+  }),
+  'duplicate-name': ({ name, other }) => ({
+    what: `Den Namen „${name}“ gibt es zweimal; der andere steht in ${other}.`,
+    fix: 'Geben Sie einem der beiden einen anderen Namen, damit man sie unterscheiden kann.',
+  }),
+  'size-or-both': ({ shape }) => ({
+    what: `Die Maße sind unvollständig (Form: ${shape}).`,
+    fix: 'Schreiben Sie „size“ allein, wenn das Teil so lang wie breit ist; sonst „along“ (Länge auf dem Draht) und „across“ (Breite) ohne „size“.',
+  }),
+  'measure-needed': ({ field, kind }) => ({
+    what: `Ein Teil der Art ${kind} braucht „${field}“.`,
+    fix: `Messen Sie nach und fügen Sie eine Zeile „${field}: … mm“ ein.`,
+  }),
+  'field-not-for': ({ field, kind }) => ({
+    what: `„${field}“ bedeutet bei der Art ${kind} nichts.`,
+    fix: 'Streichen Sie die Zeile oder prüfen Sie die Art.',
+  }),
+  'rounding-too-large': ({ roundingMm, mostMm }) => ({
+    what: `Eine Rundung von ${mm(roundingMm)} ist mehr als das halbe Teil.`,
+    fix: `Schreiben Sie höchstens ${mm(mostMm)} oder lassen Sie sie weg.`,
+  }),
+  'hole-too-wide': ({ holeMm, acrossMm }) => ({
+    what: `Ein Loch von ${mm(holeMm)} lässt von einem ${mm(acrossMm)} breiten Teil nichts übrig.`,
+    fix: 'Prüfen Sie beide Maße.',
+  }),
+  'sections-or-strands': () => ({
+    what: 'Das Stück hat entweder keine Perlen oder „sections“ und „strands“ zugleich.',
+    fix: 'Schreiben Sie „sections“ für einen Strang, „strands“ mit je eigenen „sections“ für mehrere.',
+  }),
+  'counts-order': ({ fewest, usual, most }) => ({
+    what: `fewest ${fewest}, usual ${usual} und most ${most} steigen nicht an.`,
+    fix: 'fewest darf nicht über usual liegen und usual nicht über most.',
+  }),
+  'focal-place': () => ({
+    what: 'Ein Mittelstück steht in der Mitte: als erstes in einem gespiegelten Strang und einmal.',
+    fix: 'Rücken Sie es an die Spitze, ohne usual, fewest und most, oder streichen Sie „role: focal“.',
+  }),
+  'lie-needed': ({ strands }) => ({
+    what: `${strands} Stränge, aber nichts sagt, wie sie liegen.`,
+    fix: 'Fügen Sie „lie: side-by-side“ oder „lie: nested“ ein.',
+  }),
+  'unknown-material': ({ material, near }) => ({
+    what: `Das Material „${material}“ ist nicht bekannt.`,
+    fix: `${perhaps(near)}Nehmen Sie einen Namen aus der Materialliste und „weight“ für das Gewicht.`,
+  }),
+  'unknown-component': ({ id, near }) => ({
+    what: `Ein Teil „${id}“ gibt es hier nicht.`,
+    fix: `${perhaps(near)}Tragen Sie es in eine Datei in components ein oder nehmen Sie ein vorhandenes.`,
+  }),
+  'unknown-wire': ({ id, near }) => ({
+    what: `Einen Draht „${id}“ gibt es nicht.`,
+    fix: `${perhaps(near)}Tragen Sie ihn in eine Datei in wires ein oder nehmen Sie einen vorhandenen.`,
+  }),
+  'wrong-kind': ({ id, kind, wanted }) => ({
+    what: `„${id}“ ist von der Art ${kind} und kann hier nicht stehen.`,
+    fix: `Nennen Sie ein Teil der Art ${wanted}.`,
+  }),
+  'hole-too-small': ({ component, holeMm, needMm, wire }) => ({
+    what: `Das Loch von „${component}“ misst ${mm(holeMm)}; der Draht „${wire}“ braucht ${mm(needMm)}.`,
+    fix: 'Nehmen Sie dünneren Draht oder eine Perle mit größerem Loch, oder weiten Sie das Loch und berichtigen Sie das Maß.',
+  }),
+  'end-hole-too-small': ({ component, holeMm, needMm, wire }) => ({
+    what: `„${component}“ steht am Ende, wo der Draht „${wire}“ doppelt zurückläuft: Das Loch misst ${mm(holeMm)}, nötig sind ${mm(needMm)}.`,
+    fix: 'Setzen Sie neben die Quetschperle Perlen mit größerem Loch, oder nehmen Sie dünneren Draht.',
+  }),
+  'crimp-too-tight': ({ crimp, insideMm, needMm, wire }) => ({
+    what: `Die Quetschperle „${crimp}“ misst innen ${mm(insideMm)}; der doppelte Draht „${wire}“ braucht ${mm(needMm)}.`,
+    fix: 'Nehmen Sie eine größere Quetschperle oder dünneren Draht.',
+  }),
+  'crimp-too-loose': ({ crimp, insideMm, mostMm, wire }) => ({
+    what: `Die Quetschperle „${crimp}“ misst innen ${mm(insideMm)}, zu weit für den doppelten Draht „${wire}“: höchstens ${mm(mostMm)}.`,
+    fix: 'Nehmen Sie eine kleinere Quetschperle oder dickeren Draht, oder erlauben Sie in shop.yaml mehr Spiel.',
+  }),
+  'cover-not-fit': ({ cover, takesMm, crimp, closedMm }) => ({
+    what: `Die Hülle „${cover}“ fasst ${mm(takesMm)}; die Quetschperle „${crimp}“ misst geschlossen ${mm(closedMm)}.`,
+    fix: 'Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.',
+  }),
+  ways: ({ clasp, ways, strands }) => ({
+    what: `Der Verschluss „${clasp}“ fasst ${ways === 1 ? 'einen Strang' : `${ways} Stränge`}; das Stück hat ${strands}.`,
+    fix: 'Nehmen Sie einen Verschluss mit so vielen Ösen, wie es Stränge gibt.',
+  }),
+  'size-absurd': ({ kind, mm: size, leastMm, mostMm }) => ({
+    what: `Mit den üblichen Anzahlen misst das Stück (${kind}) ${mm(size)}; möglich sind ${mm(leastMm)} bis ${mm(mostMm)}.`,
+    fix: 'Prüfen Sie die Anzahlen, und ob sie für eine Seite oder für das Ganze gelten.',
+  }),
+  'sizes-none': ({ kind }) => ({
+    what: `Das Stück (${kind}) lässt sich in keiner Größe machen.`,
+    fix: 'Prüfen Sie fewest und most seiner Abschnitte.',
+  }),
+  'design-other': ({ code }) => ({
+    what: `Der Entwurf lässt sich so nicht auffädeln (${code}).`,
+    fix: 'Prüfen Sie Anzahlen und Maße an dieser Stelle.',
+  }),
+  'price-below-rule': ({ listed, rule }) => ({
+    what: `Der Preis ist ${listed}; nach der Regel des Ladens kommt das Stück auf ${rule}.`,
+    fix: 'Heben Sie den Preis an oder ändern Sie die Regel in shop.yaml.',
+  }),
+  'picture-outside': ({ file }) => ({
+    what: `Das Bild „${file}“ liegt außerhalb des Inhaltsordners.`,
+    fix: 'Legen Sie es neben das Stück und schreiben Sie nur den Dateinamen.',
+  }),
+  'picture-missing': ({ file }) => ({
+    what: `Das Bild „${file}“ ist nicht da.`,
+    fix: 'Prüfen Sie den Namen samt Großbuchstaben, oder legen Sie die Datei neben das Stück.',
+  }),
+  'picture-format': ({ file }) => ({
+    what: `„${file}“ ist kein Bild in JPEG, PNG, WebP oder AVIF.`,
+    fix: 'Speichern Sie es als JPEG und nennen Sie diese Datei.',
+  }),
+  'picture-broken': ({ file }) => ({
+    what: `Das Bild „${file}“ ist beschädigt: Sein Ende fehlt.`,
+    fix: 'Kopieren Sie es noch einmal von der Kamera.',
+  }),
+  'guide-language': ({ language, known }) => ({
+    what: `Der Laden ist nicht auf „${language}“ geschrieben.`,
+    fix: `Legen Sie den Ratgeber in einen Ordner mit einem dieser Namen: ${known}.`,
+  }),
+};
