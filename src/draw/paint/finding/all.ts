@@ -1,0 +1,39 @@
+/** What closes a strand, painted where it lies. */
+import type { Component, Shape } from '#core/components/component.ts';
+import type { Design } from '#core/strand/design.ts';
+import type { ClosingSpot } from '../../place/closing.ts';
+import type { Ink } from '../ink.ts';
+import { lightOn } from '../light.ts';
+import { useAt } from '../strand.ts';
+import { num } from '../../svg/text.ts';
+import { box, hook, lobster, magnetic, springRing, toggle, type ClaspPainter } from './clasps.ts';
+import { ring } from './ring.ts';
+import { wireLoop } from './wire.ts';
+
+const clasps: Partial<Readonly<Record<Shape, ClaspPainter>>> = {
+  lobster,
+  'spring-ring': springRing,
+  toggle,
+  hook,
+  box,
+  magnetic,
+};
+
+/** One piece of the closing. A clasp of a shape that is none is drawn as a magnetic one: two halves that meet. */
+export function paintClosing(ink: Ink, design: Design, spot: ClosingSpot): string {
+  const light = lightOn(spot.turnRad);
+  const { kind, component, alongMm } = spot;
+  const key = [kind, component?.id ?? '', num(alongMm), num(light.x), num(light.y)].join(' ');
+  const href = ink.symbol(key, () => {
+    if (kind === 'clasp' && component !== null) {
+      return (clasps[component.shape] ?? magnetic)(ink, component, light);
+    }
+    if (kind === 'ring' && component !== null) return ring(component);
+    return wireLoop(alongMm, design.wire.diameterMm, guardOf(design));
+  });
+  return useAt(href, spot.xMm, spot.yMm, spot.turnRad);
+}
+
+function guardOf(design: Design): Component | null {
+  return design.ends.guard === null ? null : (design.components[design.ends.guard] ?? null);
+}

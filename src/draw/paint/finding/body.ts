@@ -1,0 +1,20 @@
+/** The solid part of a clasp: a silhouette filled with its material's light. */
+import type { Look } from '#core/components/component.ts';
+import { element } from '../../svg/text.ts';
+import type { Ink } from '../ink.ts';
+import { layLight } from '../lay.ts';
+import type { Light } from '../light.ts';
+import { materials } from '../material/all.ts';
+
+/** Silhouette `d` (even-odd, so that it may have holes), lit across as a turned body, with its edge. */
+export function solid(ink: Ink, d: string, look: Look, light: Light, edgeMm: number): string {
+  const material = materials[look.family];
+  const paint = layLight(look, material, 'turned', light);
+  return element('path', {
+    d,
+    'fill-rule': 'evenodd',
+    fill: typeof paint === 'string' ? paint : ink.paint(paint),
+    stroke: material.edge(look),
+    'stroke-width': edgeMm,
+  });
+}

@@ -1,0 +1,36 @@
+/** Oiled wood: grain along the hole, a dull sheen. */
+import { mix, tone } from '../../colour/tone.ts';
+import { element, pair } from '../../svg/text.ts';
+import type { Material } from './material.ts';
+
+const WOOD_VARIANTS = 4;
+const GRAIN_LINES = 5;
+
+export const wood: Material = {
+  shade: ({ colour }, bright) => {
+    if (bright < 0.55) return mix(tone(colour, -0.22, 0.95), colour, bright / 0.55);
+    return mix(colour, tone(colour, 0.09, 0.95), (bright - 0.55) / 0.45);
+  },
+  lit: 1,
+  gloss: { strength: 0.28, size: 0.5 },
+  edge: ({ colour }) => tone(colour, -0.26, 0.9),
+  variants: WOOD_VARIANTS,
+  figure: ({ colour, accent }, { halfAlongMm, halfAcrossMm }, random) => {
+    let d = '';
+    for (let grain = 0; grain < GRAIN_LINES; grain += 1) {
+      const share = ((grain + 0.2 + 0.6 * random()) / GRAIN_LINES) * 2 - 1;
+      const y = share * halfAcrossMm;
+      // Grain follows the turned outline: lines far from the middle bend with it.
+      const bow = share * halfAcrossMm * (0.15 + 0.25 * random());
+      d += `M${pair(-halfAlongMm, y - bow)}Q${pair(0, y + bow)} ${pair(halfAlongMm, y - bow)}`;
+    }
+    return element('path', {
+      d,
+      fill: 'none',
+      stroke: accent ?? tone(colour, -0.16),
+      'stroke-width': 0.07 * halfAcrossMm,
+      opacity: '.5',
+    });
+  },
+  clear: false,
+};

@@ -1,0 +1,78 @@
+/** The strands of a piece as rows one below the other, closed by one clasp. */
+import type { Design } from '#core/strand/design.ts';
+import type { Placed } from '#core/strand/expand.ts';
+import { claspEnd, lengthOfEnd, placeEnd, ringEnd, type ClosingSpot } from '../place/closing.ts';
+import { toParts, turnedRound, type Spot } from '../place/spot.ts';
+import { lengthOf, placeStraight } from '../place/straight.ts';
+
+export type Row = {
+  readonly spots: readonly Spot[];
+  readonly closing: readonly ClosingSpot[];
+  readonly yMm: number;
+  /** Left end of the strand's finished length, and right end. */
+  readonly fromMm: number;
+  readonly toMm: number;
+};
+
+export type Rows = {
+  readonly rows: readonly Row[];
+  readonly topMm: number;
+  readonly bottomMm: number;
+};
+
+/** Clear space between two rows, as a share of the fattest component. */
+const ROW_GAP_SHARE = 0.25;
+
+/**
+ * @param claspSide where the clasp end lies
+ * @param anchor 'start' puts the left end of every strand at 0, 'middle' its middle
+ */
+export function layRows(
+  design: Design,
+  sequences: readonly (readonly Placed[])[],
+  claspSide: 'left' | 'right',
+  anchor: 'start' | 'middle',
+): Rows {
+  const strands = sequences.map((sequence) => {
+    const parts = toParts(sequence);
+    return claspSide === 'left' ? parts : turnedRound(parts);
+  });
+  const fattest = strands.map((parts) => Math.max(1, ...parts.map((part) => part.component.acrossMm)));
+  const rows: Row[] = [];
+  let yMm = 0;
+  for (const [at, parts] of strands.entries()) {
+    const fat = fattest[at] ?? 1;
+    if (at > 0) yMm += (fat + (fattest[at - 1] ?? 1)) / 2 + fat * ROW_GAP_SHARE;
+    rows.push(layRow(design, parts, claspSide, anchor, yMm, at === 0));
+  }
+  const clasp = design.components[design.ends.clasp]?.acrossMm ?? 0;
+  return {
+    rows,
+    topMm: -Math.max(fattest[0] ?? 1, clasp) / 2,
+    bottomMm: yMm + Math.max(fattest.at(-1) ?? 1, clasp) / 2,
+  };
+}
+
+function layRow(
+  design: Design,
+  parts: readonly ReturnType<typeof toParts>[number][],
+  claspSide: 'left' | 'right',
+  anchor: 'start' | 'middle',
+  yMm: number,
+  hasClosing: boolean,
+): Row {
+  const left = claspSide === 'left' ? claspEnd(design) : ringEnd(design);
+  const right = claspSide === 'left' ? ringEnd(design) : claspEnd(design);
+  const wholeMm = lengthOfEnd(left) + lengthOf(parts) + lengthOfEnd(right);
+  const fromMm = anchor === 'start' ? 0 : -wholeMm / 2;
+  const toMm = fromMm + wholeMm;
+  const closing = [...placeEnd(left, fromMm, yMm, 1), ...placeEnd(right, toMm, yMm, -1)];
+  return {
+    spots: placeStraight(parts, fromMm + lengthOfEnd(left), yMm),
+    // Clasp and ring are there once, however many strands they close.
+    closing: hasClosing ? closing : closing.filter((spot) => spot.kind === 'wire-loop'),
+    yMm,
+    fromMm,
+    toMm,
+  };
+}

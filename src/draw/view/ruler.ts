@@ -1,0 +1,84 @@
+/** Rulers: marks in inches or centimetres, in the ink of the page. */
+import { element, num, pair } from '../svg/text.ts';
+
+export type RulerUnit = 'in' | 'cm';
+
+/** One inch, exactly (NIST SP 811, appendix B). */
+const INCH_MM = 25.4;
+
+type Scale = {
+  /** Distance of the finest marks. */
+  readonly stepMm: number;
+  /** Every so many steps a number, and half-way a longer mark. */
+  readonly stepsPerNumber: number;
+  readonly numberMm: number;
+};
+
+/** Inches in quarters, centimetres in halves: as fine as a thumbnail still shows. */
+const SCALES: Readonly<Record<RulerUnit, Scale>> = {
+  in: { stepMm: INCH_MM / 4, stepsPerNumber: 4, numberMm: INCH_MM },
+  cm: { stepMm: 5, stepsPerNumber: 2, numberMm: 10 },
+};
+
+export type RulerMark = {
+  readonly atMm: number;
+  readonly size: 'long' | 'middle' | 'short';
+  readonly label: string;
+};
+
+/** Every how many units a number stands, so that numbers don't run together on a ruler that long. */
+function numberEvery(lengthMm: number, unitMm: number): number {
+  const shown = lengthMm / unitMm;
+  if (shown <= 14) return 1;
+  if (shown <= 28) return 2;
+  return shown <= 60 ? 5 : 10;
+}
+
+/** Marks from 0 to the last one not past `lengthMm`. */
+export function rulerMarks(lengthMm: number, unit: RulerUnit): RulerMark[] {
+  const { stepMm, stepsPerNumber, numberMm } = SCALES[unit];
+  const every = numberEvery(lengthMm, numberMm);
+  const marks: RulerMark[] = [];
+  // A hair more, so that a strand of exactly 7 in gets its seventh mark.
+  for (let step = 0; step * stepMm <= lengthMm + 1e-6; step += 1) {
+    const whole = step % stepsPerNumber === 0;
+    const value = step / stepsPerNumber;
+    const half = (step * 2) % stepsPerNumber === 0;
+    marks.push({
+      atMm: step * stepMm,
+      size: whole ? 'long' : half ? 'middle' : 'short',
+      label: whole && value % every === 0 ? String(value) : '',
+    });
+  }
+  return marks;
+}
+
+const MARK_SHARE = { long: 1, middle: 0.65, short: 0.4 } as const;
+
+/** A ruler under (or at) y; `textMm` is the height of its numbers, marks are as long as that. */
+export function paintRuler(marks: readonly RulerMark[], xMm: number, yMm: number, textMm: number): string {
+  let d = '';
+  let labels = '';
+  for (const mark of marks) {
+    d += `M${pair(xMm + mark.atMm, yMm)}v${num(textMm * MARK_SHARE[mark.size])}`;
+    if (mark.label !== '') {
+      labels += element('text', { x: xMm + mark.atMm, y: yMm + textMm * 2.1 }, mark.label);
+    }
+  }
+  const last = marks.at(-1)?.atMm ?? 0;
+  d += `M${pair(xMm, yMm)}h${num(last)}`;
+  return (
+    element('path', {
+      d,
+      stroke: 'currentColor',
+      'stroke-width': textMm * 0.09,
+      fill: 'none',
+      opacity: '.75',
+    }) +
+    element(
+      'g',
+      { fill: 'currentColor', 'font-size': textMm, 'text-anchor': 'middle', 'font-family': 'inherit' },
+      labels,
+    )
+  );
+}

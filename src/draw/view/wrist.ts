@@ -1,0 +1,84 @@
+/** A bracelet on its wrist, seen along the arm: how much air there is. */
+import type { Design } from '#core/strand/design.ts';
+import type { Placed } from '#core/strand/expand.ts';
+import { mixInk } from '../paint/ink.ts';
+import { placeLoop } from '../place/loop.ts';
+import { svgDocument, type Caption } from '../svg/document.ts';
+import { element, escapeXml, num, pair } from '../svg/text.ts';
+import { paintLoop, squareRound } from './closed.ts';
+
+const MARGIN_MM = 4;
+
+export type WristOptions = Caption & {
+  /** Girth of wrist, ankle or neck, mm. */
+  readonly girthMm: number;
+  /** What stands beside the gap, e.g. "4 mm of air"; none where left out. */
+  readonly airLabel?: string;
+  readonly lifeSize?: boolean;
+};
+
+/**
+ * The clear width (mm) below a round wrist that a bracelet of that inside girth rests on: the ease, laid
+ * across. Negative where the bracelet is too small.
+ */
+export function airMm(insideGirthMm: number, girthMm: number): number {
+  return (insideGirthMm - girthMm) / Math.PI;
+}
+
+/** The wrist is drawn round, as the fit takes it to be; the bracelet rests on its top, the air is below. */
+export function drawWrist(
+  design: Design,
+  sequences: readonly (readonly Placed[])[],
+  options: WristOptions,
+): string {
+  const ink = mixInk(options.idPrefix);
+  const loops = sequences.map((sequence) => placeLoop(design, sequence));
+  const painted = loops
+    .toReversed()
+    .map((placed) => paintLoop(ink, design, placed))
+    .join('');
+  const insideMm = Math.min(...loops.map(({ loop }) => loop.radiusMm));
+  const wristMm = options.girthMm / (2 * Math.PI);
+  const dropMm = Number.isFinite(insideMm) ? insideMm - wristMm : 0;
+  const wrist = paintWrist(wristMm, -dropMm);
+  const box = squareRound(loops, wristMm, MARGIN_MM);
+  const gap = dropMm > 0 ? paintAir(insideMm, 2 * dropMm, options.airLabel ?? '', box.width / 26) : '';
+  return svgDocument(options, box, ink.definitions(), wrist + gap + painted, options.lifeSize ?? false);
+}
+
+/** Calm line work in the page's own ink: any skin. */
+function paintWrist(radiusMm: number, yMm: number): string {
+  return element('circle', {
+    cy: yMm,
+    r: radiusMm,
+    fill: 'currentColor',
+    'fill-opacity': '.07',
+    stroke: 'currentColor',
+    'stroke-width': 0.4,
+    'stroke-opacity': '.55',
+  });
+}
+
+/** A measure across the gap, from the wrist down to the inside of the bracelet. */
+function paintAir(insideMm: number, tallMm: number, label: string, textMm: number): string {
+  const tick = textMm * 0.35;
+  const d =
+    `M${pair(-tick, insideMm)}H${num(tick)}M${pair(-tick, insideMm - tallMm)}H${num(tick)}` +
+    `M${pair(0, insideMm - tallMm)}V${num(insideMm)}`;
+  const measure = element('path', { d, stroke: 'currentColor', 'stroke-width': 0.35, fill: 'none' });
+  if (label === '') return measure;
+  return (
+    measure +
+    element(
+      'text',
+      {
+        y: insideMm - tallMm - textMm * 0.7,
+        'font-size': textMm,
+        'text-anchor': 'middle',
+        fill: 'currentColor',
+        'font-family': 'inherit',
+      },
+      escapeXml(label),
+    )
+  );
+}

@@ -1,0 +1,31 @@
+/** `node tests/draw/gallery.ts <folder>` writes every view of every sample as SVG, to be looked at. */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { drawBoard } from '#draw/view/board.ts';
+import { drawLoop } from '#draw/view/loop.ts';
+import { drawStraight } from '#draw/view/straight.ts';
+import { drawWrist } from '#draw/view/wrist.ts';
+import { pieces, usualSequences } from './designs.ts';
+
+const folder = process.argv[2];
+if (folder === undefined) throw new Error('say which folder to write to, outside the project');
+mkdirSync(folder, { recursive: true });
+
+for (const design of pieces) {
+  const sequences = usualSequences(design);
+  const caption = (view: string) => ({
+    title: `${design.id}, ${view}`,
+    description: `${sequences.flat().length} components`,
+    idPrefix: `${design.id}-${view}`,
+  });
+  const views: Record<string, string> = {
+    straight: drawStraight(design, sequences, { ...caption('straight'), unit: 'cm' }),
+    board: drawBoard(design, sequences, { ...caption('board'), unit: 'in', claspSide: 'left' }),
+    loop: drawLoop(design, sequences, caption('loop')),
+    wrist: drawWrist(design, sequences, { ...caption('wrist'), girthMm: 155, airLabel: '5 mm of air' }),
+  };
+  for (const [view, svg] of Object.entries(views)) {
+    writeFileSync(join(folder, `${design.id}-${view}.svg`), svg);
+    console.log(design.id, view, svg.length);
+  }
+}
