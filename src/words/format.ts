@@ -72,6 +72,8 @@ export type Format = {
   readonly length: (mm: number) => string;
   /** A short length such as an ease: eighths of an inch, or whole millimetres. */
   readonly short: (mm: number) => string;
+  /** A difference finer than anyone measures: tenths of a millimetre. */
+  readonly fine: (mm: number) => string;
   readonly money: (minor: number) => string;
   readonly number: (value: number, digits?: number) => string;
   readonly list: (items: readonly string[]) => string;
@@ -83,6 +85,7 @@ export function formatFor(lang: Lang, unit: LengthUnit, currency: string): Forma
     lang,
     length: (mm) => formatLength(mm, unit, lang),
     short: (mm) => formatLength(mm, unit === 'in' ? 'in' : 'mm', lang),
+    fine: (mm) => `${formatNumber(mm, lang, 1)}${NO_BREAK}mm`,
     money: (minor) => formatMoney(minor, currency, lang),
     number: (value, digits) => formatNumber(value, lang, digits),
     list: (items) => formatList(items, lang),

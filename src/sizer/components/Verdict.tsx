@@ -72,6 +72,14 @@ function Outside({
     <div class="sizer-outside">
       <p>{words.outside(format, side, choice.measure.of, limits)}</p>
       {names.length > 0 && <p>{words.outsideWhy(format, side, names)}</p>}
+      {side === 'above' && limits.mostStock.length > 0 && (
+        <p>
+          {words.outOfStock(
+            format,
+            limits.mostStock.map((id) => design.components[id]?.name ?? id),
+          )}
+        </p>
+      )}
       <button type="button" class="button plain" onClick={() => onTake(askedMm)}>
         {words.takeNearest(format, askedMm)}
       </button>

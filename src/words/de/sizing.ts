@@ -5,7 +5,7 @@ import type { Hand, Sit } from '#core/sizing/rules.ts';
 import type { SizingProblem } from '#core/sizing/sizing.ts';
 import type { PieceKind } from '#core/strand/design.ts';
 import type { LengthProblem } from '#core/units/length.ts';
-import type { sizing as english } from '../en/sizing.ts';
+import type { NamedHelp, sizing as english } from '../en/sizing.ts';
 import type { Sentences } from '../sentence.ts';
 
 type Of = Measure['of'];
@@ -53,6 +53,8 @@ const problems: Sentences<SizingProblem> = {
     `${f.length(mm)} kann nicht stimmen: Dieses Maß liegt zwischen ${f.length(leastMm)} und ${f.length(mostMm)}. Bitte Zahl und Einheit prüfen.`,
   'measure-wrong-kind': ({ of }) => `Dieses Stück wird nicht nach ${BODY[of as Of] ?? of} bemessen.`,
   quantity: () => 'Bestellen Sie eine ganze Zahl von Stücken, mindestens eines.',
+  stock: ({ have, need }, f) =>
+    `Für dieses Stück sind nicht genug Perlen da: ${f.number(have)} von mindestens ${f.number(need)}. Bitte schreiben Sie der Werkstatt.`,
   design: () =>
     'Der Plan dieses Stücks hat einen Fehler, darum lässt es sich hier nicht bemessen. Bitte schreiben Sie der Werkstatt.',
 };
@@ -72,6 +74,14 @@ const unread: Sentences<LengthProblem> = {
   'too-large': ({ mostMm }, f) => `Das ist mehr als ${f.length(mostMm)}. Bitte Zahl und Einheit prüfen.`,
 };
 
+const help: Sentences<NamedHelp> = {
+  'add-component': ({ count, sides, name, offMm }, f) =>
+    `${f.number(count)} × ${name}${sides === 2 ? ' auf jeder Seite' : ''} mehr brächten es auf ${f.fine(offMm)} heran.`,
+  'widen-section': ({ repeats, name, offMm }, f) =>
+    `Mit „${name}“ ${f.number(Math.abs(repeats))}-mal ${repeats > 0 ? 'öfter' : 'seltener'} als sonst erlaubt käme es auf ${f.fine(offMm)} heran.`,
+  'more-stock': ({ count, name }, f) => `${f.number(count)} × ${name} mehr im Vorrat, dann ginge es.`,
+};
+
 const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
   'has-front-and-side': (hand) =>
     `Der Verschluss kommt dorthin, wo Ihre ${HAND[hand]} Hand ihn bedient, und die Vorderseite bleibt vorn.`,
@@ -85,6 +95,11 @@ export const sizing: typeof english = {
   problems,
   unread,
   handReasons,
+  help,
+  helpTitle: 'Was helfen würde',
+  helpAsk: 'Bitten Sie in Ihrer Nachricht darum; die Werkstatt entscheidet.',
+  outOfStock: (f, names) => `Von ${f.list(names)} ist nichts mehr da.`,
+  chainUsed: (f, mm) => `Mit um ${f.short(mm)} ausgelassenem Verlängerungskettchen.`,
   sitMeans: SIT_MEANS,
   sitLegend: 'Wie soll es sitzen?',
   sits: { snug: 'Anliegend', easy: 'Bequem', loose: 'Locker' },

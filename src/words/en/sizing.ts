@@ -2,7 +2,7 @@
 import type { HandAdvice } from '#core/hand/hand.ts';
 import type { Measure } from '#core/sizing/choice.ts';
 import type { Hand, Sit } from '#core/sizing/rules.ts';
-import type { Limits, SizingProblem } from '#core/sizing/sizing.ts';
+import type { Help, Limits, SizingProblem } from '#core/sizing/sizing.ts';
 import type { PieceKind } from '#core/strand/design.ts';
 import type { LengthProblem } from '#core/units/length.ts';
 import type { Format } from '../format.ts';
@@ -63,6 +63,22 @@ const unread: Sentences<LengthProblem> = {
   'too-large': ({ mostMm }, f) => `That is over ${f.length(mostMm)}. Check the number and the unit.`,
 };
 
+/** A help with the name of its component or section, as the maker wrote it. */
+export type NamedHelp = Help extends infer One
+  ? One extends Help
+    ? One & { readonly name: string }
+    : never
+  : never;
+
+const help: Sentences<NamedHelp> = {
+  'add-component': ({ count, sides, name, offMm }, f) =>
+    `${f.number(count)} × ${name}${sides === 2 ? ' on each side' : ''} more would bring it within ${f.fine(offMm)}.`,
+  'widen-section': ({ repeats, name, offMm }, f) =>
+    `With “${name}” repeated ${f.number(Math.abs(repeats))} ${Math.abs(repeats) === 1 ? 'time' : 'times'} ${repeats > 0 ? 'more' : 'fewer'} than she usually allows, it would come within ${f.fine(offMm)}.`,
+  'more-stock': ({ count, name }, f) =>
+    `${f.number(count)} × ${name} more in the drawer would make it possible.`,
+};
+
 const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
   'has-front-and-side': (hand) =>
     `The clasp goes where your ${HAND[hand]} hand works it, with the front of the piece to the front.`,
@@ -76,6 +92,12 @@ export const sizing = {
   problems,
   unread,
   handReasons,
+  help,
+  helpTitle: 'What would help',
+  helpAsk: 'Ask for it in your note to the maker; she decides.',
+  outOfStock: (f: Format, names: readonly string[]): string =>
+    `There is no more of ${f.list(names)} in the drawer.`,
+  chainUsed: (f: Format, mm: number): string => `With the extender chain let out by ${f.short(mm)}.`,
   sitMeans: SIT_MEANS,
   sitLegend: 'How should it sit?',
   sits: { snug: 'Snug', easy: 'Easy', loose: 'Loose' } satisfies Record<Sit, string>,

@@ -1,0 +1,50 @@
+/** What an answer from the shop means for an order. */
+import type { SendProblem } from '#words/orderFacts.ts';
+import type { Answer } from '../../model/ports.ts';
+
+export type Judgement =
+  | { readonly kind: 'received'; readonly receivedAt: string }
+  | { readonly kind: 'later'; readonly problem: SendProblem }
+  | { readonly kind: 'refused'; readonly problem: SendProblem };
+
+/** Answers that ask for patience: RFC 9110 15.5.9 (408), RFC 6585 4 (429). */
+const TIMED_OUT = 408;
+const TOO_MANY = 429;
+/** The longest reason that is shown. */
+const MOST_REASON = 300;
+
+/**
+ * Judges an answer. Only a receipt that bears the order's own number counts as
+ * received: the sign-in page of a hotel's network also answers with 200.
+ */
+export function judge(number: string, answer: Answer): Judgement {
+  if (answer.kind === 'offline') return { kind: 'later', problem: { code: 'offline' } };
+  if (answer.kind === 'none') return { kind: 'later', problem: { code: 'no-answer' } };
+  const { status, json } = answer;
+  if (status >= 200 && status < 300) {
+    const receivedAt = receiptOf(number, json);
+    return receivedAt === null
+      ? { kind: 'later', problem: { code: 'no-answer' } }
+      : { kind: 'received', receivedAt };
+  }
+  if (status === TOO_MANY) return { kind: 'later', problem: { code: 'too-many' } };
+  if (status >= 500 || status === TIMED_OUT)
+    return { kind: 'later', problem: { code: 'shop-trouble', status } };
+  return { kind: 'refused', problem: { code: 'turned-down', reason: reasonOf(json) } };
+}
+
+/** The receipt's time where it is one for this number. */
+function receiptOf(number: string, json: unknown): string | null {
+  if (typeof json !== 'object' || json === null) return null;
+  const { number: named, receivedAt } = json as Record<string, unknown>;
+  const dated = typeof receivedAt === 'string' && Number.isFinite(Date.parse(receivedAt));
+  return named === number && dated ? receivedAt : null;
+}
+
+/** The sentence of a problem document (RFC 9457, 3.1): `detail`, else `title`. */
+function reasonOf(json: unknown): string {
+  if (typeof json !== 'object' || json === null) return '';
+  const { detail, title } = json as Record<string, unknown>;
+  const reason = typeof detail === 'string' ? detail : typeof title === 'string' ? title : '';
+  return reason.slice(0, MOST_REASON);
+}

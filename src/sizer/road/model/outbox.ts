@@ -1,0 +1,76 @@
+/**
+ * Orders that wait on this device until the maker has them. Every change is
+ * read from the store and written back at once, so that two tabs, a reload or
+ * a closed window lose nothing.
+ */
+import { isOrder } from '#order/check.ts';
+import type { OrderDocument } from '#order/document.ts';
+import type { SendProblem } from '#words/orderFacts.ts';
+import type { Store } from '../../model/ports.ts';
+
+/**
+ * `waiting`: to be sent by itself. `refused`: the shop won't take it as it is.
+ * `mail`: the buyer sends it herself. `mailed`: she says that she did.
+ * `received`: there is a receipt.
+ */
+export type EntryState = 'waiting' | 'refused' | 'mail' | 'mailed' | 'received';
+
+export type Entry = {
+  readonly order: OrderDocument;
+  /** Name of the piece as the buyer read it. */
+  readonly pieceName: string;
+  readonly state: EntryState;
+  /** Times it was tried in vain. */
+  readonly tries: number;
+  /** Not tried by itself before then, ms since 1970. */
+  readonly nextTryMs: number;
+  readonly problem: SendProblem | null;
+  /** ISO 8601, from the receipt; null without one. */
+  readonly receivedAt: string | null;
+};
+
+const KEY = 'claspwise.outbox';
+const STATES: readonly string[] = ['waiting', 'refused', 'mail', 'mailed', 'received'];
+/** Far more than one person orders; keeps the store small if something goes wrong. */
+const MOST_ENTRIES = 50;
+
+/** A fresh entry for an order. */
+export function newEntry(order: OrderDocument, pieceName: string, state: 'waiting' | 'mail'): Entry {
+  return { order, pieceName, state, tries: 0, nextTryMs: 0, problem: null, receivedAt: null };
+}
+
+/** What is kept, oldest first. Anything that is no entry is passed over, never thrown at. */
+export function readOutbox(store: Store): readonly Entry[] {
+  try {
+    const kept: unknown = JSON.parse(store.read(KEY) ?? '[]');
+    return Array.isArray(kept) ? kept.filter(isEntry) : [];
+  } catch {
+    return [];
+  }
+}
+
+/** Adds an entry, or puts it in the place of the one with its number. False where it can't be kept. */
+export function putEntry(store: Store, entry: Entry): boolean {
+  const kept = readOutbox(store);
+  const at = kept.findIndex(({ order }) => order.number === entry.order.number);
+  const next = at < 0 ? [...kept, entry] : kept.with(at, entry);
+  return store.write(KEY, JSON.stringify(next.slice(-MOST_ENTRIES)));
+}
+
+/** Takes an entry out; one that isn't there is no matter. */
+export function dropEntry(store: Store, number: string): void {
+  store.write(KEY, JSON.stringify(readOutbox(store).filter(({ order }) => order.number !== number)));
+}
+
+function isEntry(value: unknown): value is Entry {
+  if (typeof value !== 'object' || value === null) return false;
+  const entry = value as Partial<Record<keyof Entry, unknown>>;
+  return (
+    isOrder(entry.order) &&
+    typeof entry.pieceName === 'string' &&
+    typeof entry.state === 'string' &&
+    STATES.includes(entry.state) &&
+    Number.isInteger(entry.tries) &&
+    typeof entry.nextTryMs === 'number'
+  );
+}

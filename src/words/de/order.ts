@@ -1,0 +1,97 @@
+/** Was auf dem Weg einer Bestellung gesagt wird: Formular, Stand, E-Mail und Zettel. */
+import type { Measure } from '#core/sizing/choice.ts';
+import type { order as english } from '../en/order.ts';
+import type { FormProblem, SendProblem } from '../orderFacts.ts';
+import type { Sentences } from '../sentence.ts';
+
+const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
+  wrist: (text) => `${text} ums Handgelenk`,
+  ankle: (text) => `${text} um die Fessel`,
+  neck: (text) => `${text} um den Hals`,
+  length: (text) => `${text} fertige Länge`,
+};
+const SIT = { snug: 'anliegend', easy: 'bequem', loose: 'locker' };
+
+const formProblems: Sentences<FormProblem> = {
+  'name-missing': () => 'Bitte schreiben Sie Ihren Namen, damit klar ist, für wen es ist.',
+  'name-long': ({ most }, f) => `Bitte höchstens ${f.number(most)} Zeichen für den Namen.`,
+  'email-missing': () => 'Bitte schreiben Sie Ihre E-Mail-Adresse, damit die Werkstatt antworten kann.',
+  'email-wrong': () => 'Das ist keine E-Mail-Adresse. Sie sieht aus wie name@example.org.',
+  'note-long': ({ most }, f) => `Bitte höchstens ${f.number(most)} Zeichen; mehr geht danach per E-Mail.`,
+  quantity: ({ most }, f) => `Bitte eine ganze Zahl von 1 bis ${f.number(most)}.`,
+};
+
+const sendProblems: Sentences<SendProblem> = {
+  offline: () => 'Im Augenblick ist kein Netz da.',
+  'no-answer': () => 'Der Laden hat nicht geantwortet.',
+  'shop-trouble': () => 'Der Laden kann gerade keine Bestellungen annehmen.',
+  'too-many': () => 'Beim Laden kommen gerade viele Bestellungen auf einmal an.',
+  'turned-down': ({ reason }) =>
+    reason === '' ? 'Der Laden konnte sie so nicht annehmen.' : `Der Laden sagt: „${reason}“`,
+};
+
+export const order: typeof english = {
+  formProblems,
+  sendProblems,
+  start: 'Dieses Stück bestellen',
+  startFirst: 'Geben Sie oben Ihr Maß an, dann können Sie dieses Stück bestellen.',
+  askInstead: 'Per E-Mail nach diesem Stück fragen',
+  title: 'Ihre Bestellung',
+  name: 'Ihr Name',
+  email: 'Ihre E-Mail-Adresse',
+  note: 'Eine Nachricht an die Werkstatt (wenn Sie mögen)',
+  noteHint: 'Bis wann Sie es brauchen, für wen es ist, was sonst zu wissen wäre.',
+  quantity: 'Wie viele',
+  trap: 'Dieses Feld leer lassen',
+  summary: 'Das bestellen Sie',
+  send: 'Bestellung senden',
+  prepare: 'Bestellung vorbereiten',
+  sendHint:
+    'Noch wird nichts bezahlt. Die Werkstatt liest die Bestellung, schreibt Ihnen und spricht sie erst mit Ihnen ab.',
+  privacy: 'Name, Adresse und Nachricht gehen an die Werkstatt und an niemanden sonst.',
+  total: 'Zusammen',
+  orders: 'Ihre Bestellungen auf diesem Gerät',
+  numberIs: (number) => `Bestellung ${number}`,
+  states: {
+    sending: () => 'Wird gesendet …',
+    waiting: (why) =>
+      `Noch nicht gesendet. ${why} Sie bleibt auf diesem Gerät und wird von selbst noch einmal versucht, auch wenn Sie diese Seite schließen und wiederkommen.`,
+    refused: (why) =>
+      `Nicht angenommen. ${why} Bitte senden Sie sie stattdessen per E-Mail; verloren ist nichts.`,
+    mail: () =>
+      'Bereit für die E-Mail: Öffnen Sie sie, lesen Sie sie durch und senden Sie sie aus Ihrem Postfach. Noch ist sie nicht gesendet.',
+    received: (date) => `Die Werkstatt hat sie, ${date}. Sie bekommen Antwort.`,
+    mailed: () => 'Sie haben sie per E-Mail gesendet. Sie bekommen Antwort.',
+  },
+  notKept:
+    'Dieser Browser behält nichts, sobald die Seite zu ist. Lassen Sie sie offen, bis die Bestellung angekommen ist, oder senden Sie sie per E-Mail.',
+  tryNow: 'Jetzt noch einmal versuchen',
+  openMail: 'Als E-Mail öffnen',
+  copyMail: 'Text der E-Mail kopieren',
+  copied: 'Kopiert.',
+  copyByHand: 'Kopieren Sie diesen Text in eine E-Mail an den Laden:',
+  download: 'Bestellung herunterladen',
+  slip: 'Zettel zum Aufheben',
+  iSentIt: 'Ich habe sie gesendet',
+  remove: 'Von diesem Gerät löschen',
+  reallyRemove: 'Löschen: Die Werkstatt hat sie noch nicht',
+  mailSubject: (number, piece) => `Bestellung ${number}: ${piece}`,
+  mailGreeting: (shop) => `Eine Bestellung für ${shop}`,
+  mailClosing: 'Bitte schreiben Sie mir, bevor Sie es fädeln.',
+  mailFoot:
+    'Die Zeilen unten enthalten die ganze Bestellung für das Auftragsbuch. Bitte lassen Sie sie, wie sie sind.',
+  rows: (f, { piece, measure, sit, hand, quantity, shown, buyer }, pieceName) => [
+    { label: 'Stück', value: `${pieceName} (${piece.id}, ${piece.revision})` },
+    { label: 'Maß', value: BY[measure.of](measure.text) },
+    ...(measure.of === 'length' ? [] : [{ label: 'Sitz', value: SIT[sit] }]),
+    { label: 'Verschluss für', value: hand === 'left' ? 'die linke Hand' : 'die rechte Hand' },
+    { label: 'Fertige Länge', value: f.length(shown.lengthMm) },
+    { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
+    { label: 'Preis', value: f.money(shown.priceMinor) },
+    { label: 'Wie viele', value: f.number(quantity) },
+    ...(quantity > 1 ? [{ label: 'Zusammen', value: f.money(shown.priceMinor * quantity) }] : []),
+    ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
+    ...(buyer.email === '' ? [] : [{ label: 'E-Mail', value: buyer.email }]),
+    ...(buyer.note === '' ? [] : [{ label: 'Nachricht', value: buyer.note }]),
+  ],
+};

@@ -1,0 +1,98 @@
+/** What is said on an order's road: the form, where the order stands, the e-mail and the slip. */
+import type { Measure } from '#core/sizing/choice.ts';
+import type { Format } from '../format.ts';
+import type { FormProblem, OrderFacts, OrderRow, SendProblem } from '../orderFacts.ts';
+import type { Sentences } from '../sentence.ts';
+
+const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
+  wrist: (text) => `${text} round the wrist`,
+  ankle: (text) => `${text} round the ankle`,
+  neck: (text) => `${text} round the neck`,
+  length: (text) => `${text} finished length`,
+};
+const SIT = { snug: 'snug', easy: 'easy', loose: 'loose' };
+
+const formProblems: Sentences<FormProblem> = {
+  'name-missing': () => 'Write your name, so that the maker knows whom it is for.',
+  'name-long': ({ most }, f) => `A name of at most ${f.number(most)} characters, please.`,
+  'email-missing': () => 'Write your e-mail address, so that the maker can answer.',
+  'email-wrong': () => 'This is no e-mail address. It looks like name@example.org.',
+  'note-long': ({ most }, f) => `At most ${f.number(most)} characters, please; more can follow by e-mail.`,
+  quantity: ({ most }, f) => `A whole number from 1 to ${f.number(most)}, please.`,
+};
+
+const sendProblems: Sentences<SendProblem> = {
+  offline: () => 'There is no network at the moment.',
+  'no-answer': () => 'The shop did not answer.',
+  'shop-trouble': () => 'The shop can’t take orders at the moment.',
+  'too-many': () => 'The shop is getting many orders at once.',
+  'turned-down': ({ reason }) =>
+    reason === '' ? 'The shop could not take it as it is.' : `The shop said: “${reason}”`,
+};
+
+export const order = {
+  formProblems,
+  sendProblems,
+  start: 'Order this piece',
+  startFirst: 'Give your size above, then order this piece.',
+  askInstead: 'Ask about this piece by e-mail',
+  title: 'Your order',
+  name: 'Your name',
+  email: 'Your e-mail address',
+  note: 'A note to the maker (if you like)',
+  noteHint: 'A date you need it by, who it is for, anything she should know.',
+  quantity: 'How many',
+  trap: 'Leave this field empty',
+  summary: 'What you are ordering',
+  send: 'Send the order',
+  prepare: 'Prepare the order',
+  sendHint: 'Nothing is paid yet. The maker reads it, writes to you and agrees it with you first.',
+  privacy: 'Your name, address and note go to the maker and to nobody else.',
+  total: 'Together',
+  orders: 'Your orders on this device',
+  numberIs: (number: string): string => `Order ${number}`,
+  states: {
+    sending: (): string => 'Being sent…',
+    waiting: (why: string): string =>
+      `Not sent yet. ${why} It is kept on this device and tried again by itself, even if you close this page and come back.`,
+    refused: (why: string): string => `Not taken. ${why} Please send it by e-mail instead; nothing is lost.`,
+    mail: (): string =>
+      'Ready to go by e-mail: open it, read it over and send it from your own mailbox. It has not been sent yet.',
+    received: (date: string): string => `The maker has it, ${date}. She will write to you.`,
+    mailed: (): string => 'You sent it by e-mail. The maker will write to you.',
+  },
+  notKept:
+    'This browser keeps nothing once the page is closed. Leave it open until the order is received, or send it by e-mail.',
+  tryNow: 'Try again now',
+  openMail: 'Open as an e-mail',
+  copyMail: 'Copy the e-mail’s text',
+  copied: 'Copied.',
+  copyByHand: 'Copy this text into an e-mail to the shop:',
+  download: 'Download the order',
+  slip: 'Slip to keep',
+  iSentIt: 'I have sent it',
+  remove: 'Remove from this device',
+  reallyRemove: 'Remove it: it has not reached the maker',
+  mailSubject: (number: string, piece: string): string => `Order ${number}: ${piece}`,
+  mailGreeting: (shop: string): string => `An order for ${shop}`,
+  mailClosing: 'Please write to me before you string it.',
+  mailFoot: 'The lines below hold the whole order for the maker’s order book. Please leave them as they are.',
+  rows: (
+    f: Format,
+    { piece, measure, sit, hand, quantity, shown, buyer }: OrderFacts,
+    pieceName: string,
+  ): OrderRow[] => [
+    { label: 'Piece', value: `${pieceName} (${piece.id}, ${piece.revision})` },
+    { label: 'Size', value: BY[measure.of](measure.text) },
+    ...(measure.of === 'length' ? [] : [{ label: 'Sit', value: SIT[sit] }]),
+    { label: 'Clasp worked by', value: hand === 'left' ? 'the left hand' : 'the right hand' },
+    { label: 'Finished length', value: f.length(shown.lengthMm) },
+    { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
+    { label: 'Price', value: f.money(shown.priceMinor) },
+    { label: 'How many', value: f.number(quantity) },
+    ...(quantity > 1 ? [{ label: 'Together', value: f.money(shown.priceMinor * quantity) }] : []),
+    ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
+    ...(buyer.email === '' ? [] : [{ label: 'E-mail', value: buyer.email }]),
+    ...(buyer.note === '' ? [] : [{ label: 'Note', value: buyer.note }]),
+  ],
+};

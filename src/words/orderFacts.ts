@@ -1,0 +1,44 @@
+/** As much of an order as its sentences need: the order document has this shape, and more. */
+import type { Measure } from '#core/sizing/choice.ts';
+import type { Hand, Sit } from '#core/sizing/rules.ts';
+
+export type OrderFacts = {
+  readonly number: string;
+  /** ISO 8601 instant. */
+  readonly placedAt: string;
+  readonly piece: { readonly id: string; readonly revision: string };
+  readonly measure: { readonly of: Measure['of']; readonly text: string; readonly mm: number };
+  readonly sit: Sit;
+  readonly hand: Hand;
+  readonly quantity: number;
+  readonly buyer: { readonly name: string; readonly email: string; readonly note: string };
+  readonly shown: {
+    readonly lengthMm: number;
+    readonly insideGirthMm: number;
+    readonly priceMinor: number;
+  };
+};
+
+/** One line of a summary, a slip or a mail. */
+export type OrderRow = { readonly label: string; readonly value: string };
+
+/** Why an order isn't with the maker yet, as the buyer's browser knows it. */
+export type SendProblem =
+  /** The device says that it has no network. */
+  | { readonly code: 'offline' }
+  /** No answer came, or one that was no receipt. */
+  | { readonly code: 'no-answer' }
+  /** The shop has no room or is locked at the moment. */
+  | { readonly code: 'shop-trouble'; readonly status: number }
+  | { readonly code: 'too-many' }
+  /** The shop won't take it as it is; `reason` is its own sentence, '' where it gave none. */
+  | { readonly code: 'turned-down'; readonly reason: string };
+
+/** What is wrong in the order form. */
+export type FormProblem =
+  | { readonly code: 'name-missing' }
+  | { readonly code: 'name-long'; readonly most: number }
+  | { readonly code: 'email-missing' }
+  | { readonly code: 'email-wrong' }
+  | { readonly code: 'note-long'; readonly most: number }
+  | { readonly code: 'quantity'; readonly most: number };
