@@ -7,7 +7,8 @@ import { buildComponent } from '../build/component.ts';
 import { buildPiece } from '../build/piece.ts';
 import { buildShop } from '../build/shop.ts';
 import { buildWire } from '../build/wire.ts';
-import type { Catalogue, Guide, Piece, Shop } from '../catalogue.ts';
+import type { Catalogue, Guide, Shop } from '../catalogue.ts';
+import { newestFirst } from '../order.ts';
 import { componentSchema } from '../schemas/component.ts';
 import { guideSchema } from '../schemas/guide.ts';
 import { pieceSchema } from '../schemas/piece.ts';
@@ -96,12 +97,6 @@ function readGuides(folder: string, files: readonly string[]): { guides: Guide[]
     }
   }
   return { guides: guides.sort((one, other) => one.order - other.order), problems };
-}
-
-/** Newest first; what was made in the same month goes by its short name. */
-function newestFirst(one: Piece, other: Piece): number {
-  if (one.made !== other.made) return one.made < other.made ? 1 : -1;
-  return one.id < other.id ? -1 : 1;
 }
 
 /**

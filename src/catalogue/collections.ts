@@ -1,0 +1,71 @@
+/** The one place that knows Astro's collections; everything else takes the plain data it gives. */
+// eslint-disable-next-line @typescript-eslint/no-restricted-imports -- this file is the exception the rule is for.
+import { getCollection } from 'astro:content';
+import type { Component, Wire } from '#core/components/component.ts';
+import type { Lang } from '#words/lang.ts';
+import type { Catalogue, Guide, Piece, Shop } from './catalogue.ts';
+import { newestFirst } from './order.ts';
+import { restorePiece } from './stored.ts';
+
+/** A guide with its Markdown made into HTML. */
+export type GuidePage = Guide & { readonly html: string };
+
+type Whole = Catalogue & { readonly pages: readonly GuidePage[]; readonly byId: ReadonlyMap<string, Piece> };
+
+async function readAll(): Promise<Whole> {
+  const [shops, componentEntries, wireEntries, pieceEntries, guideEntries] = await Promise.all([
+    getCollection('shop'),
+    getCollection('components'),
+    getCollection('wires'),
+    getCollection('pieces'),
+    getCollection('guides'),
+  ]);
+  const shop = shops[0]?.data;
+  if (shop === undefined) throw new Error('the content has no shop');
+  const components: Record<string, Component> = Object.fromEntries(
+    componentEntries.map(({ id, data }) => [id, data]),
+  );
+  const wires: Record<string, Wire> = Object.fromEntries(wireEntries.map(({ id, data }) => [id, data]));
+  const pieces = pieceEntries.map(({ data }) => restorePiece(data, wires, components)).sort(newestFirst);
+  const pages = guideEntries
+    .map(({ data, rendered }) => ({ ...data, html: rendered?.html ?? '' }))
+    .sort((one, other) => one.order - other.order);
+  return {
+    shop,
+    components,
+    wires,
+    pieces,
+    guides: pages,
+    pages,
+    byId: new Map(pieces.map((piece) => [piece.id, piece])),
+  };
+}
+
+/** Joined once for a build or a running bench; anew for every page while developing, when entries change. */
+let whole: Promise<Whole> | null = null;
+
+function all(): Promise<Whole> {
+  if (import.meta.env.DEV) return readAll();
+  whole ??= readAll();
+  return whole;
+}
+
+export const readShop = async (): Promise<Shop> => (await all()).shop;
+
+/** Newest first. */
+export const readPieces = async (): Promise<readonly Piece[]> => (await all()).pieces;
+
+export const readPiece = async (id: string): Promise<Piece | null> => (await all()).byId.get(id) ?? null;
+
+export const readComponents = async (): Promise<Readonly<Record<string, Component>>> =>
+  (await all()).components;
+
+export const readWires = async (): Promise<Readonly<Record<string, Wire>>> => (await all()).wires;
+
+/** Guides of one language, in their order. */
+export async function readGuides(lang: Lang): Promise<readonly GuidePage[]> {
+  return (await all()).pages.filter((page) => page.lang === lang);
+}
+
+/** Everything at once, as the terminal reads it too. */
+export const readWhole = async (): Promise<Catalogue> => all();

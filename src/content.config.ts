@@ -1,0 +1,94 @@
+/**
+ * The content collections. All are filled by the one reader that bench and
+ * terminal use too; what it refuses stops the build, every problem at once.
+ */
+import { resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { defineCollection } from 'astro:content';
+import type { Loader, LoaderContext } from 'astro/loaders';
+import { z } from 'zod';
+import type { Component, Wire } from '#core/components/component.ts';
+import type { Catalogue, Guide, Shop } from '#catalogue/catalogue.ts';
+import { report } from '#catalogue/read/problem.ts';
+import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { storePiece, type StoredPiece } from '#catalogue/stored.ts';
+
+/** Another catalogue can be built by naming its folder. */
+const folder = resolve(process.env['CLASPWISE_CONTENT'] ?? 'content');
+
+type Entry = { readonly id: string; readonly data: object; readonly markdown?: string };
+
+/** Five collections, one reading: `round` counts the changes seen while developing. */
+let latest: { readonly round: number; readonly catalogue: Catalogue } | null = null;
+
+function catalogueOf(round: number, logger: LoaderContext['logger']): Catalogue {
+  if (latest !== null && latest.round >= round) return latest.catalogue;
+  const { catalogue, problems, notes } = readCatalogue(folder);
+  if (notes.length > 0) logger.warn(`worth a look:\n${report(notes, 'en')}`);
+  if (catalogue === null || problems.length > 0) {
+    throw new Error(`${problems.length} to mend in ${folder}\n\n${report(problems, 'en')}\n`);
+  }
+  latest = { round, catalogue };
+  return catalogue;
+}
+
+/** Puts the entries into the store, leaving alone what hasn't changed. */
+async function fill(context: LoaderContext, entries: readonly Entry[]): Promise<void> {
+  const { store, generateDigest, renderMarkdown } = context;
+  const ids = new Set(entries.map(({ id }) => id));
+  for (const id of store.keys()) if (!ids.has(id)) store.delete(id);
+  for (const { id, data, markdown } of entries) {
+    const digest = generateDigest(JSON.stringify(data));
+    if (store.get(id)?.digest === digest) continue;
+    const rendered =
+      markdown === undefined ? {} : { body: markdown, rendered: await renderMarkdown(markdown) };
+    store.set({ id, data: { ...data }, digest, ...rendered });
+  }
+}
+
+function loader(name: string, entriesOf: (catalogue: Catalogue) => readonly Entry[]): Loader {
+  return {
+    name: `claspwise-${name}`,
+    load: async (context) => {
+      let round = 0;
+      await fill(context, entriesOf(catalogueOf(round, context.logger)));
+      context.watcher?.add(folder);
+      context.watcher?.on('all', async (_event: string, path: string) => {
+        if (!pathToFileURL(resolve(path)).href.startsWith(`${pathToFileURL(folder).href}/`)) return;
+        round += 1;
+        try {
+          await fill(context, entriesOf(catalogueOf(round, context.logger)));
+        } catch (error) {
+          context.logger.error(error instanceof Error ? error.message : String(error));
+        }
+      });
+    },
+  };
+}
+
+const entry = (data: { readonly id: string }): Entry => ({ id: data.id, data });
+
+export const collections = {
+  shop: defineCollection({
+    loader: loader('shop', ({ shop }) => [{ id: 'shop', data: shop }]),
+    schema: z.custom<Shop>(),
+  }),
+  components: defineCollection({
+    loader: loader('components', ({ components }) => Object.values(components).map(entry)),
+    schema: z.custom<Component>(),
+  }),
+  wires: defineCollection({
+    loader: loader('wires', ({ wires }) => Object.values(wires).map(entry)),
+    schema: z.custom<Wire>(),
+  }),
+  pieces: defineCollection({
+    loader: loader('pieces', ({ pieces }) => pieces.map((piece) => entry(storePiece(piece)))),
+    schema: z.custom<StoredPiece>(),
+  }),
+  guides: defineCollection({
+    loader: loader('guides', ({ guides }) =>
+      guides.map((guide) => ({ id: `${guide.lang}/${guide.id}`, data: guide, markdown: guide.body })),
+    ),
+    schema: z.custom<Guide>(),
+  }),
+};
