@@ -1,6 +1,8 @@
 /**
- * The order document in zod: every wrong field with its path, for the desk, and
- * the published JSON Schema. The browser asks `check.ts`, which says the same.
+ * The order document in zod, from which the published JSON Schema is made, and
+ * against which the tests hold `check.ts`. Documents from outside are checked by
+ * `check.ts` alone, at the desk as in the browser: it is total, where zod 4.6
+ * throws at an object with a `length` of its own in a text's place.
  */
 import { z } from 'zod';
 import { CURRENCY, EMAIL, ID, INSTANT, isInstant, KEY, LINE, NAME, NOTE } from './check.ts';

@@ -32,10 +32,10 @@ describe('the two checks of a document', () => {
     for (let mutant = 0; mutant < MUTANTS; mutant += 1) {
       const value = mutateDocument(sample, random);
       const wrong = checkOrder(value);
-      const byZod = orderSchema.safeParse(value);
-      if (wrong === null && !byZod.success) throw new Error(`zod refuses ${JSON.stringify(value)}`);
+      const byZod = zodTakes(value);
+      if (wrong === null && byZod === null) throw new Error(`zod refuses ${JSON.stringify(value)}`);
       // zod leaves out a record's `__proto__`; what it hands on is then an order.
-      if (wrong !== null && byZod.success && checkOrder(byZod.data) !== null) {
+      if (wrong !== null && byZod !== null && checkOrder(byZod) !== null) {
         throw new Error(`zod takes ${wrong}: ${JSON.stringify(value)}`);
       }
       // JSON Schema counts code points and can't reckon a check character, so it may take more, never less.
@@ -115,3 +115,13 @@ describe('a document of another age', () => {
     expect(readDocument(value)).toEqual({ ok: false, problem });
   });
 });
+
+/** What zod makes of a value, null where it refuses or, for an object in a text's place with a hostile `length`, throws. */
+function zodTakes(value: unknown): unknown {
+  try {
+    return orderSchema.safeParse(value).data ?? null;
+  } catch (error) {
+    expect(error).toBeInstanceOf(TypeError);
+    return null;
+  }
+}

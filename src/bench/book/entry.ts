@@ -1,0 +1,63 @@
+/** An order as it stands in the book. */
+import type { OrderDocument } from '#order/document.ts';
+import type { Book } from './open.ts';
+import { named } from './problem.ts';
+
+export const STATES = ['new', 'asked', 'agreed', 'strung', 'sent', 'cancelled'] as const;
+export type State = (typeof STATES)[number];
+/** States in which there is still something to do. */
+export const OPEN_STATES: readonly State[] = ['new', 'asked', 'agreed', 'strung'];
+
+/** How an order came in. */
+export type Way = 'desk' | 'paste' | 'file' | 'link';
+
+export type Entry = {
+  readonly document: OrderDocument;
+  /** By the maker's clock, ISO 8601, UTC. */
+  readonly receivedAt: string;
+  readonly way: Way;
+  readonly state: State;
+  /** Day, `2026-12-20`; null for none. */
+  readonly dueOn: string | null;
+  /** Of the piece as it stood when the order came in; null where its revision was not known then. */
+  readonly snapshotId: number | null;
+  readonly version: number;
+  readonly erasedAt: string | null;
+};
+
+export type Event = {
+  readonly at: string;
+  readonly kind: 'received' | 'again' | 'state' | 'due' | 'note' | 'message' | 'erased';
+  readonly text: string;
+};
+
+export type Row = Readonly<Record<string, string | number | bigint | null | Uint8Array>>;
+
+/** One order by its number; null where the book has none. Throws BookError. */
+export function findEntry(book: Book, number: string): Entry | null {
+  return named(() => {
+    const row = book.db.prepare('SELECT * FROM orders WHERE number = ?').get(number) as Row | undefined;
+    return row === undefined ? null : toEntry(row);
+  });
+}
+
+/** What happened to an order, in the order it happened, whatever the clock said. Throws BookError. */
+export function history(book: Book, number: string): Event[] {
+  return named(() => {
+    const rows = book.db.prepare('SELECT at, kind, text FROM event WHERE number = ? ORDER BY id').all(number);
+    return rows as Event[];
+  });
+}
+
+export function toEntry(row: Row): Entry {
+  return {
+    document: JSON.parse(String(row.document)) as OrderDocument,
+    receivedAt: String(row.received_at),
+    way: row.way as Way,
+    state: row.state as State,
+    dueOn: row.due_on as string | null,
+    snapshotId: row.snapshot as number | null,
+    version: Number(row.version),
+    erasedAt: row.erased_at as string | null,
+  };
+}

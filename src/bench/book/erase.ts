@@ -1,0 +1,51 @@
+/** Forgetting buyers: names, addresses and words go, figures and dates stay. */
+import { toEntry, type Row } from './entry.ts';
+import { inOneWrite, type Book } from './open.ts';
+import { named } from './problem.ts';
+import { record } from './receive.ts';
+
+/**
+ * Erases what tells who a buyer is: name, address, note, choices, and the maker's
+ * own notes on the order. The bytes are overwritten in the file and its log.
+ * @returns how many orders were erased
+ * @throws BookError
+ */
+export function erase(book: Book, numbers: readonly string[], at: string): number {
+  const erased = inOneWrite(book, () => numbers.filter((number) => eraseOne(book, number, at)).length);
+  // The log still holds the old pages until it is written back and cut.
+  named(() => book.db.exec('PRAGMA wal_checkpoint(TRUNCATE)'));
+  return erased;
+}
+
+/**
+ * Numbers of closed orders whose keeping time is over.
+ * @param before ISO 8601: closed before this instant
+ */
+export function overdueForErasing(book: Book, before: string): string[] {
+  return named(() =>
+    book.db
+      .prepare(
+        `SELECT number FROM orders
+         WHERE erased_at IS NULL AND state IN ('sent', 'cancelled')
+           AND (SELECT max(at) FROM event WHERE event.number = orders.number) < ?
+         ORDER BY number`,
+      )
+      .all(before)
+      .map((row) => String(row.number)),
+  );
+}
+
+function eraseOne(book: Book, number: string, at: string): boolean {
+  const row = book.db.prepare('SELECT * FROM orders WHERE number = ? AND erased_at IS NULL').get(number);
+  if (row === undefined) return false;
+  const { document } = toEntry(row as Row);
+  const kept = { ...document, choices: {}, buyer: { name: '', email: '', note: '' } };
+  book.db
+    .prepare(
+      `UPDATE orders SET document = ?, digest = NULL, erased_at = ?, version = version + 1 WHERE number = ?`,
+    )
+    .run(JSON.stringify(kept), at, number);
+  book.db.prepare(`UPDATE event SET text = '' WHERE number = ? AND kind = 'note'`).run(number);
+  record(book, number, at, 'erased', '');
+  return true;
+}

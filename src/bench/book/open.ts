@@ -1,0 +1,104 @@
+/** Opens the order book: one SQLite file that loses nothing it has promised to keep. */
+import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
+import { BookError, named } from './problem.ts';
+
+export type Book = {
+  readonly file: string;
+  readonly db: DatabaseSync;
+};
+
+/** How long a write waits for another bench on the same book before it says `locked`. */
+const BUSY_MS = 2_000;
+/** Readable by the maker's account only: the book holds names and addresses. */
+const FOLDER_MODE = 0o700;
+
+/**
+ * Opens or makes the book and brings it to the newest version.
+ * @param options.busyMs how long to wait for a lock, milliseconds
+ * @throws BookError where it can't be opened, is another file, or comes from a newer version
+ */
+export function openBook(file: string, options: { readonly busyMs?: number } = {}): Book {
+  return named(() => {
+    try {
+      mkdirSync(dirname(file), { recursive: true, mode: FOLDER_MODE });
+    } catch (error) {
+      throw new BookError('unreachable', { cause: error });
+    }
+    const db = new DatabaseSync(file, { timeout: options.busyMs ?? BUSY_MS });
+    try {
+      prepare(db);
+    } catch (error) {
+      db.close();
+      throw error;
+    }
+    return { file, db };
+  });
+}
+
+/** Runs `work` in one transaction that holds the write lock from its start. Throws BookError where it can't be written. */
+export function inOneWrite<T>(book: Book, work: () => T): T {
+  return named(() => {
+    book.db.exec('BEGIN IMMEDIATE');
+    try {
+      const result = work();
+      book.db.exec('COMMIT');
+      return result;
+    } catch (error) {
+      if (book.db.isTransaction) book.db.exec('ROLLBACK');
+      throw error;
+    }
+  });
+}
+
+function prepare(db: DatabaseSync): void {
+  checkIdentity(db);
+  // Written ahead and synced at each commit: what was answered for is on disk.
+  db.exec('PRAGMA journal_mode = WAL');
+  db.exec('PRAGMA synchronous = FULL');
+  db.exec('PRAGMA foreign_keys = ON');
+  // What is erased is overwritten, not only unlinked.
+  db.exec('PRAGMA secure_delete = ON');
+  db.function('fold', { deterministic: true }, (text) => fold(String(text)));
+  migrate(db);
+}
+
+function checkIdentity(db: DatabaseSync): void {
+  const tables = pragma(db, 'SELECT count(*) AS value FROM sqlite_schema');
+  const version = pragma(db, 'SELECT user_version AS value FROM pragma_user_version');
+  const id = pragma(db, 'SELECT application_id AS value FROM pragma_application_id');
+  if (tables > 0 && id !== APPLICATION_ID) throw new BookError('not-a-book');
+  if (version > MIGRATIONS.length) throw new BookError('newer-book');
+}
+
+function migrate(db: DatabaseSync): void {
+  if (pragma(db, 'SELECT user_version AS value FROM pragma_user_version') === MIGRATIONS.length) return;
+  db.exec('BEGIN IMMEDIATE');
+  try {
+    // Read again under the lock: another bench may have been first.
+    const from = pragma(db, 'SELECT user_version AS value FROM pragma_user_version');
+    for (const step of MIGRATIONS.slice(from)) db.exec(step);
+    db.exec(`PRAGMA application_id = ${APPLICATION_ID}`);
+    db.exec(`PRAGMA user_version = ${MIGRATIONS.length}`);
+    db.exec('COMMIT');
+  } catch (error) {
+    db.exec('ROLLBACK');
+    throw error;
+  }
+}
+
+function pragma(db: DatabaseSync, sql: string): number {
+  return Number(db.prepare(sql).get()?.value);
+}
+
+/** Folds case and accents, so that "moller" finds "Møller"'s neighbours as a reader would look for them. */
+export function fold(text: string): string {
+  return text
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replaceAll('ß', 'ss')
+    .replaceAll('ø', 'o');
+}

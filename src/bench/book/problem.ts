@@ -1,0 +1,42 @@
+/** What can be wrong with the book, by name, from SQLite's result codes (sqlite.org/rescode.html). */
+export type BookProblem =
+  'locked' | 'full' | 'read-only' | 'not-a-book' | 'newer-book' | 'broken' | 'unreachable';
+
+/** Thrown where the book can't be opened, read or written. `problem` picks the sentence. */
+export class BookError extends Error {
+  readonly problem: BookProblem;
+  constructor(problem: BookProblem, options?: ErrorOptions) {
+    super(`order book: ${problem}`, options);
+    this.name = 'BookError';
+    this.problem = problem;
+  }
+}
+
+/** Primary result codes that have a name of their own here. */
+const BY_CODE: Readonly<Record<number, BookProblem>> = {
+  5: 'locked',
+  6: 'locked',
+  8: 'read-only',
+  // An input or output error: on most disks the sign that they are full or failing.
+  10: 'full',
+  11: 'broken',
+  13: 'full',
+  14: 'unreachable',
+  15: 'locked',
+  26: 'not-a-book',
+};
+
+/** Runs `work`; SQLite's errors come out as `BookError`, all others as they are. */
+export function named<T>(work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    throw asBookError(error);
+  }
+}
+
+function asBookError(error: unknown): unknown {
+  if (!(error instanceof Error) || !('errcode' in error)) return error;
+  const problem = BY_CODE[Number(error.errcode) & 0xff];
+  return problem === undefined ? error : new BookError(problem, { cause: error });
+}

@@ -1,0 +1,82 @@
+/** Looking through the book. */
+import { OPEN_STATES, STATES, toEntry, type Entry, type Row, type State } from './entry.ts';
+import { fold, type Book } from './open.ts';
+import { named } from './problem.ts';
+
+/** `open`: still something to do. `late`: open and past its due day. */
+export type Filter = {
+  readonly text: string;
+  readonly state: State | 'open' | 'late' | 'all';
+  /** Today, `2026-11-25`. */
+  readonly today: string;
+  /** From 0. */
+  readonly page: number;
+};
+
+export const PAGE_SIZE = 50;
+/** Longest text that is looked for. */
+const TEXT_CAP = 100;
+
+export type Found = {
+  readonly entries: readonly Entry[];
+  /** How many match in all. */
+  readonly total: number;
+};
+
+const MATCHES = `
+  WHERE ($late = 0 OR due_on < $today)
+    AND state IN (SELECT value FROM json_each($states))
+    AND ($text = '' OR instr(fold(
+      number || ' ' || replace(number, '-', '') || ' ' ||
+      (document ->> '$.buyer.name') || ' ' || (document ->> '$.buyer.email') || ' ' ||
+      (document ->> '$.buyer.note') || ' ' || (document ->> '$.piece.id') || ' ' ||
+      coalesce((SELECT group_concat(text, ' ') FROM event
+                WHERE event.number = orders.number AND kind = 'note'), '')
+    ), $text) > 0)`;
+
+/** Orders that match: those with a due day first, soonest at the top, then the newest. Throws BookError. */
+export function search(book: Book, filter: Filter): Found {
+  const values = {
+    $late: filter.state === 'late' ? 1 : 0,
+    $today: filter.today,
+    $states: JSON.stringify(statesOf(filter.state)),
+    $text: fold(filter.text.trim().slice(0, TEXT_CAP)),
+  };
+  return named(() => {
+    const { $today, ...rest } = values;
+    const total = book.db.prepare(`SELECT count(*) AS total FROM orders ${MATCHES}`).get({ ...rest, $today });
+    const rows = book.db
+      .prepare(
+        `SELECT * FROM orders ${MATCHES}
+         ORDER BY due_on IS NULL, due_on, received_at DESC, number LIMIT $size OFFSET $from`,
+      )
+      .all({ ...values, $size: PAGE_SIZE, $from: Math.max(0, Math.trunc(filter.page)) * PAGE_SIZE });
+    return { entries: rows.map((row) => toEntry(row as Row)), total: Number(total?.total) };
+  });
+}
+
+/** How many orders stand in each state. Throws BookError. */
+export function countByState(book: Book): Readonly<Record<State, number>> {
+  return named(() => {
+    const rows = book.db.prepare('SELECT state, count(*) AS many FROM orders GROUP BY state').all();
+    const counts = Object.fromEntries(STATES.map((state) => [state, 0])) as Record<State, number>;
+    for (const row of rows) counts[row.state as State] = Number(row.many);
+    return counts;
+  });
+}
+
+/** Every order, oldest first, for exports. Throws BookError. */
+export function allEntries(book: Book): Entry[] {
+  return named(() =>
+    book.db
+      .prepare('SELECT * FROM orders ORDER BY received_at, number')
+      .all()
+      .map((row) => toEntry(row as Row)),
+  );
+}
+
+function statesOf(wanted: Filter['state']): readonly State[] {
+  if (wanted === 'all') return STATES;
+  if (wanted === 'open' || wanted === 'late') return OPEN_STATES;
+  return [wanted];
+}

@@ -1,0 +1,48 @@
+/** The piece as it stood: what an order can be sized by again at any later time. */
+import { createHash } from 'node:crypto';
+import type { Rules } from '#core/sizing/rules.ts';
+import type { Design } from '#core/strand/design.ts';
+import type { Book } from './open.ts';
+import { named } from './problem.ts';
+
+/** All that `size()` needs, and the piece's name. */
+export type Snapshot = {
+  readonly piece: string;
+  readonly revision: string;
+  readonly name: string;
+  readonly design: Design;
+  readonly rules: Rules;
+  readonly listedMinor: number;
+};
+
+/** Keeps a snapshot, once for the same content. Call inside a write. @returns its id */
+export function keepSnapshot(book: Book, snapshot: Snapshot, at: string): number {
+  const content = JSON.stringify(snapshot);
+  const digest = sha256(content);
+  const known = book.db.prepare('SELECT id FROM snapshot WHERE digest = ?').get(digest);
+  if (known !== undefined) return Number(known.id);
+  const made = book.db
+    .prepare('INSERT INTO snapshot (piece, revision, digest, content, seen_at) VALUES (?, ?, ?, ?, ?)')
+    .run(snapshot.piece, snapshot.revision, digest, content, at);
+  return Number(made.lastInsertRowid);
+}
+
+/** The newest kept snapshot of one revision of a piece; null where none was. */
+export function snapshotOfRevision(book: Book, piece: string, revision: string): number | null {
+  const row = book.db
+    .prepare('SELECT max(id) AS id FROM snapshot WHERE piece = ? AND revision = ?')
+    .get(piece, revision);
+  return (row?.id as number | null | undefined) ?? null;
+}
+
+/** Reads a snapshot. Throws BookError. */
+export function findSnapshot(book: Book, id: number): Snapshot | null {
+  return named(() => {
+    const row = book.db.prepare('SELECT content FROM snapshot WHERE id = ?').get(id);
+    return row === undefined ? null : (JSON.parse(String(row.content)) as Snapshot);
+  });
+}
+
+export function sha256(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
+}
