@@ -5,6 +5,9 @@ import { holeForWiresMm, takes } from './packing.ts';
 /** The wire goes through the crimp, round its loop, and back through. */
 export const WIRES_IN_CRIMP = 2;
 
+/** What is asked of a crimp. */
+type Crimp = Pick<Component, 'id' | 'holeMm' | 'closedMm'>;
+
 export type CrimpFit = {
   readonly crimp: string;
   readonly wires: number;
@@ -16,7 +19,7 @@ export type CrimpFit = {
 };
 
 /** How one crimp takes `wires` wires. `playMm`: room beyond the wires' circle that the shop accepts. */
-export function crimpFit(crimp: Component, wires: number, wireMm: number, playMm: number): CrimpFit {
+export function crimpFit(crimp: Crimp, wires: number, wireMm: number, playMm: number): CrimpFit {
   const needMm = holeForWiresMm(wires, wireMm);
   const found = { crimp: crimp.id, wires, insideMm: crimp.holeMm, needMm };
   if (needMm === null || !takes(crimp.holeMm, needMm)) return { ...found, fit: 'tight' };
@@ -59,7 +62,7 @@ export type CoverFit = {
 export const COVER_PLAY_MM = 0.8;
 
 /** How a cover takes a closed crimp; null where either measure isn't stated. */
-export function coverFit(cover: Component, crimp: Component): CoverFit | null {
+export function coverFit(cover: Component, crimp: Crimp): CoverFit | null {
   if (cover.closedMm === null || crimp.closedMm === null) return null;
   const found = { cover: cover.id, takesMm: cover.closedMm, closedMm: crimp.closedMm };
   if (!takes(cover.closedMm, crimp.closedMm)) return { ...found, fit: 'tight' };
@@ -67,7 +70,7 @@ export function coverFit(cover: Component, crimp: Component): CoverFit | null {
 }
 
 /** The smallest cover that goes over a closed crimp; null where none does. */
-export function chooseCover(covers: readonly Component[], crimp: Component): CoverFit | null {
+export function chooseCover(covers: readonly Component[], crimp: Crimp): CoverFit | null {
   const fits = [...covers]
     .filter((cover) => cover.closedMm !== null)
     .sort(bySize((cover) => cover.closedMm ?? 0))

@@ -1,6 +1,8 @@
 /** Which side the clasp goes, and whether it matters. */
 import type { Hand } from '../sizing/rules.ts';
-import type { Counts, Design, Strand } from '../strand/design.ts';
+import type { Counts, Design } from '../strand/design.ts';
+import { expand } from '../strand/expand.ts';
+import type { Placed } from '../strand/expand.ts';
 
 export type HandAdvice = {
   readonly hand: Hand;
@@ -10,25 +12,20 @@ export type HandAdvice = {
   readonly reason: 'has-front-and-side' | 'no-front' | 'clasp-has-no-side';
 };
 
-/** Component ids of a one-run strand, clasp to ring. */
-function run(strand: Strand, counts: readonly number[]): string[] {
-  return strand.sections.flatMap((section, index) => {
-    const once = section.motif.flatMap((part) => new Array<string>(part.count).fill(part.component));
-    return new Array<string[]>(counts[index] ?? section.usual).fill(once).flat();
+/** True where the strand reads the same from either end, so that it may be worn either way round. */
+function readsBothWays(sequence: readonly Placed[]): boolean {
+  return sequence.every(({ component }, index) => {
+    return component.id === sequence[sequence.length - 1 - index]?.component.id;
   });
 }
 
-/** True where the strand reads the same from either end, so that it may be worn either way round. */
-function readsBothWays(strand: Strand, counts: readonly number[]): boolean {
-  if (strand.mirrored) return true;
-  const ids = run(strand, counts);
-  return ids.every((id, index) => id === ids[ids.length - 1 - index]);
-}
+const usualCounts = (design: Design): Counts =>
+  design.strands.map((strand) => strand.sections.map((section) => section.usual));
 
 /** A piece has a front if it hangs something, shows one side, or doesn't read the same from both ends. */
-export function hasFront(design: Design, counts: Counts = []): boolean {
+export function hasFront(design: Design, counts: Counts = usualCounts(design)): boolean {
   if (design.hanging !== null || design.oneSided) return true;
-  return design.strands.some((strand, index) => !readsBothWays(strand, counts[index] ?? []));
+  return !expand(design, counts).every(readsBothWays);
 }
 
 /**
@@ -40,7 +37,7 @@ export function hasFront(design: Design, counts: Counts = []): boolean {
  * front and the clasp has a side to work.
  * @param counts repeats to judge an unsymmetrical run by; the usual ones where left out.
  */
-export function adviseHand(design: Design, hand: Hand, counts: Counts = []): HandAdvice {
+export function adviseHand(design: Design, hand: Hand, counts: Counts = usualCounts(design)): HandAdvice {
   if (design.components[design.ends.clasp]?.handed !== true) {
     return { hand, boardSide: null, reason: 'clasp-has-no-side' };
   }

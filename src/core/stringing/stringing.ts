@@ -1,0 +1,147 @@
+/** The bench card's data: everything the maker needs to string one piece, from one candidate. */
+import type { Component, Wire } from '../components/component.ts';
+import type { Mass } from '../components/mass.ts';
+import { pieceMass } from '../components/strandMass.ts';
+import { coverFit, crimpFit, WIRES_IN_CRIMP } from '../ends/crimp.ts';
+import type { CoverFit, CrimpFit } from '../ends/crimp.ts';
+import { cutLength } from '../ends/cut.ts';
+import type { Cut } from '../ends/cut.ts';
+import { checkGuard } from '../ends/guard.ts';
+import type { GuardCheck } from '../ends/guard.ts';
+import { flexibility, strengthOf } from '../ends/strength.ts';
+import type { Flexibility, Strength } from '../ends/strength.ts';
+import { checkTail } from '../ends/tail.ts';
+import type { TailCheck } from '../ends/tail.ts';
+import { solveLoop } from '../geometry/loop.ts';
+import { adviseHand } from '../hand/hand.ts';
+import type { HandAdvice } from '../hand/hand.ts';
+import type { Hand, Rules } from '../sizing/rules.ts';
+import type { Candidate } from '../sizing/sizing.ts';
+import type { Design } from '../strand/design.ts';
+import type { Placed } from '../strand/expand.ts';
+import { finishedLengthMm, loopParts } from '../strand/parts.ts';
+import { balanceOf } from './balance.ts';
+import type { Balance } from './balance.ts';
+import { boardOf } from './board.ts';
+import type { Board } from './board.ts';
+import { hungPendant } from './hungPendant.ts';
+import type { HungPendant } from './hungPendant.ts';
+import { pullOf } from './pull.ts';
+import { rowsOf } from './rows.ts';
+import type { Row } from './rows.ts';
+import { stepsOf } from './steps.ts';
+import type { Step } from './steps.ts';
+
+export type StrandCard = {
+  readonly id: string;
+  /** Clasp to ring. */
+  readonly rows: readonly Row[];
+  /** Components strung, crimps and covers not counted. */
+  readonly count: number;
+  readonly finishedLengthMm: number;
+  /** Wire left free between the beads so that the closed strand can bend. */
+  readonly slackMm: number;
+  readonly cut: Cut;
+  readonly board: Board;
+  readonly tails: { readonly clasp: TailCheck; readonly ring: TailCheck };
+};
+
+export type EndsCard = {
+  readonly clasp: string;
+  readonly ring: string | null;
+  readonly loopMm: number;
+  readonly crimp: CrimpFit;
+  /** null: the crimp is left bare, or its closed size isn't stated. */
+  readonly cover: CoverFit | null;
+  readonly guard: GuardCheck | null;
+};
+
+export type Stringing = {
+  readonly hand: HandAdvice;
+  readonly wire: Wire;
+  readonly flexibility: Flexibility;
+  readonly strands: readonly StrandCard[];
+  readonly ends: EndsCard;
+  readonly pendant: HungPendant | null;
+  readonly balance: Balance;
+  readonly mass: Mass;
+  readonly strength: Strength;
+  /** The longest strand's. */
+  readonly finishedLengthMm: number;
+  readonly steps: readonly Step[];
+};
+
+/** What is strung between the crimps, in order. */
+function betweenEnds(sequence: readonly Placed[]): Component[] {
+  return sequence.filter(({ section }) => section !== 'end').map(({ component }) => component);
+}
+
+function strandCard(
+  design: Design,
+  rules: Rules,
+  sequence: readonly Placed[],
+  index: number,
+  claspSide: 'left' | 'right',
+): StrandCard {
+  const beads = betweenEnds(sequence);
+  const rows = rowsOf(design, sequence);
+  const { slackMm } = solveLoop(loopParts(design, sequence));
+  const beadsMm = beads.reduce((sum, { alongMm }) => sum + alongMm, 0);
+  const wireMm = design.wire.diameterMm;
+  return {
+    id: design.strands[index]?.id ?? '',
+    rows,
+    count: beads.length,
+    finishedLengthMm: finishedLengthMm(design, sequence),
+    slackMm,
+    cut: cutLength(design, rules, beadsMm, slackMm),
+    board: boardOf(rows, claspSide),
+    tails: {
+      clasp: checkTail(beads, wireMm, rules.wire.tailMm),
+      ring: checkTail(beads.toReversed(), wireMm, rules.wire.tailMm),
+    },
+  };
+}
+
+function endsCard(design: Design, rules: Rules): EndsCard {
+  const { ends, components, wire } = design;
+  // A design that lacks its crimp never passes `checkDesign`; here it only may not throw.
+  const crimp = components[ends.crimp] ?? { id: ends.crimp, holeMm: 0, closedMm: null };
+  const cover = ends.cover === null ? undefined : components[ends.cover];
+  const guard = ends.guard === null ? undefined : components[ends.guard];
+  return {
+    clasp: ends.clasp,
+    ring: ends.ring,
+    loopMm: ends.loopMm,
+    crimp: crimpFit(crimp, WIRES_IN_CRIMP, wire.diameterMm, rules.wire.crimpPlayMm),
+    cover: cover === undefined ? null : coverFit(cover, crimp),
+    guard: guard === undefined ? null : checkGuard(guard, wire.diameterMm),
+  };
+}
+
+/**
+ * All of the bench card, recomputed from a candidate's sequences.
+ * @param design one that `checkDesign` passes; @param candidate what is to be strung.
+ */
+export function stringing(design: Design, rules: Rules, candidate: Candidate, hand: Hand): Stringing {
+  const advice = adviseHand(design, hand, candidate.counts);
+  const claspSide = advice.boardSide ?? 'left';
+  const strands = candidate.sequences.map((sequence, index) =>
+    strandCard(design, rules, sequence, index, claspSide),
+  );
+  const first = candidate.sequences[0] ?? [];
+  const wireMm = strands.reduce((sum, { cut }) => sum + cut.totalMm - cut.gripsMm, 0);
+  const card = {
+    hand: advice,
+    wire: design.wire,
+    flexibility: flexibility(design.wire),
+    strands,
+    ends: endsCard(design, rules),
+    pendant: hungPendant(design, first),
+    balance: balanceOf(design, first),
+    mass: pieceMass(design, candidate.sequences, wireMm),
+    strength: strengthOf(design.wire, rules, pullOf(design, candidate.sequences)),
+    finishedLengthMm: Math.max(0, ...strands.map((strand) => strand.finishedLengthMm)),
+  };
+  return { ...card, steps: stepsOf(card) };
+}
