@@ -1,9 +1,10 @@
 /** The inverse of the lie: a place on the body gives the length that reaches it. */
+import { CHEST_SLOPE_RAD } from './assumptions.ts';
 import type { Figure } from './figure.ts';
 import { dropMm } from './lie.ts';
 import type { Load } from './lie.ts';
 
-/** What is to lie at the place: the lowest point of the strand, or the pendant's middle. */
+/** What is to lie at the place: the lowest point of the strand's middle line, or the pendant's middle. */
 export type Aim = 'strand' | 'pendant';
 
 /** Longer than any rope wound twice; bounds the search. */
@@ -12,26 +13,20 @@ const MOST_LENGTH_MM = 5000;
 /** Halvings of the bracket: 2⁻⁶⁰ of five metres. */
 const HALVINGS = 60;
 
-/** What the strand itself must drop for the aim to lie `wantedMm` below the pit. */
-function strandDrop(load: Omit<Load, 'lengthMm'>, wantedMm: number, aim: Aim, belowPit: number): number {
-  return aim === 'pendant' ? wantedMm - load.pendantMiddleMm * belowPit : wantedMm;
-}
-
 /**
- * Finished length that lies `wantedMm` below the pit of the neck, upright.
- * A longer strand never hangs higher, so the length is unique.
- * @param belowPit upright drop per mm on the chest, for the pendant below the wire.
- * @returns null where no length up to five metres reaches it, or it lies above what closes round the neck.
+ * Finished length that lies `wantedMm` below the pit of the neck, upright. A
+ * longer strand never hangs higher, so the length is unique.
+ * @returns null where no length up to five metres reaches it, or what closes round the neck hangs lower.
  */
 export function lengthForDrop(
   load: Omit<Load, 'lengthMm'>,
   figure: Figure,
   wantedMm: number,
-  aim: Aim,
-  belowPit: number,
+  aim: Aim = 'strand',
 ): number | null {
   if (!Number.isFinite(wantedMm)) return null;
-  const target = strandDrop(load, wantedMm, aim, belowPit);
+  const belowWire = aim === 'pendant' ? load.pendantMiddleMm * Math.cos(CHEST_SLOPE_RAD) : 0;
+  const target = wantedMm - belowWire;
   const at = (lengthMm: number) => dropMm({ ...load, lengthMm }, figure, figure.neckBase.mm) ?? -Infinity;
   let low = figure.neckGirth.mm + Math.PI * load.acrossMm;
   let high = MOST_LENGTH_MM;
