@@ -37,7 +37,8 @@ export function nestLengths(
               figure,
               above.drop + ((above.acrossMm + lowestAcrossMm) / 2 + gapMm) * onChest,
             );
-    const drop = lengthMm === null ? null : dropMm({ ...load, lengthMm }, figure, figure.neckBase.mm);
+    const drop: number | null =
+      lengthMm === null ? null : dropMm({ ...load, lengthMm }, figure, figure.neckBase.mm);
     lengths.push(drop === null ? null : lengthMm);
     above = drop === null ? null : { drop, acrossMm: lowestAcrossMm };
   }
