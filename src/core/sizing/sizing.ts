@@ -28,6 +28,8 @@ export type Candidate = {
   readonly finishedLengthMm: number;
   /** Least of the strands where there are several. */
   readonly insideGirthMm: number;
+  /** How far the extender chain is let out for these figures; 0 without one. */
+  readonly chainUsedMm: number;
   readonly changes: readonly Change[];
   readonly priceMinor: number;
   readonly massG: number;
@@ -45,7 +47,31 @@ export type Limits = {
   /** Sections that stand at their fewest (least) or most. */
   readonly leastBinds: readonly string[];
   readonly mostBinds: readonly string[];
+  /** Components whose stock, not the maker's range, ends the most. */
+  readonly mostStock: readonly string[];
 };
+
+/** What would bring a piece to the wanted size that can't be brought there as it is. */
+export type Help =
+  /** `count` more of a component at each of `sides` ends of the strand would come within `offMm` of the target. */
+  | {
+      readonly code: 'add-component';
+      readonly strand: number;
+      readonly component: string;
+      readonly count: number;
+      readonly sides: 1 | 2;
+      readonly offMm: number;
+    }
+  /** The same with a section let go `repeats` beyond its most (positive) or below its fewest (negative). */
+  | {
+      readonly code: 'widen-section';
+      readonly strand: number;
+      readonly section: string;
+      readonly repeats: number;
+      readonly offMm: number;
+    }
+  /** `count` more of a component in stock would let the piece be made within tolerance. */
+  | { readonly code: 'more-stock'; readonly component: string; readonly count: number };
 
 /** Why a choice can't be sized at all. Each carries what the message needs. */
 export type SizingProblem =
@@ -58,6 +84,8 @@ export type SizingProblem =
     }
   | { readonly code: 'measure-wrong-kind'; readonly of: string; readonly kind: string }
   | { readonly code: 'quantity'; readonly quantity: number }
+  /** The stock doesn't reach for the smallest piece: `need` of `component`, `have` there. */
+  | { readonly code: 'stock'; readonly component: string; readonly have: number; readonly need: number }
   | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
 
 export type DesignProblem = {
@@ -97,10 +125,12 @@ export type Sizing =
       /** The candidate that `choice.pick` names; the proven optimum for `best`. */
       readonly chosen: Candidate;
       readonly best: Candidate;
-      /** Nearest piece not above / not below the target; null where there is none. */
+      /** Only where `near`: the nearest piece not above / not below the target; null where there is none. */
       readonly below: Candidate | null;
       readonly above: Candidate | null;
       readonly limits: Limits;
+      /** What would help where `near`; empty where it fits. */
+      readonly help: readonly Help[];
       readonly hand: HandAdvice;
       /** True: no other counts are better by the order of preference. Always true where the status is given. */
       readonly proven: true;
@@ -114,6 +144,7 @@ export type Sizing =
       readonly toleranceMm: number;
       readonly side: 'below' | 'above';
       readonly limits: Limits;
+      readonly help: readonly Help[];
       readonly nearest: Candidate;
     }
   | { readonly status: 'refused'; readonly problem: SizingProblem };

@@ -1,0 +1,111 @@
+/** A box of choices: for every section a fewest and a most. The search splits boxes until they are settled. */
+import type { FitProblem } from './problem.ts';
+
+export type Box = { readonly low: readonly number[]; readonly high: readonly number[] };
+
+/** The whole of what the maker allows. */
+export function wholeBox(problem: FitProblem): Box {
+  return {
+    low: problem.sections.map((section) => section.fewest),
+    high: problem.sections.map((section) => section.most),
+  };
+}
+
+/** Least cost of any choice in the box. */
+export function leastCost(problem: FitProblem, box: Box): number {
+  let sum = 0;
+  problem.sections.forEach((section, index) => {
+    const low = box.low[index] ?? 0;
+    const high = box.high[index] ?? 0;
+    const away = section.usual < low ? low - section.usual : section.usual > high ? section.usual - high : 0;
+    sum += section.cost * away;
+  });
+  return sum;
+}
+
+/**
+ * Shrinks a box to what a cost budget and the stock leave of it: no choice
+ * that meets both is lost. Null where none is left.
+ */
+export function shrink(problem: FitProblem, box: Box, budget: number): Box | null {
+  const spare = budget - leastCost(problem, box);
+  if (spare < 0) return null;
+  const low = [...box.low];
+  const high = [...box.high];
+  problem.sections.forEach((section, index) => {
+    if (!(section.cost > 0)) return;
+    const l = low[index] ?? 0;
+    const h = high[index] ?? 0;
+    const nearest = Math.min(Math.max(section.usual, l), h);
+    const reach = Math.floor(spare / section.cost);
+    // Away from the usual count every step costs; towards it none is ever in the box beyond `nearest`.
+    low[index] = Math.max(l, nearest - reach);
+    high[index] = Math.min(h, nearest + reach);
+  });
+  for (const [stock, { left }] of problem.stock.entries()) {
+    let used = 0;
+    problem.sections.forEach((section, index) => {
+      used += (section.takes[stock] ?? 0) * (low[index] ?? 0);
+    });
+    if (used > left) return null;
+    problem.sections.forEach((section, index) => {
+      const takes = section.takes[stock] ?? 0;
+      const l = low[index] ?? 0;
+      if (takes > 0) high[index] = Math.min(high[index] ?? 0, l + Math.floor((left - used) / takes));
+    });
+  }
+  return { low, high };
+}
+
+export function inStock(problem: FitProblem, counts: readonly number[]): boolean {
+  return problem.stock.every(({ left }, stock) => {
+    let used = 0;
+    problem.sections.forEach((section, index) => {
+      used += (section.takes[stock] ?? 0) * (counts[index] ?? 0);
+    });
+    return used <= left;
+  });
+}
+
+/** A section that the box both leaves out and has: monotony doesn't reach across that. */
+function straddling(box: Box): number {
+  return box.low.findIndex((low, index) => low === 0 && (box.high[index] ?? 0) > 0);
+}
+
+function widest(box: Box): number {
+  let best = -1;
+  let width = 0;
+  box.low.forEach((low, index) => {
+    const here = (box.high[index] ?? 0) - low;
+    if (here > width) {
+      width = here;
+      best = index;
+    }
+  });
+  return best;
+}
+
+function cut(box: Box, index: number, lastBelow: number): [Box, Box] {
+  const replaced = (of: readonly number[], value: number): number[] =>
+    of.map((old, at) => (at === index ? value : old));
+  return [
+    { low: box.low, high: replaced(box.high, lastBelow) },
+    { low: replaced(box.low, lastBelow + 1), high: box.high },
+  ];
+}
+
+/** Two halves of a box, lower first; null where the box holds one choice only. `leavesOut` halves are parted first. */
+export function split(box: Box): { readonly halves: readonly [Box, Box]; readonly at: number } | null {
+  const zero = straddling(box);
+  if (zero >= 0) return { halves: cut(box, zero, 0), at: zero };
+  const at = widest(box);
+  if (at < 0) return null;
+  const low = box.low[at] ?? 0;
+  const high = box.high[at] ?? 0;
+  return { halves: cut(box, at, Math.floor((low + high) / 2)), at };
+}
+
+/** True where monotony holds across the whole box. */
+export function isEven(box: Box): boolean {
+  return straddling(box) < 0;
+}

@@ -1,0 +1,73 @@
+/** One piece that can be made, with everything that is shown of it. */
+import { massOf, wireMassG } from '../components/mass.ts';
+import { tally } from '../components/tally.ts';
+import { takenByRepeat } from '../fit/problem.ts';
+import { solveLoop } from '../geometry/loop.ts';
+import { priceOf } from '../price/price.ts';
+import type { Counts, Design } from '../strand/design.ts';
+import { expand } from '../strand/expand.ts';
+import { finishedLengthMm, loopParts } from '../strand/parts.ts';
+import type { Rules } from './rules.ts';
+import type { Candidate, Change } from './sizing.ts';
+import type { Fitted } from './target.ts';
+
+/** What every section changes by, those that stay left out. */
+export function changesOf(design: Design, counts: Counts): Change[] {
+  return design.strands.flatMap((strand, at) =>
+    strand.sections.flatMap((section, index): Change[] => {
+      const to = counts[at]?.[index] ?? 0;
+      const more = to - section.usual;
+      if (more === 0) return [];
+      const parts = [...takenByRepeat(strand, section)].map(([component, count]) => ({
+        component,
+        count: count * more,
+      }));
+      return [{ strand: at, section: section.id, from: section.usual, to, parts }];
+    }),
+  );
+}
+
+/** Mass of the piece as worn, grams: its components and the wire along them. */
+function massG(design: Design, counts: Counts, lengthsMm: readonly number[]): number {
+  let sum = 0;
+  for (const [id, count] of tally(design, counts)) {
+    const component = design.components[id];
+    if (component !== undefined) sum += count * massOf(component).massG;
+  }
+  return lengthsMm.reduce((all, lengthMm) => all + wireMassG(design.wire, lengthMm), sum);
+}
+
+/** What a candidate is judged against: null for the piece as it stands in the shop. */
+export type Aim = { readonly targetMm: number; readonly errorMm: number; readonly within: boolean };
+
+export function candidate(
+  design: Design,
+  rules: Rules,
+  listedMinor: number,
+  counts: Counts,
+  fitted: Fitted,
+  chainUsedMm: number,
+  aim: Aim | null,
+): Candidate {
+  const sequences = expand(design, counts);
+  const lengthsMm = sequences.map((sequence) => finishedLengthMm(design, sequence, chainUsedMm));
+  const girthsMm = sequences.map(
+    (sequence) => solveLoop(loopParts(design, sequence, chainUsedMm)).insideGirthMm,
+  );
+  const insideGirthMm = girthsMm.length === 0 ? 0 : Math.min(...girthsMm);
+  // Of several strands the first is the one that is asked for: nested ones follow from it.
+  const fittedMm = fitted === 'length' ? (lengthsMm[0] ?? 0) : insideGirthMm;
+  return {
+    counts,
+    fittedMm,
+    errorMm: aim?.errorMm ?? 0,
+    withinTolerance: aim?.within ?? true,
+    finishedLengthMm: Math.max(0, ...lengthsMm),
+    insideGirthMm,
+    chainUsedMm,
+    changes: changesOf(design, counts),
+    priceMinor: priceOf(design, counts, rules, listedMinor),
+    massG: massG(design, counts, lengthsMm),
+    sequences,
+  };
+}

@@ -1,0 +1,37 @@
+/** How far an extender chain is let out to meet a target. */
+import { toNm, type Span } from '../fit/outcome.ts';
+import { strandLoop } from '../fit/measure.ts';
+import { solveLoop } from '../geometry/loop.ts';
+import type { Design } from '../strand/design.ts';
+import type { Fitted } from './target.ts';
+
+/** Halvings of the chain: 2⁻³⁰ of any chain is far below a hundredth of a millimetre. */
+const MOST_HALVINGS = 30;
+
+/**
+ * Length of chain used, mm, so that a strand comes as near the target as it can.
+ * @param span what the strand measures with the chain not used and fully used.
+ */
+export function chainUsedMm(
+  design: Design,
+  strand: number,
+  counts: readonly number[],
+  span: Span,
+  fitted: Fitted,
+  targetMm: number,
+): number {
+  const { extenderMm } = design.ends;
+  const targetNm = toNm(targetMm);
+  if (!(extenderMm > 0) || targetNm <= span.lowNm) return 0;
+  if (targetNm >= span.highNm) return extenderMm;
+  if (fitted === 'length') return (targetNm - span.lowNm) / 1e6;
+  let low = 0;
+  let high = extenderMm;
+  for (let round = 0; round < MOST_HALVINGS; round += 1) {
+    const middle = (low + high) / 2;
+    const girth = solveLoop(strandLoop(design, strand, counts, middle)).insideGirthMm;
+    if (girth < targetMm) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

@@ -1,0 +1,76 @@
+/** The measures that a whole piece can be made in, and what ends them. */
+import type { StrandLimits } from '../fit/fit.ts';
+import { toMm } from '../fit/outcome.ts';
+import type { FitProblem } from '../fit/problem.ts';
+import type { Design } from '../strand/design.ts';
+import type { Measure } from './choice.ts';
+import { strandTargetsMm } from './nest.ts';
+import { strandJob, wholeChain, type Job } from './plan.ts';
+import type { Rules, Sit } from './rules.ts';
+import type { Limits } from './sizing.ts';
+import { askedOf } from './target.ts';
+
+/** Sections that may change and stand at one end of what they may. */
+function standingAt(problem: FitProblem, counts: readonly number[], end: 'fewest' | 'most'): string[] {
+  return problem.sections
+    .filter((section, index) => section.fewest < section.most && counts[index] === section[end])
+    .map((section) => section.id);
+}
+
+/** Components that have run out for a section which could otherwise go on. */
+function runOut(problem: FitProblem, counts: readonly number[]): string[] {
+  return problem.stock
+    .filter(({ left }, stock) => {
+      let used = 0;
+      problem.sections.forEach((section, index) => {
+        used += (section.takes[stock] ?? 0) * (counts[index] ?? 0);
+      });
+      return problem.sections.some(
+        (section, index) =>
+          (counts[index] ?? 0) < section.most &&
+          (section.takes[stock] ?? 0) > 0 &&
+          used + (section.takes[stock] ?? 0) > left,
+      );
+    })
+    .map(({ component }) => component);
+}
+
+/** The strand whose limit the whole piece meets first, each counted in the first strand's measure. */
+function binding(design: Design, ends: readonly number[], first: 'greatest' | 'smallest'): number {
+  const offsets = strandTargetsMm(design, 0);
+  let best = 0;
+  const inFirst = (strand: number): number => (ends[strand] ?? 0) - (offsets[strand] ?? 0);
+  ends.forEach((_, strand) => {
+    const beyond = inFirst(strand) - inFirst(best);
+    if (first === 'greatest' ? beyond > 0 : beyond < 0) best = strand;
+  });
+  return best;
+}
+
+export function limitsOf(
+  job: Job,
+  rules: Rules,
+  limits: readonly StrandLimits[],
+  of: Measure['of'],
+  sit: Sit,
+): Limits {
+  const { design } = job;
+  const offsets = strandTargetsMm(design, 0);
+  const least = limits.map((limit) => toMm(limit.least.span.lowNm));
+  const most = limits.map((limit) => toMm(limit.most.span.highNm));
+  const atLeast = binding(design, least, 'greatest');
+  const atMost = binding(design, most, 'smallest');
+  const leastMm = (least[atLeast] ?? 0) - (offsets[atLeast] ?? 0);
+  const mostMm = (most[atMost] ?? 0) - (offsets[atMost] ?? 0);
+  const problemOf = (strand: number): FitProblem => strandJob(job, strand, [], wholeChain(design)).problem;
+  const mostCounts = limits[atMost]?.most.counts ?? [];
+  return {
+    leastMm,
+    mostMm,
+    leastAskedMm: askedOf(rules, design.kind, of, leastMm, sit),
+    mostAskedMm: askedOf(rules, design.kind, of, mostMm, sit),
+    leastBinds: standingAt(problemOf(atLeast), limits[atLeast]?.least.counts ?? [], 'fewest'),
+    mostBinds: standingAt(problemOf(atMost), mostCounts, 'most'),
+    mostStock: runOut(problemOf(atMost), mostCounts),
+  };
+}

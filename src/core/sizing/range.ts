@@ -1,0 +1,93 @@
+/** Every size that a piece can be made in. */
+import { checkDesign } from '../components/check.ts';
+import { coverOf, intersect, shift, type Interval } from '../fit/cover.ts';
+import { toMm, toNm } from '../fit/outcome.ts';
+import { TooLarge } from '../fit/search.ts';
+import type { Design } from '../strand/design.ts';
+import type { Measure } from './choice.ts';
+import { limitsOf } from './limits.ts';
+import { strandTargetsMm } from './nest.ts';
+import { allLimits, strandJob, wholeChain, type Job } from './plan.ts';
+import type { Rules, Sit } from './rules.ts';
+import { stockProblem } from './size.ts';
+import type { Limits, SizingProblem } from './sizing.ts';
+import { askedOf, fittedOf, type Fitted } from './target.ts';
+
+/** Sizes from one to another, both met within tolerance and everything between too. */
+export type SizeInterval = { readonly fromMm: number; readonly toMm: number };
+
+export type Range =
+  | {
+      readonly status: 'known';
+      readonly fitted: Fitted;
+      readonly toleranceMm: number;
+      /** Its asked measures are the body's at an easy sit; of a necklace, finished lengths. */
+      readonly limits: Limits;
+      /** Finished lengths or inside girths that the piece meets within tolerance, rising and apart. */
+      readonly intervals: readonly SizeInterval[];
+      /** The same as girths of the wearer's wrist, ankle or neck, for every sit. */
+      readonly body: Readonly<Record<Sit, readonly SizeInterval[]>>;
+    }
+  | { readonly status: 'refused'; readonly problem: SizingProblem };
+
+/** By what the wearer's body is measured for each kind. */
+const BODY_MEASURE: Readonly<Record<Design['kind'], Measure['of']>> = {
+  bracelet: 'wrist',
+  anklet: 'ankle',
+  collar: 'neck',
+  necklace: 'neck',
+};
+
+function intervalsOf(job: Job): Interval[] | null {
+  const limits = allLimits(job);
+  if (limits === null) return null;
+  const { design } = job;
+  const offsets = strandTargetsMm(design, 0);
+  const toleranceNm = toNm(job.toleranceMm);
+  const chain = wholeChain(design);
+  const covers = limits.map((limit, strand) => {
+    const { problem, measure } = strandJob(job, strand, [], chain);
+    return shift(coverOf(problem, measure, limit, toleranceNm), -toNm(offsets[strand] ?? 0));
+  });
+  return covers.reduce((shared, cover) => intersect(shared, cover));
+}
+
+function rangeSound(design: Design, rules: Rules): Range {
+  const fitted = fittedOf(design.kind);
+  const toleranceMm = rules.toleranceMm[design.kind];
+  const job: Job = { design, fitted, toleranceMm, pieces: 1 };
+  const strandLimits = allLimits(job);
+  const found = strandLimits === null ? null : intervalsOf(job);
+  if (strandLimits === null || found === null) return { status: 'refused', problem: stockProblem(design, 1) };
+  const of = design.kind === 'necklace' ? 'length' : BODY_MEASURE[design.kind];
+  const intervals = found.map(({ fromNm, toNm: endNm }) => ({ fromMm: toMm(fromNm), toMm: toMm(endNm) }));
+  const bodyFor = (sit: Sit): SizeInterval[] => {
+    const asked = (mm: number): number => askedOf(rules, design.kind, BODY_MEASURE[design.kind], mm, sit);
+    return intervals.map(({ fromMm, toMm: endMm }) => ({ fromMm: asked(fromMm), toMm: asked(endMm) }));
+  };
+  return {
+    status: 'known',
+    fitted,
+    toleranceMm,
+    limits: limitsOf(job, rules, strandLimits, of, 'easy'),
+    intervals,
+    body: { snug: bodyFor('snug'), easy: bodyFor('easy'), loose: bodyFor('loose') },
+  };
+}
+
+/**
+ * Every finished length or inside girth that a piece can be made in within the
+ * shop's tolerance, as exact intervals: `size` says `fits` inside them and only
+ * there. One piece is made, so the whole stock counts. Nothing is thrown.
+ */
+export function range(design: Design, rules: Rules): Range {
+  const problems = checkDesign(design);
+  if (problems.length > 0) return { status: 'refused', problem: { code: 'design', problems } };
+  try {
+    return rangeSound(design, rules);
+  } catch (error) {
+    if (!(error instanceof TooLarge)) throw error;
+    const tooLarge = { code: 'too-large', at: 'strands', args: {} } as const;
+    return { status: 'refused', problem: { code: 'design', problems: [tooLarge] } };
+  }
+}

@@ -1,0 +1,92 @@
+/** A buyer's choice in, the piece she would get out. */
+import { checkDesign } from '../components/check.ts';
+import { tally } from '../components/tally.ts';
+import { TooLarge } from '../fit/search.ts';
+import { fewestCounts } from '../fit/problem.ts';
+import { adviseHand } from '../hand/hand.ts';
+import type { Design } from '../strand/design.ts';
+import { candidate } from './candidate.ts';
+import type { Choice, Pick } from './choice.ts';
+import { limitsOf } from './limits.ts';
+import { allLimits, planStrands, type Job, type Plan } from './plan.ts';
+import type { Rules } from './rules.ts';
+import type { Candidate, Sizing, SizingProblem } from './sizing.ts';
+import { choiceProblem, fittedOf, targetOf } from './target.ts';
+
+/** The component that runs short for even the smallest piece. */
+export function stockProblem(design: Design, pieces: number): SizingProblem {
+  const smallest = tally(design, design.strands.map(fewestCounts));
+  for (const [component, count] of smallest) {
+    const have = design.components[component]?.stock ?? null;
+    if (have !== null && have < count * pieces)
+      return { code: 'stock', component, have, need: count * pieces };
+  }
+  return { code: 'design', problems: [] };
+}
+
+function refuse(problem: SizingProblem): Sizing {
+  return { status: 'refused', problem };
+}
+
+const tooLarge: SizingProblem = {
+  code: 'design',
+  problems: [{ code: 'too-large', at: 'strands', args: {} }],
+};
+
+function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Choice): Sizing {
+  const fitted = fittedOf(design.kind);
+  const toleranceMm = rules.toleranceMm[design.kind];
+  const job: Job = { design, fitted, toleranceMm, pieces: choice.quantity };
+  const { of, mm } = choice.measure;
+  const targetMm = targetOf(rules, design.kind, of, mm, choice.sit);
+  const strandLimits = allLimits(job);
+  if (strandLimits === null) return refuse(stockProblem(design, choice.quantity));
+  const limits = limitsOf(job, rules, strandLimits, of, choice.sit);
+  const plan = planStrands(job, targetMm, 'best');
+  if (plan === null) return refuse(stockProblem(design, choice.quantity));
+  const made = (from: Plan): Candidate =>
+    candidate(design, rules, listedMinor, from.counts, fitted, from.chainUsedMm, {
+      targetMm,
+      errorMm: from.errorMm,
+      within: from.fits.every((fit) => fit.status === 'fits'),
+    });
+  const best = made(plan);
+  const shared = { choice, fitted, targetMm, toleranceMm, limits, help: [] };
+  const outside = plan.fits.find((fit) => fit.status === 'outside');
+  if (outside?.status === 'outside') {
+    return { status: 'outside', ...shared, side: outside.side, nearest: best };
+  }
+  const near = plan.fits.some((fit) => fit.status === 'near');
+  const onSide = (pick: Exclude<Pick, 'best'>): Candidate | null => {
+    const found = near ? planStrands(job, targetMm, pick) : null;
+    return found === null ? null : made(found);
+  };
+  const below = onSide('below');
+  const above = onSide('above');
+  const chosen = { best, below, above }[choice.pick] ?? best;
+  const hand = adviseHand(design, choice.hand, chosen.counts);
+  return { status: near ? 'near' : 'fits', ...shared, chosen, best, below, above, hand, proven: true };
+}
+
+/**
+ * Sizes a piece for a buyer.
+ *
+ * Necklaces are fitted to a finished length (the one asked for, or the
+ * neck-base girth expected for a neck with what the sit adds), all others to
+ * an inside girth (the body's girth with what the sit adds).
+ * @param listedMinor price of the piece with its usual counts.
+ * @returns the proven optimum, or why there is none; nothing is thrown for any
+ *   design or choice.
+ */
+export function size(design: Design, rules: Rules, listedMinor: number, choice: Choice): Sizing {
+  const problems = checkDesign(design);
+  if (problems.length > 0) return refuse({ code: 'design', problems });
+  const problem = choiceProblem(design.kind, choice);
+  if (problem !== null) return refuse(problem);
+  try {
+    return sizeSound(design, rules, listedMinor, choice);
+  } catch (error) {
+    if (error instanceof TooLarge) return refuse(tooLarge);
+    throw error;
+  }
+}

@@ -1,0 +1,75 @@
+/** From what a buyer asks to what is fitted, and back. */
+import { neckBase } from '../body/neckBase.ts';
+import type { PieceKind } from '../strand/design.ts';
+import type { Choice, Measure } from './choice.ts';
+import type { Rules, Sit } from './rules.ts';
+import type { SizingProblem } from './sizing.ts';
+
+/** Which measure of a piece is brought to the target. */
+export type Fitted = 'length' | 'girth';
+
+type Of = Measure['of'];
+
+/** By what each kind of piece may be sized. */
+const MEASURES: Readonly<Record<PieceKind, readonly Of[]>> = {
+  bracelet: ['wrist'],
+  anklet: ['ankle'],
+  collar: ['neck'],
+  necklace: ['neck', 'length'],
+};
+
+/**
+ * Measures that may be meant, mm; beyond them a unit or a digit is wrong. From
+ * a child of two to well beyond the largest adult in the surveys `body/` names;
+ * lengths from the tightest collar to a rope worn in three rounds.
+ */
+const SENSE_MM: Readonly<Record<Of, readonly [number, number]>> = {
+  wrist: [80, 300],
+  ankle: [110, 400],
+  neck: [180, 650],
+  length: [200, 3000],
+};
+
+/** Pieces of one order; more is a mistake or a mischief. */
+export const MOST_QUANTITY = 1000;
+
+export const fittedOf = (kind: PieceKind): Fitted => (kind === 'necklace' ? 'length' : 'girth');
+
+/** What a sit adds for a kind, mm. */
+export function easeMm(rules: Rules, kind: PieceKind, sit: Sit): number {
+  const ease = rules.easeMm[kind][sit];
+  return Number.isFinite(ease) ? ease : 0;
+}
+
+/** Why a choice can't be sized, or null. */
+export function choiceProblem(kind: PieceKind, choice: Choice): SizingProblem | null {
+  const { of, mm } = choice.measure;
+  if (!MEASURES[kind].includes(of)) return { code: 'measure-wrong-kind', of: String(of), kind };
+  if (!(mm > 0)) return { code: 'measure-not-positive', mm: Number.isFinite(mm) ? mm : 0 };
+  const [leastMm, mostMm] = SENSE_MM[of];
+  if (mm < leastMm || mm > mostMm) {
+    return { code: 'measure-absurd', mm: Number.isFinite(mm) ? mm : Number.MAX_VALUE, leastMm, mostMm };
+  }
+  const { quantity } = choice;
+  if (!Number.isInteger(quantity) || quantity < 1 || quantity > MOST_QUANTITY) {
+    return { code: 'quantity', quantity: Number.isFinite(quantity) ? quantity : 0 };
+  }
+  return null;
+}
+
+/** Finished length or inside girth that meets a body's measure or a wanted length, mm. */
+export function targetOf(rules: Rules, kind: PieceKind, of: Of, mm: number, sit: Sit): number {
+  if (of === 'length') return mm;
+  const ease = easeMm(rules, kind, sit);
+  return kind === 'necklace' ? neckBase(mm).mm + ease : mm + ease;
+}
+
+/** The body's measure (or the wanted length) that a finished length or inside girth meets, mm: the inverse of `targetOf`. */
+export function askedOf(rules: Rules, kind: PieceKind, of: Of, fittedMm: number, sit: Sit): number {
+  if (of === 'length') return fittedMm;
+  const worn = fittedMm - easeMm(rules, kind, sit);
+  if (kind !== 'necklace') return worn;
+  // The regression is a straight line, so two points of it give its inverse.
+  const atNothing = neckBase(0).mm;
+  return (worn - atNothing) / (neckBase(1).mm - atNothing);
+}

@@ -1,0 +1,20 @@
+/** The piece as it stands in the shop. */
+import type { Counts, Design } from '../strand/design.ts';
+import { candidate } from './candidate.ts';
+import type { Rules } from './rules.ts';
+import type { Candidate } from './sizing.ts';
+import { fittedOf } from './target.ts';
+
+/** The usual count of every section. */
+export function usual(design: Design): Counts {
+  return design.strands.map((strand) => strand.sections.map((section) => section.usual));
+}
+
+/**
+ * A piece by its counts, measured as it is and against no target: `errorMm` is
+ * 0, an extender chain isn't let out.
+ * @param listedMinor price of the piece with its usual counts.
+ */
+export function describe(design: Design, rules: Rules, listedMinor: number, counts: Counts): Candidate {
+  return candidate(design, rules, listedMinor, counts, fittedOf(design.kind), 0, null);
+}
