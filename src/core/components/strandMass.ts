@@ -1,9 +1,10 @@
 /** Mass of a strand and of a whole piece, and how sure it is. */
-import type { Design } from '../strand/design.ts';
+import type { Counts, Design } from '../strand/design.ts';
 import type { Placed } from '../strand/expand.ts';
 import type { Component } from './component.ts';
-import { lessSure, massOf, wireMassG } from './mass.ts';
+import { lessSure, massOf } from './mass.ts';
 import type { Mass } from './mass.ts';
+import { tally } from './tally.ts';
 
 const NOTHING: Mass = { massG: 0, basis: 'weighed' };
 
@@ -35,12 +36,14 @@ export function closingMass(design: Design): Mass {
   return massOfAll(ids.map((id) => design.components[id]).filter((component) => component !== undefined));
 }
 
-/**
- * Mass of the whole piece as worn, wire included.
- * @param sequences every strand as `expand` gives it; `wireMm` the wire left in the piece.
- */
-export function pieceMass(design: Design, sequences: readonly (readonly Placed[])[], wireMm: number): Mass {
-  const strands = sequences.map(sequenceMass);
-  const all = [...strands, hangingMass(design), closingMass(design)].reduce(plus, NOTHING);
-  return { massG: all.massG + wireMassG(design.wire, wireMm), basis: all.basis };
+/** Mass of every component of a piece with these counts, wire left out. */
+export function pieceMass(design: Design, counts: Counts): Mass {
+  let sum = NOTHING;
+  for (const [id, count] of tally(design, counts)) {
+    const component = design.components[id];
+    if (component === undefined) continue;
+    const { massG, basis } = massOf(component);
+    sum = plus(sum, { massG: count * massG, basis });
+  }
+  return sum;
 }

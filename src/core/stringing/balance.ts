@@ -5,6 +5,7 @@ import type { Design } from '../strand/design.ts';
 import type { Placed } from '../strand/expand.ts';
 import { hungPendant } from './hungPendant.ts';
 
+/** Clasp and ring count for the length, not for the weight: at the back they pull neither way. */
 export type Side = { readonly lengthMm: number; readonly massG: number };
 
 export type Balance = {
@@ -66,7 +67,8 @@ function middleOf(design: Design, sequence: readonly Placed[], found: ReturnType
 
 /** Mass of what lies before a place; a component across it counts by its share. */
 function massBefore(found: ReturnType<typeof places>['found'], atMm: number): number {
-  return found.reduce((sum, { component, fromMm, toMm }) => {
+  const strung = found.filter(({ section }) => section !== null);
+  return strung.reduce((sum, { component, fromMm, toMm }) => {
     const lengthMm = toMm - fromMm;
     const share = lengthMm > 0 ? Math.min(1, Math.max(0, (atMm - fromMm) / lengthMm)) : fromMm < atMm ? 1 : 0;
     return sum + share * massOf(component).massG;

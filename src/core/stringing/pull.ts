@@ -2,9 +2,9 @@
 import { closingMass, hangingMass, sequenceMass } from '../components/strandMass.ts';
 import { figureOf } from '../body/figure.ts';
 import { lieOf } from '../body/lie.ts';
+import { loadOf } from '../body/load.ts';
 import type { Design } from '../strand/design.ts';
 import type { Placed } from '../strand/expand.ts';
-import { loadOf } from './load.ts';
 
 const NEWTONS_PER_GRAM = 9.80665 / 1000;
 

@@ -38,6 +38,7 @@ export type StrandCard = {
   readonly rows: readonly Row[];
   /** Components strung, crimps and covers not counted. */
   readonly count: number;
+  /** Chain not let out. */
   readonly finishedLengthMm: number;
   /** Wire left free between the beads so that the closed strand can bend. */
   readonly slackMm: number;
@@ -51,6 +52,9 @@ export type EndsCard = {
   readonly ring: string | null;
   readonly loopMm: number;
   readonly crimp: CrimpFit;
+  /** Chain the ring end is extended by, and how far it is let out for this size; 0 without one. */
+  readonly extenderMm: number;
+  readonly chainUsedMm: number;
   /** null: the crimp is left bare, or its closed size isn't stated. */
   readonly cover: CoverFit | null;
   readonly guard: GuardCheck | null;
@@ -82,10 +86,11 @@ function strandCard(
   sequence: readonly Placed[],
   index: number,
   claspSide: 'left' | 'right',
+  chainUsedMm: number,
 ): StrandCard {
   const beads = betweenEnds(sequence);
   const rows = rowsOf(design, sequence);
-  const { slackMm } = solveLoop(loopParts(design, sequence));
+  const { slackMm } = solveLoop(loopParts(design, sequence, chainUsedMm));
   const beadsMm = beads.reduce((sum, { alongMm }) => sum + alongMm, 0);
   const wireMm = design.wire.diameterMm;
   return {
@@ -103,7 +108,7 @@ function strandCard(
   };
 }
 
-function endsCard(design: Design, rules: Rules): EndsCard {
+function endsCard(design: Design, rules: Rules, chainUsedMm: number): EndsCard {
   const { ends, components, wire } = design;
   // A design that lacks its crimp never passes `checkDesign`; here it only may not throw.
   const crimp = components[ends.crimp] ?? { id: ends.crimp, holeMm: 0, closedMm: null };
@@ -113,6 +118,8 @@ function endsCard(design: Design, rules: Rules): EndsCard {
     clasp: ends.clasp,
     ring: ends.ring,
     loopMm: ends.loopMm,
+    extenderMm: ends.extenderMm,
+    chainUsedMm,
     crimp: crimpFit(crimp, WIRES_IN_CRIMP, wire.diameterMm, rules.wire.crimpPlayMm),
     cover: cover === undefined ? null : coverFit(cover, crimp),
     guard: guard === undefined ? null : checkGuard(guard, wire.diameterMm),
@@ -127,19 +134,18 @@ export function stringing(design: Design, rules: Rules, candidate: Candidate, ha
   const advice = adviseHand(design, hand, candidate.counts);
   const claspSide = advice.boardSide ?? 'left';
   const strands = candidate.sequences.map((sequence, index) =>
-    strandCard(design, rules, sequence, index, claspSide),
+    strandCard(design, rules, sequence, index, claspSide, candidate.chainUsedMm),
   );
   const first = candidate.sequences[0] ?? [];
-  const wireMm = strands.reduce((sum, { cut }) => sum + cut.totalMm - cut.gripsMm, 0);
   const card = {
     hand: advice,
     wire: design.wire,
     flexibility: flexibility(design.wire),
     strands,
-    ends: endsCard(design, rules),
+    ends: endsCard(design, rules, candidate.chainUsedMm),
     pendant: hungPendant(design, first),
     balance: balanceOf(design, first),
-    mass: pieceMass(design, candidate.sequences, wireMm),
+    mass: { massG: candidate.massG, basis: pieceMass(design, candidate.counts).basis },
     strength: strengthOf(design.wire, rules, pullOf(design, candidate.sequences)),
     finishedLengthMm: Math.max(0, ...strands.map((strand) => strand.finishedLengthMm)),
   };

@@ -1,9 +1,9 @@
 /** A strung strand as the body feels it. */
-import type { Load } from '../body/lie.ts';
 import { hangingMass, sequenceMass } from '../components/strandMass.ts';
 import type { Design } from '../strand/design.ts';
 import type { Placed } from '../strand/expand.ts';
 import { finishedLengthMm } from '../strand/parts.ts';
+import type { Load } from './lie.ts';
 
 /** From the wire down to the pendant's middle: its rings, each by its working length, and half of what it hangs. */
 export function pendantMiddleMm(design: Design): number {
