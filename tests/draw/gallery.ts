@@ -1,6 +1,14 @@
 /** `node tests/draw/gallery.ts <folder>` writes every view of every sample as SVG, to be looked at. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { figureOf } from '#core/body/figure.ts';
+import { lieOf } from '#core/body/lie.ts';
+import type { Design } from '#core/strand/design.ts';
+import type { Placed } from '#core/strand/expand.ts';
+import { finishedLengthMm } from '#core/strand/parts.ts';
+import { drawBody } from '#draw/view/body.ts';
+import { drawEnds } from '#draw/view/ends.ts';
+import { drawNumbered } from '#draw/view/numbered.ts';
 import { drawBoard } from '#draw/view/board.ts';
 import { drawLoop } from '#draw/view/loop.ts';
 import { drawStraight } from '#draw/view/straight.ts';
@@ -9,6 +17,27 @@ import { pieces, usualSequences } from './designs.ts';
 
 const folder = process.argv[2];
 if (folder === undefined) throw new Error('say which folder to write to, outside the project');
+const found = figureOf({ sex: 'female', neckGirthMm: null, heightMm: null });
+if (!found.ok) throw new Error(found.problem.code);
+const { figure } = found;
+
+/** The strands as worn; the pendant's weight is what the sample says, the beads' a round figure. */
+function worn(design: Design, sequences: readonly (readonly Placed[])[]) {
+  return sequences.flatMap((sequence) => {
+    const lie = lieOf(
+      {
+        lengthMm: finishedLengthMm(design, sequence),
+        gPerMm: 0.08,
+        pendantG: design.hanging === null ? 0 : 6,
+        pendantMiddleMm: design.hanging === null ? 0 : 20,
+        acrossMm: 7,
+      },
+      figure,
+    );
+    return lie.status === 'too-short' ? [] : [{ sequence, lie }];
+  });
+}
+
 mkdirSync(folder, { recursive: true });
 
 for (const design of pieces) {
@@ -24,6 +53,27 @@ for (const design of pieces) {
     loop: drawLoop(design, sequences, caption('loop')),
     wrist: drawWrist(design, sequences, { ...caption('wrist'), girthMm: 155, airLabel: '5 mm of air' }),
   };
+  const first = sequences[0] ?? [];
+  views['numbered'] = drawNumbered(design, first, {
+    ...caption('numbered'),
+    sectionNames: Object.fromEntries(
+      design.strands.flatMap(({ sections }) => sections.map(({ id }) => [id, id])),
+    ),
+  });
+  views['ends'] = drawEnds(design, first, {
+    ...caption('ends'),
+    tailMm: 25,
+    labels: { clasp: 'clasp', loop: 'wire loop, left free', crimp: 'crimp', cover: 'cover', tail: 'tail' },
+  });
+  if (design.kind === 'necklace') {
+    views['body'] = drawBody(design, worn(design, sequences), {
+      ...caption('body'),
+      figure,
+      sex: 'female',
+      unit: 'in',
+      labels: { pit: 'pit of the neck', bust: 'bust', navel: 'navel' },
+    });
+  }
   for (const [view, svg] of Object.entries(views)) {
     writeFileSync(join(folder, `${design.id}-${view}.svg`), svg);
     console.log(design.id, view, svg.length);

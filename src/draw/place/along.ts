@@ -9,6 +9,8 @@ const HALVINGS = 28;
 
 export type Laid = {
   readonly spots: readonly Spot[];
+  /** Where along the curve each centre lies, mm. */
+  readonly centresMm: readonly number[];
   /** Where along the curve the strand's two edges lie, mm. */
   readonly fromMm: number;
   readonly toMm: number;
@@ -33,6 +35,7 @@ export function placeAlong(parts: readonly Part[], curve: Curve, middleMm: numbe
   const spots = parts.map((part, at) => ({ ...part, ...curve.at(centresMm[at] ?? start) }));
   return {
     spots,
+    centresMm,
     fromMm: (centresMm[0] ?? middleMm) - (parts[0]?.component.alongMm ?? 0) / 2,
     toMm: (centresMm.at(-1) ?? middleMm) + (parts.at(-1)?.component.alongMm ?? 0) / 2,
   };

@@ -1,56 +1,40 @@
-/** The curve of a strand that hangs free between two points at one height, with or without a pendant. */
+/** The curve of a strand that hangs free, as core has solved it. */
+import type { Hung } from '#core/body/hanging.ts';
 import { runningOn, type Curve, type CurvePoint } from './curve.ts';
-
-/** Doublings of a bracket and halvings inside it: enough for the last bit of a double. */
-const HALVINGS = 80;
-
-/**
- * Scale h (mm) of the catenary `y = h·cosh(x/h)` of that length between points that far apart,
- * with a weight at its middle of `pendantRatioMm` times the strand's weight a millimetre.
- * `S/2 = h·(sinh u1 − sinh u0)`, `sinh u0 = q/(2h)`, `u1 = u0 + w/(2h)`: the textbook catenary with a point load.
- * Needs `lengthMm > spanMm`.
- */
-export function catenaryScale(lengthMm: number, spanMm: number, pendantRatioMm: number): number {
-  if (!(lengthMm > spanMm) || !(spanMm > 0)) {
-    throw new RangeError(
-      `got length ${lengthMm} over span ${spanMm}, expected a strand longer than its span`,
-    );
-  }
-  const lengthAt = (h: number): number => {
-    const start = Math.asinh(pendantRatioMm / (2 * h));
-    return 2 * h * (Math.sinh(start + spanMm / (2 * h)) - Math.sinh(start));
-  };
-  // The length falls as h grows. Below span/1400 sinh would overflow.
-  let low = spanMm / 1400;
-  let high = spanMm;
-  for (let at = 0; at < HALVINGS && lengthAt(high) > lengthMm; at += 1) high *= 2;
-  for (let at = 0; at < HALVINGS; at += 1) {
-    const middle = (low + high) / 2;
-    if (lengthAt(middle) > lengthMm) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
-}
 
 /**
  * The curve from its left end, down and up again to the right end; its ends lie at (∓span/2, 0), y down.
+ * @param lengthMm length between the two points, as given to core's `hang`
  */
-export function hanging(lengthMm: number, spanMm: number, pendantRatioMm: number): Curve {
-  const h = catenaryScale(lengthMm, spanMm, pendantRatioMm);
-  const sinhStart = pendantRatioMm / (2 * h);
-  const start = Math.asinh(sinhStart);
-  const topMm = h * Math.cosh(start + spanMm / (2 * h));
-  const within = (sMm: number): CurvePoint => {
-    const fromMiddleMm = sMm - lengthMm / 2;
-    const sinhU = Math.abs(fromMiddleMm) / h + sinhStart;
+export function hanging(hung: Hung, lengthMm: number): Curve {
+  const shape = hung.hMm === Infinity ? straightSides(hung) : catenary(hung);
+  const within = (sMm: number): CurvePoint => shape(sMm - lengthMm / 2);
+  return { lengthMm, at: (sMm) => runningOn(within, lengthMm, sMm) };
+}
+
+/** Two straight lines down to the weight: a strand that weighs nothing. */
+function straightSides({ sagMm, u0 }: Hung): (fromMiddleMm: number) => CurvePoint {
+  const turnRad = Math.atan(Math.sinh(u0));
+  return (fromMiddleMm) => ({
+    xMm: fromMiddleMm * Math.cos(turnRad),
+    yMm: sagMm - Math.abs(fromMiddleMm) * Math.sin(turnRad),
+    turnRad: fromMiddleMm < 0 ? turnRad : -turnRad,
+  });
+}
+
+/** Arc length from the middle is `h (sinh u − sinh u0)`, so the point is found without searching. */
+function catenary({ hMm, sagMm, u0 }: Hung): (fromMiddleMm: number) => CurvePoint {
+  return (fromMiddleMm) => {
+    const sinhU = Math.abs(fromMiddleMm) / hMm + Math.sinh(u0);
     const u = Math.asinh(sinhU);
     const side = fromMiddleMm < 0 ? -1 : 1;
+    // cosh u − cosh u0 as a product: a nearly taut strand loses no digits.
+    const riseMm = 2 * hMm * Math.sinh((u + u0) / 2) * Math.sinh((u - u0) / 2);
     return {
-      xMm: side * h * (u - start),
-      yMm: topMm - h * Math.cosh(u),
-      // The slope of a catenary is sinh u: upwards to the right, so y falls.
+      xMm: side * hMm * (u - u0),
+      yMm: sagMm - riseMm,
+      // The slope of a catenary is sinh u; y runs down.
       turnRad: Math.atan2(-side * sinhU, 1),
     };
   };
-  return { lengthMm, at: (sMm) => runningOn(within, lengthMm, sMm) };
 }

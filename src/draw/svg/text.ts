@@ -2,7 +2,6 @@
 
 /** Characters that XML 1.0 forbids even as references (production 2, Char), and lone surrogates. */
 const FORBIDDEN =
-  // eslint-disable-next-line no-control-regex -- these very characters must go
   /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 const ENTITIES: Readonly<Record<string, string>> = {

@@ -1,0 +1,131 @@
+/** A necklace on a body: neck, shoulders and chest from the front, and the strand lying as computed. */
+import type { Figure } from '#core/body/figure.ts';
+import type { Sex } from '#core/body/neckBase.ts';
+import type { Design } from '#core/strand/design.ts';
+import type { Placed } from '#core/strand/expand.ts';
+import { mixInk, type Ink } from '../paint/ink.ts';
+import { paintHanging } from '../paint/pendant.ts';
+import { paintSpots } from '../paint/strand.ts';
+import { outlineOf, type Outline } from '../place/figure.ts';
+import { pictured, placeWorn, type WornLie } from '../place/worn.ts';
+import { svgDocument, type Box, type Caption } from '../svg/document.ts';
+import { element, escapeXml, num, pair } from '../svg/text.ts';
+import { paintDropScale, paintLandmarks, type LandmarkLabels } from './landmarks.ts';
+import type { RulerUnit } from './ruler.ts';
+
+/** One strand, as `expand` gives it, and where core says that it lies. */
+export type WornStrand = { readonly sequence: readonly Placed[]; readonly lie: WornLie };
+
+export type BodyOptions = Caption & {
+  readonly figure: Figure;
+  readonly sex: Sex;
+  readonly unit: RulerUnit;
+  readonly labels: LandmarkLabels;
+  /** Another length to compare with, drawn as a plain line with its words at the lowest point. */
+  readonly compared?: readonly { readonly lie: WornLie; readonly label: string }[];
+  /** Keeps the view from jumping while a length is dragged: how far below the pit it goes, mm. */
+  readonly bottomMm?: number;
+};
+
+/** Least depth below the pit that is shown, and room below the lowest bead, mm. */
+const LEAST_DEPTH_MM = 190;
+const ROOM_BELOW_MM = 40;
+
+/** Room beside the shoulders, where the scale stands, mm. */
+const SIDE_MM = 26;
+
+/** What `drawBody` will show, so that a place on the screen can be turned into one on the body. */
+export function bodyBox(figure: Figure, sex: Sex, lies: readonly WornLie[], bottomMm?: number): Box {
+  const depthMm = bottomMm ?? depthOf(lies);
+  const { halfWidthMm, topMm } = outlineOf(figure, sex, depthMm);
+  const half = halfWidthMm + SIDE_MM;
+  return { x: -half, y: topMm, width: 2 * half, height: depthMm - topMm };
+}
+
+function depthOf(lies: readonly WornLie[]): number {
+  const lowest = lies.map((lie) => (lie.pendantDropMm ?? lie.dropMm) + ROOM_BELOW_MM);
+  return Math.max(LEAST_DEPTH_MM, ...lowest);
+}
+
+/**
+ * The strands in front and behind, the outermost last. The origin is the pit of the neck.
+ * Draws the body alone where there is no strand.
+ */
+export function drawBody(design: Design, strands: readonly WornStrand[], options: BodyOptions): string {
+  const { figure, sex } = options;
+  const ink = mixInk(options.idPrefix);
+  const compared = options.compared ?? [];
+  const lies = [...strands, ...compared].map(({ lie }) => lie);
+  const box = bodyBox(figure, sex, lies, options.bottomMm);
+  const outline = outlineOf(figure, sex, box.y + box.height);
+  const worn = strands.map(({ sequence, lie }) => placeWorn(sequence, lie));
+  const behind = worn.map((strand) => paintSpots(ink, strand.behind)).join('');
+  const front = worn.map((strand) => paintSpots(ink, strand.front)).join('');
+  const first = strands[0];
+  const content =
+    paintLandmarks(figure, box, options.labels) +
+    paintOutline(outline) +
+    compared.map(({ lie, label }) => paintCompared(lie, label, box.width / 40)).join('') +
+    element('g', { 'clip-path': ink.clip(allBut(outline.neck, box)) }, behind) +
+    front +
+    (first === undefined ? '' : paintHung(ink, design, first.lie)) +
+    paintDropScale(box, options.unit);
+  return svgDocument(options, box, ink.definitions(), content);
+}
+
+/** Everything in the box that the neck doesn't hide. */
+function allBut(neck: string, { x, y, width, height }: Box): string {
+  const all = `M${pair(x, y)}h${num(width)}v${num(height)}h${num(-width)}Z`;
+  return element('path', { d: all + neck, 'clip-rule': 'evenodd' });
+}
+
+/** Calm lines in the page's own ink: any skin, no face. */
+function paintOutline({ contour, detail }: Outline): string {
+  const stroke = (d: string, widthMm: number, opacity: string): string =>
+    element('path', {
+      d,
+      fill: 'none',
+      stroke: 'currentColor',
+      'stroke-width': widthMm,
+      'stroke-linecap': 'round',
+      opacity,
+    });
+  return stroke(contour, 1.1, '.6') + stroke(detail, 0.7, '.28');
+}
+
+function paintHung(ink: Ink, design: Design, lie: WornLie): string {
+  if (design.hanging === null) return '';
+  const { yMm } = pictured(lie, 0);
+  return paintHanging(ink, design, 0, yMm);
+}
+
+/** Points on half a compared line: as smooth as the eye asks. */
+const LINE_POINTS = 40;
+
+function paintCompared(lie: WornLie, label: string, textMm: number): string {
+  let d = '';
+  for (let step = -LINE_POINTS; step <= LINE_POINTS; step += 1) {
+    const { xMm, yMm } = pictured(lie, (step / LINE_POINTS) * (lie.frontMm / 2));
+    d += `${d === '' ? 'M' : 'L'}${num(xMm, 1)} ${num(yMm, 1)}`;
+  }
+  const line = element('path', {
+    d,
+    fill: 'none',
+    stroke: 'currentColor',
+    'stroke-width': 1,
+    'stroke-dasharray': '3 2.4',
+    opacity: '.7',
+  });
+  const text = element(
+    'text',
+    {
+      y: lie.dropMm - textMm * 0.5,
+      'font-size': textMm,
+      'text-anchor': 'middle',
+      fill: 'currentColor',
+      'font-family': 'inherit',
+    },
+    escapeXml(label),
+  );
+  return line + text;
+}

@@ -1,0 +1,141 @@
+/** A close-up of the clasp's end: wire loop, crimp, cover, and the tail run back through the end beads. */
+import type { Design } from '#core/strand/design.ts';
+import type { Placed } from '#core/strand/expand.ts';
+import { STEEL, wireLine } from '../paint/finding/wire.ts';
+import { paintClosing } from '../paint/finding/all.ts';
+import { mixInk } from '../paint/ink.ts';
+import { paintSpots } from '../paint/strand.ts';
+import { claspEnd, lengthOfEnd, placeEnd } from '../place/closing.ts';
+import { toParts, type Spot } from '../place/spot.ts';
+import { placeStraight } from '../place/straight.ts';
+import { svgDocument, type Caption } from '../svg/document.ts';
+import { element, escapeXml, num, pair } from '../svg/text.ts';
+
+export type EndsOptions = Caption & {
+  /** Doubled wire run back through the end beads, from the crimp on, mm. */
+  readonly tailMm: number;
+  /** What to write beside each part; a part without words gets no line. */
+  readonly labels: {
+    readonly clasp?: string;
+    readonly loop?: string;
+    readonly crimp?: string;
+    readonly cover?: string;
+    readonly tail?: string;
+  };
+};
+
+/** Beads shown beyond the tail's end, so that it is seen to stop, mm. */
+const BEYOND_MM = 6;
+
+/** How far the beads over the tail are faded, so that the wires in them show. */
+const FADED = '.42';
+
+/** The first strand's clasp end, sequence as `expand` gives it. Millimetres. */
+export function drawEnds(design: Design, sequence: readonly Placed[], options: EndsOptions): string {
+  const ink = mixInk(options.idPrefix);
+  const end = claspEnd(design);
+  const startMm = lengthOfEnd(end);
+  const { closer, strung } = splitEnd(sequence);
+  const crimpSpots = placeStraight(toParts(closer), startMm, 0);
+  const crimp =
+    crimpSpots.find((spot) => spot.component.kind === 'crimp') ?? hiddenCrimp(sequence, crimpSpots);
+  const beadsFromMm = startMm + crimpSpots.reduce((sum, spot) => sum + spot.component.alongMm, 0);
+  const shown = placeStraight(toParts(strung), beadsFromMm, 0).filter(
+    (spot) => spot.xMm - spot.component.alongMm / 2 < beadsFromMm + options.tailMm + BEYOND_MM,
+  );
+  const tailEndMm = beadsFromMm + options.tailMm;
+  const rightMm = Math.max(tailEndMm, ...shown.map((spot) => spot.xMm + spot.component.alongMm / 2));
+  const wires = paintWires(design.wire.diameterMm, startMm, tailEndMm, rightMm);
+  const cover = crimpSpots.find((spot) => spot.component.kind === 'cover');
+  const painted =
+    placeEnd(end, 0, 0, 1)
+      .map((spot) => paintClosing(ink, design, spot))
+      .join('') +
+    element('g', { opacity: FADED }, paintSpots(ink, shown)) +
+    wires +
+    (crimp === undefined ? '' : paintSpots(ink, [crimp])) +
+    (cover === undefined ? '' : openCover(cover));
+  const halfMm = Math.max(
+    4,
+    ...shown.map((spot) => spot.component.acrossMm / 2),
+    ...end.map((p) => (p.component?.acrossMm ?? 0) / 2),
+  );
+  const textMm = rightMm / 26;
+  const claspMm = end[0]?.kind === 'clasp' ? end[0].alongMm : 0;
+  const labels = [
+    { words: options.labels.clasp, atMm: claspMm * 0.4, isAbove: false },
+    { words: options.labels.loop, atMm: (claspMm + startMm) / 2, isAbove: true },
+    { words: options.labels.crimp, atMm: crimp?.xMm ?? startMm, isAbove: false },
+    {
+      words: cover === undefined ? undefined : options.labels.cover,
+      atMm: cover?.xMm ?? startMm,
+      isAbove: true,
+    },
+    { words: options.labels.tail, atMm: (beadsFromMm + tailEndMm) / 2, isAbove: false },
+  ];
+  const tallMm = halfMm + textMm * 4;
+  const box = { x: -3, y: -tallMm, width: rightMm + 6, height: 2 * tallMm };
+  return svgDocument(options, box, ink.definitions(), painted + paintLabels(labels, halfMm, textMm));
+}
+
+/** What closes the clasp end, and what is strung after it. */
+function splitEnd(sequence: readonly Placed[]): { closer: Placed[]; strung: Placed[] } {
+  const isEnd = (placed: Placed): boolean => placed.section === 'end';
+  const first = sequence.findIndex((placed) => !isEnd(placed));
+  const cut = first === -1 ? sequence.length : first;
+  return { closer: sequence.slice(0, cut), strung: sequence.slice(cut).filter((placed) => !isEnd(placed)) };
+}
+
+/** A crimp inside its cover, laid where the cover is. */
+function hiddenCrimp(sequence: readonly Placed[], covers: readonly Spot[]): Spot | undefined {
+  const hidden = sequence.find((placed) => placed.covered === true);
+  const cover = covers.find((spot) => spot.component.kind === 'cover');
+  return hidden === undefined || cover === undefined ? undefined : { ...cover, component: hidden.component };
+}
+
+/** The wire that runs on, and beside it, not crossed, the tail that stops. */
+function paintWires(wireMm: number, fromMm: number, tailEndMm: number, toMm: number): string {
+  const apart = wireMm * 0.62;
+  return (
+    wireLine(`M${pair(fromMm, -apart)}H${num(toMm)}`, wireMm) +
+    wireLine(`M${pair(fromMm, apart)}H${num(tailEndMm)}`, wireMm) +
+    element('path', {
+      d: `M${pair(tailEndMm, apart - wireMm)}v${num(wireMm * 2)}`,
+      stroke: STEEL.colour,
+      'stroke-width': wireMm * 0.3,
+    })
+  );
+}
+
+/** The cover as an outline, so that the crimp inside it is seen. */
+function openCover({ xMm, component }: Spot): string {
+  return element('ellipse', {
+    cx: xMm,
+    rx: component.alongMm / 2,
+    ry: component.acrossMm / 2,
+    fill: component.look.colour,
+    'fill-opacity': '.25',
+    stroke: 'currentColor',
+    'stroke-width': 0.16,
+    'stroke-dasharray': '.6 .4',
+  });
+}
+
+type Label = { readonly words: string | undefined; readonly atMm: number; readonly isAbove: boolean };
+
+/** Alternately above and below, each with a line to its part. */
+function paintLabels(labels: readonly Label[], halfMm: number, textMm: number): string {
+  let d = '';
+  let texts = '';
+  for (const { words, atMm, isAbove } of labels) {
+    if (words === undefined) continue;
+    const way = isAbove ? -1 : 1;
+    d += `M${pair(atMm, way * 0.8)}V${num(way * (halfMm + textMm * 0.8))}`;
+    const y = way * (halfMm + textMm * 1.6) + (isAbove ? 0 : textMm * 0.6);
+    texts += element('text', { x: Math.max(0, atMm - textMm * 0.3), y }, escapeXml(words));
+  }
+  return (
+    element('path', { d, stroke: 'currentColor', 'stroke-width': 0.12, opacity: '.8' }) +
+    element('g', { fill: 'currentColor', 'font-size': textMm, 'font-family': 'inherit' }, texts)
+  );
+}
