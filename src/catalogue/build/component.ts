@@ -95,7 +95,9 @@ function cautionsOf(value: AuthoredComponent): Component['cautions'] {
 
 /** Length and width, from `size` alone or from both. */
 function outline(value: AuthoredComponent): { alongMm: number; acrossMm: number } | null {
-  const { size, along, across } = value;
+  const { size, across } = value;
+  // A pendant hangs from the wire and takes nothing of its length.
+  const along = value.along ?? (value.kind === 'pendant' && size === undefined ? 0 : undefined);
   if (size !== undefined)
     return along === undefined && across === undefined ? { alongMm: size, acrossMm: size } : null;
   return along !== undefined && across !== undefined ? { alongMm: along, acrossMm: across } : null;
