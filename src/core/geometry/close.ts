@@ -69,6 +69,24 @@ function closeSlowly(taut: Taut): number {
   return (low + high) / 2;
 }
 
+/** Angles that ought to agree may differ by this much, rad; the arithmetic's own error is a thousandth of it. */
+const AGREE_RAD = 1e-10;
+
+/** True where a chord is so long that it would have to cross the axis: few long parts, or one far wider than the rest. */
+function crossesAxis(taut: Taut): boolean {
+  for (let index = 0; index < taut.corners; index += 1) {
+    if (taut.rightLean[index]! >= Math.PI / 2 || taut.leftLean[index + 1]! >= Math.PI / 2) return true;
+  }
+  return false;
+}
+
+/** Whether the strand comes round at this radius, its turns still. */
+function settles(taut: Taut, radiusMm: number): boolean {
+  const state: Sweep = { angleRad: 0, slope: 0 };
+  sweep(taut, radiusMm, state);
+  return Math.abs(state.angleRad - FULL_TURN) <= AGREE_RAD && takeTurns(taut, 1) <= AGREE_RAD;
+}
+
 /**
  * Radius of the largest cylinder that the loaded strand passes round, mm; 0
  * where it passes round none. The state of `taut` is that of the answer.
@@ -77,6 +95,10 @@ function closeSlowly(taut: Taut): number {
  */
 export function closeTaut(taut: Taut, startMm = 0, stillMm = 1e-12): number {
   const guess = startMm > 0 ? startMm : Math.max(1, taut.lengthMm / FULL_TURN - taut.halfAcross[0]! / 2);
-  const radius = closeQuickly(taut, guess, stillMm);
-  return radius > 0 ? radius : closeSlowly(taut);
+  let radius = closeQuickly(taut, guess, stillMm);
+  if (!(radius > 0)) {
+    radius = closeSlowly(taut);
+    if (!(radius > 0) || !settles(taut, radius)) return 0;
+  }
+  return crossesAxis(taut) ? 0 : radius;
 }
