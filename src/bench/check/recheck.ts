@@ -1,0 +1,136 @@
+/** An order computed again from the maker's own copy of the piece, beside what the buyer saw. */
+import { describe } from '#core/sizing/usual.ts';
+import { size } from '#core/sizing/size.ts';
+import type { Choice } from '#core/sizing/choice.ts';
+import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
+import { parseLength } from '#core/units/length.ts';
+import type { OrderDocument } from '#order/document.ts';
+import type { Counts, Design } from '#core/strand/design.ts';
+import type { Difference } from '#words/difference.ts';
+import type { Snapshot } from '../book/snapshot.ts';
+
+export type Recheck = {
+  /** null where the catalogue has no such piece. */
+  readonly sizing: Sizing | null;
+  /** What would be strung; null where nothing can be. */
+  readonly candidate: Candidate | null;
+  /** What the buyer was shown, made of this copy of the piece; null where its counts don't fit this design. */
+  readonly asShown: Candidate | null;
+  readonly differences: readonly Difference[];
+};
+
+/** Differences in length below this are rounding, not news. */
+const SAME_MM = 0.01;
+/** The size as written may be rounded to the eighth of an inch, half of it either way. */
+const WRITTEN_MM = 25.4 / 16;
+/** Clocks are set by hand in some places; a day apart is worth saying. */
+const CLOCK_MS = 24 * 60 * 60 * 1000;
+
+/**
+ * Computes an order again.
+ * @param copy the piece and the rules to go by; null where there is none
+ * @param receivedAt ISO 8601, by the maker's clock
+ */
+export function recheck(document: OrderDocument, copy: Snapshot | null, receivedAt: string): Recheck {
+  const aside = [...writtenDifference(document), ...clockDifference(document, receivedAt)];
+  if (copy === null) {
+    const piece = document.piece.id;
+    const differences: Difference[] = [{ code: 'no-such-piece', piece }, ...aside];
+    return { sizing: null, candidate: null, asShown: null, differences };
+  }
+  const sizing = size(copy.design, copy.rules, copy.listedMinor, choiceOf(document));
+  const candidate = candidateOf(sizing);
+  const asShown = fitsDesign(copy.design, document.shown.counts)
+    ? describe(copy.design, copy.rules, copy.listedMinor, document.shown.counts)
+    : null;
+  const differences = [
+    ...revisionDifference(document, copy),
+    ...sizingDifference(sizing),
+    ...(candidate === null ? [] : figureDifferences(document, candidate, copy.rules.currency)),
+    ...aside,
+  ];
+  return { sizing, candidate, asShown, differences };
+}
+
+/** The choice in the core's own words. */
+export function choiceOf(document: OrderDocument): Choice {
+  const { measure, sit, hand, pick, quantity } = document;
+  return { measure: { of: measure.of, mm: measure.mm }, sit, hand, pick, quantity };
+}
+
+function candidateOf(sizing: Sizing): Candidate | null {
+  if (sizing.status === 'refused') return null;
+  return sizing.status === 'outside' ? sizing.nearest : sizing.chosen;
+}
+
+/** Counts come from outside: only those that this design allows are laid out. */
+function fitsDesign(design: Design, counts: Counts): boolean {
+  return (
+    counts.length === design.strands.length &&
+    design.strands.every(({ sections }, strand) => {
+      const chosen = counts[strand] ?? [];
+      return (
+        chosen.length === sections.length &&
+        sections.every(({ fewest, most }, at) => {
+          const count = chosen[at] ?? -1;
+          return count >= fewest && count <= most;
+        })
+      );
+    })
+  );
+}
+
+function revisionDifference({ piece }: OrderDocument, copy: Snapshot): Difference[] {
+  if (piece.revision === copy.revision) return [];
+  return [{ code: 'revision', shown: piece.revision, now: copy.revision }];
+}
+
+function sizingDifference(sizing: Sizing): Difference[] {
+  if (sizing.status === 'refused') return [{ code: 'refused', problem: sizing.problem }];
+  if (sizing.status !== 'outside') return [];
+  const { leastAskedMm, mostAskedMm } = sizing.limits;
+  return [{ code: 'outside', side: sizing.side, leastMm: leastAskedMm, mostMm: mostAskedMm }];
+}
+
+function figureDifferences({ shown }: OrderDocument, now: Candidate, currency: string): Difference[] {
+  const found: Difference[] = [];
+  if (shown.currency !== currency) found.push({ code: 'currency', shown: shown.currency, now: currency });
+  if (shown.priceMinor !== now.priceMinor) {
+    found.push({
+      code: 'price',
+      shownMinor: shown.priceMinor,
+      nowMinor: now.priceMinor,
+      shownIn: shown.currency,
+    });
+  }
+  if (Math.abs(shown.lengthMm - now.finishedLengthMm) > SAME_MM) {
+    found.push({ code: 'length', shownMm: shown.lengthMm, nowMm: now.finishedLengthMm });
+  }
+  if (Math.abs(shown.insideGirthMm - now.insideGirthMm) > SAME_MM) {
+    found.push({ code: 'girth', shownMm: shown.insideGirthMm, nowMm: now.insideGirthMm });
+  }
+  if (JSON.stringify(shown.counts) !== JSON.stringify(now.counts)) {
+    found.push({ code: 'counts', shown: written(shown.counts), now: written(now.counts) });
+  }
+  return found;
+}
+
+/** The size in words and the size in millimetres must be one size; the words lack a unit where a switch gave it. */
+function writtenDifference({ measure }: OrderDocument): Difference[] {
+  if (measure.text.trim() === '') return [];
+  const read = (['in', 'cm', 'mm'] as const)
+    .map((unit) => parseLength(measure.text, unit))
+    .filter((one) => one.ok)
+    .map((one) => one.mm);
+  if (read.some((mm) => Math.abs(mm - measure.mm) <= WRITTEN_MM)) return [];
+  return [{ code: 'written', text: measure.text, mm: measure.mm }];
+}
+
+function clockDifference({ placedAt }: OrderDocument, receivedAt: string): Difference[] {
+  const aheadMs = Date.parse(placedAt) - Date.parse(receivedAt);
+  return aheadMs > CLOCK_MS ? [{ code: 'clock', placedAt, receivedAt }] : [];
+}
+
+function written(counts: Counts): string {
+  return counts.map((strand) => strand.join(', ')).join(' / ');
+}

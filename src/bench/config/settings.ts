@@ -1,0 +1,54 @@
+/** What the bench takes from its environment; each has a value that is right for one maker at one machine. */
+import { resolve } from 'node:path';
+
+export type Settings = {
+  /** CLASPWISE_BOOK: the order book's file. */
+  readonly bookFile: string;
+  /** CLASPWISE_HOSTS: names, besides this machine's own, under which shop and bench are reached; comma between. */
+  readonly hosts: readonly string[];
+  /** CLASPWISE_SHOP_ORIGINS: addresses of shops elsewhere whose pages may send orders here; comma between. */
+  readonly shopOrigins: readonly string[];
+  /** CLASPWISE_DESK_PER_MINUTE: orders a minute from one address; 0 for no limit. */
+  readonly deskPerMinute: number;
+};
+
+type Environment = Readonly<Record<string, string | undefined>>;
+
+/** A buyer sends one; a class of ten behind one address sends ten. */
+const DESK_PER_MINUTE = 20;
+
+/** Reads the settings. Throws RangeError naming a variable that can't be read. */
+export function settingsFrom(environment: Environment, folder: string): Settings {
+  return {
+    bookFile: resolve(folder, environment.CLASPWISE_BOOK ?? '.book/orders.sqlite'),
+    hosts: listed(environment.CLASPWISE_HOSTS).map((host) => host.toLowerCase()),
+    shopOrigins: listed(environment.CLASPWISE_SHOP_ORIGINS).map(toOrigin),
+    deskPerMinute: toCount(
+      'CLASPWISE_DESK_PER_MINUTE',
+      environment.CLASPWISE_DESK_PER_MINUTE,
+      DESK_PER_MINUTE,
+    ),
+  };
+}
+
+function listed(text: string | undefined): string[] {
+  return (text ?? '')
+    .split(',')
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+}
+
+function toOrigin(address: string): string {
+  if (!URL.canParse(address)) {
+    throw new RangeError(
+      `CLASPWISE_SHOP_ORIGINS: got "${address}", expected addresses like https://shop.example`,
+    );
+  }
+  return new URL(address).origin;
+}
+
+function toCount(name: string, text: string | undefined, usual: number): number {
+  if (text === undefined || text === '') return usual;
+  if (!/^\d{1,7}$/.test(text)) throw new RangeError(`${name}: got "${text}", expected a whole number from 0`);
+  return Number(text);
+}

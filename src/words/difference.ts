@@ -1,0 +1,28 @@
+/** What differs between an order as the buyer saw it and as the bench computes it, in codes. */
+import type { SizingProblem } from '#core/sizing/sizing.ts';
+
+export type Difference =
+  | { readonly code: 'no-such-piece'; readonly piece: string }
+  | { readonly code: 'revision'; readonly shown: string; readonly now: string }
+  | {
+      readonly code: 'price';
+      readonly shownMinor: number;
+      readonly nowMinor: number;
+      readonly shownIn: string;
+    }
+  | { readonly code: 'currency'; readonly shown: string; readonly now: string }
+  | { readonly code: 'length'; readonly shownMm: number; readonly nowMm: number }
+  | { readonly code: 'girth'; readonly shownMm: number; readonly nowMm: number }
+  /** Counts section by section, strands parted by a slash. */
+  | { readonly code: 'counts'; readonly shown: string; readonly now: string }
+  | {
+      readonly code: 'outside';
+      readonly side: 'below' | 'above';
+      readonly leastMm: number;
+      readonly mostMm: number;
+    }
+  | { readonly code: 'refused'; readonly problem: SizingProblem }
+  /** The size in words isn't the size in millimetres. */
+  | { readonly code: 'written'; readonly text: string; readonly mm: number }
+  /** The buyer's clock is more than a day ahead of the maker's. */
+  | { readonly code: 'clock'; readonly placedAt: string; readonly receivedAt: string };
