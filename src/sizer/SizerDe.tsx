@@ -3,5 +3,5 @@ import { Sizer, type SizerProps } from './components/Sizer.tsx';
 
 /** The island in German. */
 export default function SizerDe(props: SizerProps) {
-  return <Sizer {...props} lang="de" words={sizing} />;
+  return <Sizer {...props} lang="de" words={sizing} loadRoad={() => import('./road/OrderRoadDe.tsx')} />;
 }

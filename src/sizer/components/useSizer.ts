@@ -1,12 +1,13 @@
 /** The state of one sizing island: model and memory joined to Preact. */
-import { useEffect, useMemo, useReducer } from 'preact/hooks';
+import { useEffect, useMemo, useReducer, useRef } from 'preact/hooks';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import { sliderMm } from '../model/slider.ts';
+import { onPageUnit, tellPageUnit } from '../adapters/pageUnit.ts';
 import { outcomeOf, type Outcome } from '../model/outcome.ts';
 import type { Store } from '../model/ports.ts';
 import { recall, remember } from '../model/remember.ts';
 import { rewrite } from '../model/rewrite.ts';
+import { sliderMm } from '../model/slider.ts';
 import { measuresOf, reduce, startOf, type SizerAction, type SizerState } from '../model/sizerState.ts';
 import type { PieceForSizer, ShopForSizer } from '../props.ts';
 
@@ -22,22 +23,31 @@ export type SizerHandle = {
 
 export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, store: Store): SizerHandle {
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
-  // After the first render: what the page was built with must be what hydration finds.
-  useEffect(() => {
-    dispatch({ type: 'restore', state: recall(store, measuresOf(piece.design.kind)) });
-  }, []);
   const outcome = useMemo(() => outcomeOf(piece, state), [piece, state]);
   const act = (action: SizerAction) => {
+    const next = reduce(state, action);
     dispatch(action);
-    remember(store, reduce(state, action));
+    remember(store, next);
+    if (next.unit !== state.unit) tellPageUnit(next.unit);
   };
   const take = (mm: number) => act({ type: 'write', text: formatLengthNumber(mm, state.unit, lang) });
+  const changeUnit = (unit: SizerState['unit']) => {
+    if (unit !== state.unit) act({ type: 'unit', unit, text: rewrite(piece, state, unit, lang) });
+  };
+  // The listener is set once and must see the latest state.
+  const latest = useRef(changeUnit);
+  latest.current = changeUnit;
+  useEffect(() => {
+    // After the first render: what the page was built with must be what hydration finds.
+    dispatch({ type: 'restore', state: recall(store, measuresOf(piece.design.kind)) });
+    return onPageUnit((unit) => latest.current(unit));
+  }, []);
   return {
     state,
     outcome,
     dispatch: act,
     take,
     slide: (step) => take(sliderMm(state.unit, step)),
-    changeUnit: (unit) => act({ type: 'unit', unit, text: rewrite(piece, state, unit, lang) }),
+    changeUnit,
   };
 }

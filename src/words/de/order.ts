@@ -33,8 +33,6 @@ const sendProblems: Sentences<SendProblem> = {
 export const order: typeof english = {
   formProblems,
   sendProblems,
-  start: 'Dieses Stück bestellen',
-  startFirst: 'Geben Sie oben Ihr Maß an, dann können Sie dieses Stück bestellen.',
   askInstead: 'Per E-Mail nach diesem Stück fragen',
   title: 'Ihre Bestellung',
   name: 'Ihr Name',

@@ -104,7 +104,9 @@ export const sizing: typeof english = {
   sitLegend: 'Wie soll es sitzen?',
   sits: { snug: 'Anliegend', easy: 'Bequem', loose: 'Locker' },
   sitAdds: (f, mm, kind) =>
-    kind === 'necklace' ? `${f.short(mm)} mehr als der Halsansatz` : `${f.short(mm)} mehr als Ihr Maß`,
+    kind === 'necklace'
+      ? `Das sind ${f.short(mm)} mehr als der Halsansatz.`
+      : `Das sind ${f.short(mm)} mehr als Ihr Maß.`,
   byLegend: 'Wonach richten Sie sich?',
   by: { wrist: 'Handgelenk', ankle: 'Fessel', neck: 'Hals', length: 'Fertige Länge' },
   fieldLabels: {
@@ -177,6 +179,12 @@ export const sizing: typeof english = {
   madeFrom: (f, limits, of) =>
     `Möglich ${FOR_BODY[of]} ${f.length(limits.leastAskedMm)} bis ${f.length(limits.mostAskedMm)}.`,
   didYouMean: (written) => `Meinten Sie ${written}?`,
+  order: 'Dieses Stück bestellen',
+  orderFirst: 'Geben Sie zuerst Ihr Maß an.',
+  orderFailed:
+    'Das Bestellformular ließ sich nicht laden: Ist ein Netz da? Versuchen Sie es noch einmal, oder schreiben Sie dem Laden.',
+  announce: (f, lengthMm, girthMm, priceMinor) =>
+    `Fertige Länge ${f.length(lengthMm)}, Innenumfang ${f.length(girthMm)}, ${f.money(priceMinor)}.`,
   loading: 'Wird ausgerechnet …',
   pictureTitle: (name) => `${name} in Ihrer Größe`,
   pictureDescription: (f, lengthMm, parts) =>

@@ -33,8 +33,6 @@ const sendProblems: Sentences<SendProblem> = {
 export const order = {
   formProblems,
   sendProblems,
-  start: 'Order this piece',
-  startFirst: 'Give your size above, then order this piece.',
   askInstead: 'Ask about this piece by e-mail',
   title: 'Your order',
   name: 'Your name',

@@ -104,8 +104,8 @@ export const sizing = {
   sits: { snug: 'Snug', easy: 'Easy', loose: 'Loose' } satisfies Record<Sit, string>,
   sitAdds: (f: Format, mm: number, kind: PieceKind): string =>
     kind === 'necklace'
-      ? `${f.short(mm)} more than the foot of the neck`
-      : `${f.short(mm)} more than your measure`,
+      ? `That is ${f.short(mm)} more than the foot of the neck.`
+      : `That is ${f.short(mm)} more than your measure.`,
   byLegend: 'What do you go by?',
   by: { wrist: 'Wrist', ankle: 'Ankle', neck: 'Neck', length: 'Finished length' } satisfies Record<
     Of,
@@ -181,6 +181,11 @@ export const sizing = {
   madeFrom: (f: Format, limits: Limits, of: Of): string =>
     `Can be made for a ${BODY[of]} of ${f.length(limits.leastAskedMm)} to ${f.length(limits.mostAskedMm)}.`,
   didYouMean: (written: string): string => `Did you mean ${written}?`,
+  order: 'Order this piece',
+  orderFirst: 'Give your size first.',
+  orderFailed: 'The order form could not be fetched: is there a network? Try again, or write to the shop.',
+  announce: (f: Format, lengthMm: number, girthMm: number, priceMinor: number): string =>
+    `Finished length ${f.length(lengthMm)}, inside girth ${f.length(girthMm)}, ${f.money(priceMinor)}.`,
   loading: 'Working it out…',
   pictureTitle: (name: string): string => `${name} at your size`,
   pictureDescription: (f: Format, lengthMm: number, parts: number): string =>

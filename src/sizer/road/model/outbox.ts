@@ -7,6 +7,7 @@ import { isOrder } from '#order/check.ts';
 import type { OrderDocument } from '#order/document.ts';
 import type { SendProblem } from '#words/orderFacts.ts';
 import type { Store } from '../../model/ports.ts';
+import { OUTBOX_KEY } from './outboxKey.ts';
 
 /**
  * `waiting`: to be sent by itself. `refused`: the shop won't take it as it is.
@@ -29,7 +30,6 @@ export type Entry = {
   readonly receivedAt: string | null;
 };
 
-const KEY = 'claspwise.outbox';
 const STATES: readonly string[] = ['waiting', 'refused', 'mail', 'mailed', 'received'];
 /** Far more than one person orders; keeps the store small if something goes wrong. */
 const MOST_ENTRIES = 50;
@@ -42,7 +42,7 @@ export function newEntry(order: OrderDocument, pieceName: string, state: 'waitin
 /** What is kept, oldest first. Anything that is no entry is passed over, never thrown at. */
 export function readOutbox(store: Store): readonly Entry[] {
   try {
-    const kept: unknown = JSON.parse(store.read(KEY) ?? '[]');
+    const kept: unknown = JSON.parse(store.read(OUTBOX_KEY) ?? '[]');
     return Array.isArray(kept) ? kept.filter(isEntry) : [];
   } catch {
     return [];
@@ -54,12 +54,12 @@ export function putEntry(store: Store, entry: Entry): boolean {
   const kept = readOutbox(store);
   const at = kept.findIndex(({ order }) => order.number === entry.order.number);
   const next = at < 0 ? [...kept, entry] : kept.with(at, entry);
-  return store.write(KEY, JSON.stringify(next.slice(-MOST_ENTRIES)));
+  return store.write(OUTBOX_KEY, JSON.stringify(next.slice(-MOST_ENTRIES)));
 }
 
 /** Takes an entry out; one that isn't there is no matter. */
 export function dropEntry(store: Store, number: string): void {
-  store.write(KEY, JSON.stringify(readOutbox(store).filter(({ order }) => order.number !== number)));
+  store.write(OUTBOX_KEY, JSON.stringify(readOutbox(store).filter(({ order }) => order.number !== number)));
 }
 
 function isEntry(value: unknown): value is Entry {

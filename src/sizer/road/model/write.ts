@@ -9,6 +9,7 @@ import { makeNumber } from '#order/number.ts';
 import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { OrderWords } from '#words/order.ts';
+import type { OrderFacts } from '#words/orderFacts.ts';
 import type { PieceForSizer } from '../../props.ts';
 import { quantityOf, type OrderForm } from './form.ts';
 
@@ -29,9 +30,18 @@ export function writeOrder(
   nowMs: number,
   randomByte: () => number,
 ): OrderDocument {
+  return composeWish(wish, form, nowMs, makeNumber(randomByte));
+}
+
+/** The order as the form stands, without number or time and not yet checked: for its summary. */
+export function draftOrder(wish: Wish, form: OrderForm): OrderFacts {
+  return composeWish(wish, form, 0, '');
+}
+
+function composeWish(wish: Wish, form: OrderForm, nowMs: number, number: string): OrderDocument {
   const { piece, lang, choice, candidate } = wish;
   return compose({
-    number: makeNumber(randomByte),
+    number,
     placedAtMs: nowMs,
     lang,
     piece: { id: piece.id, revision: piece.revision },

@@ -1,0 +1,66 @@
+/** The piece as sized, drawn to scale: laid straight, or closed as it is worn. */
+import { useMemo, useState } from 'preact/hooks';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import { drawLoop } from '#draw/view/loop.ts';
+import { drawStraight } from '#draw/view/straight.ts';
+import type { Format } from '#words/format.ts';
+import type { SizingWords } from '#words/sizing.ts';
+import type { BuyerUnit } from '../model/sizerState.ts';
+import type { PieceForSizer } from '../props.ts';
+import { Choices } from './Choices.tsx';
+
+export type PictureProps = {
+  readonly words: SizingWords;
+  readonly format: Format;
+  readonly id: string;
+  readonly piece: PieceForSizer;
+  readonly candidate: Candidate;
+  readonly unit: BuyerUnit;
+  /** As the hand advice says; left where either will do. */
+  readonly claspSide: 'left' | 'right';
+};
+
+type View = 'straight' | 'closed';
+
+export function Picture(props: PictureProps) {
+  const { words, id, piece } = props;
+  const [view, setView] = useState<View>(piece.design.kind === 'necklace' ? 'straight' : 'closed');
+  const svg = useDrawing(props, view);
+  return (
+    <figure class="sizer-picture" data-view={view}>
+      <div dangerouslySetInnerHTML={{ __html: svg }} />
+      <figcaption>
+        <Choices
+          name={`${id}-view`}
+          legend={words.viewsLegend}
+          quiet
+          value={view}
+          options={[
+            { value: 'straight', label: words.views.straight },
+            { value: 'closed', label: words.views.closed },
+          ]}
+          onChange={setView}
+        />
+      </figcaption>
+    </figure>
+  );
+}
+
+/** The drawing as SVG text. All that it holds comes from the shop's own catalogue, escaped by `draw`. */
+function useDrawing(
+  { words, format, id, piece, candidate, unit, claspSide }: PictureProps,
+  view: View,
+): string {
+  return useMemo(() => {
+    const { sequences, finishedLengthMm } = candidate;
+    const parts = sequences.reduce((sum, sequence) => sum + sequence.length, 0);
+    const caption = {
+      title: words.pictureTitle(piece.name),
+      description: words.pictureDescription(format, finishedLengthMm, parts),
+      idPrefix: `${id}-${view}`,
+    };
+    return view === 'straight'
+      ? drawStraight(piece.design, sequences, { ...caption, unit, claspSide })
+      : drawLoop(piece.design, sequences, caption);
+  }, [piece, candidate, view, unit, claspSide, format]);
+}
