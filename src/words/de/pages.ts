@@ -115,7 +115,7 @@ export const pages: PageWords = {
         `Nach dem Umfang: ${body}, das Band anliegend, nichts dazugegeben. Hier für bequemen Sitz, ${ease} mehr als der Umfang.`,
       length: 'Nach der fertigen Länge, mit Verschluss.',
     },
-    sizesBetween: 'Auch Größen dazwischen gehen; das Werkzeug oben rechnet jede aus.',
+    sizesBetween: 'Auch Größen dazwischen gehen; oben lässt sich jede ausrechnen.',
     body: { wrist: 'Handgelenk', ankle: 'Knöchel', neck: 'Hals' },
     sizeFor: { girth: 'Umfang', length: 'Gewünschte Länge' },
     comesOut: 'Wird',
@@ -152,7 +152,11 @@ export const pages: PageWords = {
     worn: 'Wo es liegt',
     wornNote:
       'Eine Schätzung für einen typischen Körper. Ein Faden um den eigenen Hals ist immer das bessere Maß.',
-    wornWrist: 'Ums Handgelenk, am Arm entlang gesehen: Perlen, die vorstehen, machen das Innere kleiner.',
+    wornOn: (length, drop, below) =>
+      `Bei ${length} liegt der tiefste Punkt etwa ${drop} ${below ? 'unter' : 'über'} der Halsgrube.`,
+    wornRound: (girth) => `Geschlossen um einen Umfang von ${girth}, bequem sitzend.`,
+    wornWrist: 'Die Perlen, die am weitesten vorstehen, entscheiden, wie viel Platz innen ist.',
+    landmarks: { pit: 'Halsgrube', bust: 'Brust, etwa', navel: 'Nabel' },
     care: 'Pflege',
     cautions: 'Vorsicht',
     sameBeads: 'Mit denselben Perlen',

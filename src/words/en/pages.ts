@@ -124,7 +124,7 @@ export const pages = {
         `By the girth of the ${body}, tape snug and nothing added. These are for an easy sit, ${ease} more than the girth.`,
       length: 'By finished length, clasp included.',
     },
-    sizesBetween: 'Sizes in between are possible too; the tool above works out any of them.',
+    sizesBetween: 'Sizes in between are possible too; the sizing above works out any of them.',
     body: { wrist: 'wrist', ankle: 'ankle', neck: 'neck' },
     sizeFor: { girth: 'Girth', length: 'Length asked' },
     comesOut: 'Comes out at',
@@ -162,7 +162,11 @@ export const pages = {
     worn: 'Where it lies',
     wornNote:
       'An estimate for a typical body. A string hung round your own neck is always the better measure.',
-    wornWrist: 'Round the wrist, seen along the arm: beads that stand out make the inside smaller.',
+    wornOn: (length: string, drop: string, below: boolean) =>
+      `At ${length} its lowest point lies about ${drop} ${below ? 'below' : 'above'} the pit of the neck.`,
+    wornRound: (girth: string) => `Closed round a girth of ${girth}, with an easy sit.`,
+    wornWrist: 'The beads that stand out most decide how much room is inside.',
+    landmarks: { pit: 'pit of the neck', bust: 'bust, about', navel: 'navel' },
     care: 'Care',
     cautions: 'Cautions',
     sameBeads: 'With the same beads',

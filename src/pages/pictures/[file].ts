@@ -1,0 +1,12 @@
+/** Every picture of the shop, as a file. */
+import type { APIRoute, GetStaticPaths } from 'astro';
+import { readPieces } from '#catalogue/collections.ts';
+import { pictureFiles, type PictureFile } from '#ui/pictures/files.ts';
+
+export const getStaticPaths = (async () => {
+  const files = await pictureFiles(await readPieces(), import.meta.env.PROD);
+  return files.map((file) => ({ params: { file: file.name }, props: { file } }));
+}) satisfies GetStaticPaths;
+
+export const GET: APIRoute<{ file: PictureFile }> = async ({ props }) =>
+  new Response(new Uint8Array(await props.file.bytes()), { headers: { 'content-type': props.file.type } });

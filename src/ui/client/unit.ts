@@ -1,0 +1,28 @@
+/**
+ * Inches or centimetres, everywhere on the page: the choice is kept on this
+ * device, in the same entry as the sizer's, and never sent anywhere.
+ */
+import { browserStore } from '#sizer/adapters/browserStore.ts';
+import { isUnit, keepUnit, keptUnit, type Unit } from './keptSize.ts';
+
+/** Told to the window when the reader changes the unit; `detail` is the unit. */
+export const UNIT_EVENT = 'claspwise-unit';
+
+function show(unit: Unit): void {
+  document.documentElement.dataset['unit'] = unit;
+  for (const button of document.querySelectorAll<HTMLButtonElement>('[data-set-unit]')) {
+    button.setAttribute('aria-pressed', String(button.dataset['setUnit'] === unit));
+  }
+}
+
+const shopUnit = document.documentElement.dataset['unit'];
+show(keptUnit(browserStore) ?? (isUnit(shopUnit) ? shopUnit : 'in'));
+
+document.addEventListener('click', ({ target }) => {
+  const button = target instanceof Element ? target.closest<HTMLElement>('[data-set-unit]') : null;
+  const unit = button?.dataset['setUnit'];
+  if (!isUnit(unit)) return;
+  keepUnit(browserStore, unit);
+  show(unit);
+  window.dispatchEvent(new CustomEvent(UNIT_EVENT, { detail: unit }));
+});

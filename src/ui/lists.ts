@@ -1,0 +1,25 @@
+/** Long lists cut into pages. */
+import type { Piece } from '#catalogue/catalogue.ts';
+
+/** Pieces a page: eight rows of three, or twelve of two. */
+export const PAGE_SIZE = 24;
+
+export type ListPart = {
+  readonly pieces: readonly Piece[];
+  /** From 1. */
+  readonly page: number;
+  readonly of: number;
+  readonly total: number;
+};
+
+/** Route parameters of every page of a list; the first has no number in its address. An empty list has one page. */
+export function pagesOf(
+  pieces: readonly Piece[],
+): { params: { page: string | undefined }; props: { part: ListPart } }[] {
+  const of = Math.max(1, Math.ceil(pieces.length / PAGE_SIZE));
+  return Array.from({ length: of }, (_, index) => {
+    const some = pieces.slice(index * PAGE_SIZE, (index + 1) * PAGE_SIZE);
+    const part = { pieces: some, page: index + 1, of, total: pieces.length };
+    return { params: { page: index === 0 ? undefined : String(index + 1) }, props: { part } };
+  });
+}

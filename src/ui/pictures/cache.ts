@@ -1,0 +1,29 @@
+/** Encoded pictures kept between builds, by what went into them. */
+import { createHash } from 'node:crypto';
+import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+
+const FOLDER = join('.cache', 'pictures');
+
+/** Sixteen hexadecimal digits of everything that shapes a picture. */
+export function keyOf(...inputs: readonly (string | Buffer)[]): string {
+  const hash = createHash('sha256');
+  for (const input of inputs) hash.update(input).update('\0');
+  return hash.digest('hex').slice(0, 16);
+}
+
+/** The bytes under a name; made and kept where they aren't there yet. */
+export async function cached(name: string, make: () => Promise<Buffer>): Promise<Buffer> {
+  const file = join(FOLDER, name);
+  try {
+    return await readFile(file);
+  } catch {
+    const bytes = await make();
+    await mkdir(FOLDER, { recursive: true });
+    // Renamed into place whole: a build that is stopped leaves no half picture.
+    const fresh = `${file}.${process.pid}.part`;
+    await writeFile(fresh, bytes);
+    await rename(fresh, file);
+    return bytes;
+  }
+}

@@ -1,0 +1,49 @@
+/** All picture files of the catalogue: what the picture route writes. */
+import type { Piece } from '#catalogue/catalogue.ts';
+import { cardDrawing, cardSvg } from './cardDrawing.ts';
+import { inTurn } from './inTurn.ts';
+import { photograph, photographBytes } from './photograph.ts';
+import { AT_ONCE, MEDIA_TYPES } from './settings.ts';
+import { shareBytes, shareName } from './share.ts';
+
+export type PictureFile = {
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: () => Promise<Buffer>;
+};
+
+async function photographsOf(piece: Piece): Promise<PictureFile[]> {
+  const shots = await Promise.all(
+    piece.pictures.map(async (picture) => ({ picture, shot: await photograph(picture) })),
+  );
+  return shots.flatMap(({ picture, shot }) =>
+    shot.files.map((file) => ({
+      name: file.name,
+      type: MEDIA_TYPES[file.format],
+      bytes: () => photographBytes(picture, file),
+    })),
+  );
+}
+
+async function filesOf(piece: Piece): Promise<PictureFile[]> {
+  const card = {
+    name: cardDrawing(piece).name,
+    type: MEDIA_TYPES.svg,
+    bytes: () => Promise.resolve(Buffer.from(cardSvg(piece))),
+  };
+  const share = { name: shareName(piece), type: MEDIA_TYPES.jpeg, bytes: () => shareBytes(piece) };
+  return [card, share, ...(await photographsOf(piece))];
+}
+
+/**
+ * Every picture file.
+ * @param encodeNow true: fills the cache two pictures at once before it answers, as a build wants it
+ */
+export async function pictureFiles(pieces: readonly Piece[], encodeNow: boolean): Promise<PictureFile[]> {
+  const files = (await inTurn(pieces, AT_ONCE, filesOf)).flat();
+  if (encodeNow) {
+    const encoded = files.filter(({ type }) => type !== MEDIA_TYPES.svg);
+    await inTurn(encoded, AT_ONCE, async (file) => void (await file.bytes()));
+  }
+  return files;
+}

@@ -1,0 +1,36 @@
+/** The second and third picture of how ordering to size works, drawn from a bracelet of the shop. */
+import type { Piece } from '#catalogue/catalogue.ts';
+import { adviseHand } from '#core/hand/hand.ts';
+import type { Rules } from '#core/sizing/rules.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import { describe, usual } from '#core/sizing/usual.ts';
+import { drawBoard } from '#draw/view/board.ts';
+import { drawLoop } from '#draw/view/loop.ts';
+import type { Lang } from '#words/lang.ts';
+import { pageWords } from '#words/pages.ts';
+import { cardAlt } from './cardAlt.ts';
+
+/** A piece whose clasp side matters shows the third step best; any bracelet will do. */
+function example(pieces: readonly Piece[]): Piece | undefined {
+  const bracelets = pieces.filter(({ design, status }) => design.kind === 'bracelet' && status !== 'past');
+  return bracelets.find(({ design }) => adviseHand(design, 'left').boardSide !== null) ?? bracelets[0];
+}
+
+/** Loop of the piece, and the piece on the board for a left hand; nothing where there is no bracelet. */
+export function stepPictures(pieces: readonly Piece[], rules: Rules, lang: Lang): readonly string[] {
+  const piece = example(pieces);
+  if (piece === undefined) return [];
+  const { design } = piece;
+  const shown: Candidate = describe(design, rules, piece.listedMinor, usual(design));
+  const [, second, third] = pageWords(lang).front.steps;
+  const description = cardAlt(piece, lang);
+  const loop = drawLoop(design, shown.sequences, { title: second.title, description, idPrefix: 'step-loop' });
+  const board = drawBoard(design, shown.sequences, {
+    title: third.title,
+    description,
+    idPrefix: 'step-board',
+    unit: lang === 'de' ? 'cm' : 'in',
+    claspSide: adviseHand(design, 'left').boardSide,
+  });
+  return [loop, board];
+}

@@ -1,0 +1,64 @@
+/** Pagefind behind the one question the page asks. Its files are fetched at the first call, not before. */
+import type { Sort } from '../query.ts';
+
+type Filters = Readonly<Record<string, unknown>>;
+type Order = Readonly<Record<string, 'asc' | 'desc'>>;
+
+/** What the index keeps of a piece for showing it. */
+export type Hit = {
+  readonly url: string;
+  readonly meta: Readonly<Record<string, string | undefined>>;
+};
+
+type Found = { readonly results: readonly { readonly data: () => Promise<Hit> }[] };
+
+type Pagefind = {
+  readonly options: (options: object) => Promise<void>;
+  readonly init: () => Promise<void>;
+  readonly preload: (words: string, options?: object) => Promise<void>;
+  readonly search: (words: string | null, options: object) => Promise<Found>;
+};
+
+export type Engine = {
+  /** Starts fetching what any search needs. */
+  readonly warm: () => Promise<void>;
+  readonly search: (words: string, filters: Filters, sort: Sort) => Promise<Found['results']>;
+};
+
+const ORDERS: Readonly<Record<Sort, Order | null>> = {
+  best: null,
+  newest: { made: 'desc' },
+  cheapest: { price: 'asc' },
+  dearest: { price: 'desc' },
+  shortest: { length: 'asc' },
+};
+
+/** @param address where the index's script lies */
+export function searchEngine(address: string): Engine {
+  let loading: Promise<Pagefind> | null = null;
+
+  const load = (): Promise<Pagefind> => {
+    loading ??= (async () => {
+      const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
+      await pagefind.options({ excerptLength: 0 });
+      await pagefind.init();
+      return pagefind;
+    })();
+    // A failed load may be tried again: the network may be back.
+    loading.catch(() => (loading = null));
+    return loading;
+  };
+
+  return {
+    warm: async () => void (await load()),
+    search: async (words, filters, sort) => {
+      const pagefind = await load();
+      const order = ORDERS[words === '' && sort === 'best' ? 'newest' : sort];
+      const found = await pagefind.search(words === '' ? null : words, {
+        filters,
+        ...(order !== null && { sort: order }),
+      });
+      return found.results;
+    },
+  };
+}

@@ -1,0 +1,42 @@
+/** The list of results: shows what was found, some at a time. */
+import type { Engine } from './engine.ts';
+import { hitItem } from './hits.ts';
+
+/** Results fetched at a time: two or three rows of pictures. */
+const AT_A_TIME = 12;
+
+type Found = Awaited<ReturnType<Engine['search']>>;
+
+export type Results = {
+  readonly clear: () => void;
+  /** @param isCurrent false once a newer search has been asked for */
+  readonly show: (found: Found, isCurrent: () => boolean) => Promise<void>;
+};
+
+export function resultList(
+  list: HTMLElement,
+  more: HTMLButtonElement,
+  template: HTMLTemplateElement,
+): Results {
+  const showFrom = async (found: Found, from: number, isCurrent: () => boolean): Promise<void> => {
+    const hits = await Promise.all(found.slice(from, from + AT_A_TIME).map((result) => result.data()));
+    if (!isCurrent()) return;
+    const items = hits.map((hit) => hitItem(template, hit));
+    if (from === 0) list.replaceChildren(...items);
+    else list.append(...items);
+    const next = from + AT_A_TIME;
+    more.hidden = next >= found.length;
+    // The first new piece takes the focus, so that the keyboard goes on where the reader is.
+    more.onclick = async () => {
+      await showFrom(found, next, isCurrent);
+      list.querySelectorAll('a').item(next)?.focus();
+    };
+  };
+  return {
+    clear: () => {
+      list.replaceChildren();
+      more.hidden = true;
+    },
+    show: (found, isCurrent) => showFrom(found, 0, isCurrent),
+  };
+}
