@@ -13,7 +13,7 @@ import { checkNames } from './check/names.ts';
  *
  * Each stage trusts the one before: figures of another type aren't compared,
  * names that don't exist aren't looked up. The doubled wire of the tail
- * depends on the counts and the shop's tail: see `checkTails` of `ends/`.
+ * depends on the counts and the shop's tail: see `ends/tail.ts`.
  */
 export function checkDesign(design: Design): DesignProblem[] {
   const problems: DesignProblem[] = [];

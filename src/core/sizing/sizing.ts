@@ -100,8 +100,6 @@ export type DesignProblem = {
     | 'crimp-too-small'
     /** A cover made for another closed crimp. */
     | 'cover-wrong'
-    /** An end bead that doesn't take the doubled wire of the tail. */
-    | 'tail-blocked'
     | 'no-strand'
     | 'bad-measure'
     | 'bad-counts'
