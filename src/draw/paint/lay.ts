@@ -2,83 +2,78 @@
 import type { Look } from '#core/components/component.ts';
 import type { Gradient, Stop } from './gradient.ts';
 import { brightness, type Light } from './light.ts';
-import type { Material } from './material/material.ts';
+import type { Material, Tint } from './material/material.ts';
 import type { Lie } from './shape/form.ts';
 
 /** Where along the radius of a ball its shade is sampled; closer at the rim, where it changes fastest. */
-const BALL_SAMPLES = [0, 0.3, 0.55, 0.75, 0.9, 1] as const;
+const BALL_SAMPLES = [0, 0.25, 0.5, 0.7, 0.84, 0.94, 1] as const;
 
 /** How far (rad) from the hot spot the far rim of a ball is seen. */
-const BALL_REACH_RAD = 1.95;
+const BALL_REACH_RAD = 2.15;
 
-/** Light thrown back from the ground on the far rim, 0 to 1. */
-const BOUNCE = 0.1;
+/** How far from the middle the hot spot of a ball lies, in shares of its width. */
+const HOT_SPOT_SHARE = 0.2;
 
 /** Where across a turned surface its shade is sampled, −1 the one edge, 1 the other. */
-const TURNED_SAMPLES = [-1, -0.75, -0.4, 0, 0.4, 0.75, 1] as const;
+const TURNED_SAMPLES = [-1, -0.85, -0.6, -0.3, 0, 0.3, 0.6, 0.85, 1] as const;
 
-/** The paint of a surface that lies so, in this look and light: a gradient or one flat colour. */
-export function layLight(look: Look, material: Material, lie: Lie, light: Light): Gradient | string {
-  if (lie === 'ball') return ballGradient(look, material, light);
-  if (lie === 'turned') return turnedGradient(look, material, light);
-  if (lie === 'plate') return plateGradient(look, material, light);
+/** The paint of a surface that lies so, in this look and light. */
+export function layLight(look: Look, material: Material, lie: Lie, light: Light): Gradient | Tint {
+  const seen = { x: light.x * material.lit, y: light.y * material.lit };
+  const shade = (bright: number): Tint => material.shade(look, Math.min(1, Math.max(0, bright)));
+  if (lie === 'ball') return ballGradient(shade, material.bounce, seen);
+  if (lie === 'turned') return turnedGradient(shade, seen);
+  if (lie === 'plate') return plateGradient(shade, seen);
   const [nx, ny, nz] = lie;
-  return material.shade(look, brightness(through(light, material), nx, ny, nz));
+  return shade(brightness(seen, nx, ny, nz));
 }
 
-/** Clear materials are brightest where the light comes out. */
-function through(light: Light, material: Material): Light {
-  return { x: light.x * material.lit, y: light.y * material.lit };
-}
+type Shade = (bright: number) => Tint;
 
-function ballGradient(look: Look, material: Material, light: Light): Gradient {
-  const seen = through(light, material);
+function ballGradient(shade: Shade, bounce: number, seen: Light): Gradient {
   const stops: Stop[] = BALL_SAMPLES.map((at) => {
     const bright = 0.5 + 0.5 * Math.cos(at * BALL_REACH_RAD);
-    const bounced = at === 1 ? bright + BOUNCE : bright;
-    return { at, colour: material.shade(look, bounced) };
+    return { at, ...shade(at === 1 ? bright + bounce : bright) };
   });
   return {
     form: 'radial',
-    centre: [0.5 + 0.06 * seen.x, 0.5 + 0.06 * seen.y],
-    radius: 0.58,
-    focus: [0.5 + 0.22 * seen.x, 0.5 + 0.22 * seen.y],
+    centre: [0.5 + 0.05 * seen.x, 0.5 + 0.05 * seen.y],
+    radius: 0.56,
+    focus: [0.5 + HOT_SPOT_SHARE * seen.x, 0.5 + HOT_SPOT_SHARE * seen.y],
     stops,
   };
 }
 
-function turnedGradient(look: Look, material: Material, light: Light): Gradient {
-  const seen = through(light, material);
+function turnedGradient(shade: Shade, seen: Light): Gradient {
   const stops = TURNED_SAMPLES.map((across) => ({
     at: (across + 1) / 2,
-    colour: material.shade(look, brightness(seen, 0, across, Math.sqrt(1 - across * across))),
+    ...shade(brightness(seen, 0, across, Math.sqrt(1 - across * across))),
   }));
   return { form: 'linear', from: [0, 0], to: [0, 1], stops };
 }
 
-function plateGradient(look: Look, material: Material, light: Light): Gradient {
-  const seen = through(light, material);
+function plateGradient(shade: Shade, seen: Light): Gradient {
   return {
     form: 'linear',
     from: [0.5 + 0.5 * seen.x, 0.5 + 0.5 * seen.y],
     to: [0.5 - 0.5 * seen.x, 0.5 - 0.5 * seen.y],
     stops: [
-      { at: 0, colour: material.shade(look, 0.92) },
-      { at: 0.5, colour: material.shade(look, 0.7) },
-      { at: 1, colour: material.shade(look, 0.55) },
+      { at: 0, ...shade(0.9) },
+      { at: 0.5, ...shade(0.72) },
+      { at: 1, ...shade(0.52) },
     ],
   };
 }
 
-/** The mirror image of the lamp: white at its heart, gone at its rim. */
-export const GLOSS: Gradient = {
+/** A spot of the lamp's light: white at its heart, gone at its rim. */
+export const SHEEN: Gradient = {
   form: 'radial',
   centre: [0.5, 0.5],
   radius: 0.5,
   focus: [0.5, 0.5],
   stops: [
-    { at: 0, colour: '#fff' },
-    { at: 0.35, colour: '#fff', opacity: 0.7 },
+    { at: 0, colour: '#fff', opacity: 0.9 },
+    { at: 0.5, colour: '#fff', opacity: 0.35 },
     { at: 1, colour: '#fff', opacity: 0 },
   ],
 };

@@ -8,11 +8,19 @@ import { materials } from '../material/all.ts';
 export function bar(d: string, thickMm: number, look: Look): string {
   const material = materials[look.family];
   const stroke = (colour: string, share: number, more: Readonly<Record<string, string>> = {}): string =>
-    element('path', { d, fill: 'none', stroke: colour, 'stroke-width': thickMm * share, ...more });
+    element('path', {
+      d,
+      fill: 'none',
+      stroke: colour,
+      'stroke-width': thickMm * share,
+      'stroke-linecap': 'round',
+      'stroke-linejoin': 'round',
+      ...more,
+    });
   return (
     stroke(material.edge(look), 1) +
-    stroke(look.colour, 0.76) +
-    stroke(tone(look.colour, 0.16, 0.7), 0.24, {
+    stroke(tone(look.colour, -0.1), 0.8) +
+    stroke(tone(look.colour, 0.16, 0.6), 0.3, {
       transform: `translate(-${(thickMm * 0.1).toFixed(2)} -${(thickMm * 0.13).toFixed(2)})`,
     })
   );

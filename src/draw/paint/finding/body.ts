@@ -13,7 +13,7 @@ export function solid(ink: Ink, d: string, look: Look, light: Light, edgeMm: num
   return element('path', {
     d,
     'fill-rule': 'evenodd',
-    fill: typeof paint === 'string' ? paint : ink.paint(paint),
+    fill: 'form' in paint ? ink.paint(paint) : paint.colour,
     stroke: material.edge(look),
     'stroke-width': edgeMm,
   });

@@ -1,7 +1,7 @@
 /** Shell: bands of growth and a play of pale colours. */
-import { mix, tone } from '../../colour/tone.ts';
+import { tone } from '../../colour/tone.ts';
 import { element, pair } from '../../svg/text.ts';
-import type { Material } from './material.ts';
+import { veil, type Material } from './material.ts';
 
 const SHELL_VARIANTS = 4;
 const BANDS = 3;
@@ -10,12 +10,10 @@ const BANDS = 3;
 const PLAY = ['#b9dccf', '#e9c3d2', '#c5cdea'] as const;
 
 export const shell: Material = {
-  shade: ({ colour }, bright) => {
-    if (bright < 0.5) return mix(tone(colour, -0.2, 0.9), colour, bright / 0.5);
-    return mix(colour, tone(colour, 0.1, 0.5), (bright - 0.5) / 0.5);
-  },
+  shade: ({ colour }, bright) => veil(tone(colour, -0.45, 0.8), 0.5, 0.6, bright),
   lit: 1,
-  gloss: { strength: 0.55, size: 0.45 },
+  bounce: 0.16,
+  gloss: { sheen: 0.7, point: 0.35 },
   edge: ({ colour }) => tone(colour, -0.3, 0.8),
   variants: SHELL_VARIANTS,
   figure: ({ accent }, { halfAlongMm, halfAcrossMm }, random) => {

@@ -1,51 +1,65 @@
 /** Polished stone: solid colour, clouds and veins that differ from one to the next. */
 import { mix, tone } from '../../colour/tone.ts';
-import { element, pair } from '../../svg/text.ts';
-import type { Material } from './material.ts';
+import { element, num, pair } from '../../svg/text.ts';
+import { veil, type FigureBox, type Material } from './material.ts';
 
 /** Few enough to share, enough that the eye finds no pattern on a strand. */
 const STONE_VARIANTS = 6;
 
+const CLOUDS = 3;
+const VEINS = 3;
+
 export const stone: Material = {
-  shade: ({ colour }, bright) => {
-    if (bright < 0.15) return mix(tone(colour, -0.16, 0.9), tone(colour, -0.24, 0.9), bright / 0.15);
-    if (bright < 0.6) return mix(tone(colour, -0.24, 0.9), colour, (bright - 0.15) / 0.45);
-    return mix(colour, tone(colour, 0.1, 0.95), (bright - 0.6) / 0.4);
-  },
+  shade: ({ colour }, bright) => veil(tone(colour, -0.42, 0.8), 0.82, 0.3, bright),
   lit: 1,
-  gloss: { strength: 0.6, size: 0.34 },
+  bounce: 0.14,
+  gloss: { sheen: 0.4, point: 0.6 },
   edge: ({ colour }) => tone(colour, -0.28, 0.8),
   variants: STONE_VARIANTS,
-  figure: ({ colour, accent }, { halfAlongMm, halfAcrossMm }, random) => {
+  figure: ({ colour, accent }, box, random) => {
     const vein = accent ?? tone(colour, 0.16, 0.6);
-    const between = (low: number, high: number): number => low + (high - low) * random();
-    let drawn = '';
-    for (let cloud = 0; cloud < 2; cloud += 1) {
-      drawn += element('ellipse', {
-        cx: between(-0.7, 0.7) * halfAlongMm,
-        cy: between(-0.7, 0.7) * halfAcrossMm,
-        rx: between(0.25, 0.6) * halfAlongMm,
-        ry: between(0.2, 0.5) * halfAcrossMm,
-        fill: cloud === 0 ? vein : tone(colour, -0.1),
-        opacity: between(0.18, 0.4).toFixed(2),
-      });
-    }
-    const slant = between(-0.8, 0.8);
-    for (let at = 0; at < 2; at += 1) {
-      const y = between(-0.8, 0.8) * halfAcrossMm;
-      const rise = slant * halfAcrossMm;
-      const wobble = (): number => between(-0.35, 0.35) * halfAcrossMm;
-      drawn += element('path', {
-        d:
-          `M${pair(-halfAlongMm, y - rise)}C${pair(-halfAlongMm / 3, y - rise / 3 + wobble())} ` +
-          `${pair(halfAlongMm / 3, y + rise / 3 + wobble())} ${pair(halfAlongMm, y + rise)}`,
-        fill: 'none',
-        stroke: vein,
-        'stroke-width': between(0.04, 0.13) * halfAcrossMm,
-        opacity: between(0.35, 0.7).toFixed(2),
-      });
-    }
-    return drawn;
+    return clouds(colour, vein, box, random) + veins(vein, box, random);
   },
   clear: false,
 };
+
+function between(low: number, high: number, random: () => number): number {
+  return low + (high - low) * random();
+}
+
+/** Patches of a lighter and a darker shade, each of three that fade outwards. */
+function clouds(colour: string, vein: string, box: FigureBox, random: () => number): string {
+  let drawn = '';
+  for (let cloud = 0; cloud < CLOUDS; cloud += 1) {
+    const cx = between(-0.8, 0.8, random) * box.halfAlongMm;
+    const cy = between(-0.8, 0.8, random) * box.halfAcrossMm;
+    const rx = between(0.35, 0.75, random) * box.halfAlongMm;
+    const ry = between(0.25, 0.55, random) * box.halfAcrossMm;
+    const fill = cloud % 2 === 0 ? mix(colour, vein, 0.5) : tone(colour, -0.12);
+    for (const share of [1, 0.66]) {
+      drawn += element('ellipse', { cx, cy, rx: rx * share, ry: ry * share, fill, opacity: '.3' });
+    }
+  }
+  return drawn;
+}
+
+/** Lines that run roughly one way, as a seam does, some fine and some broad. */
+function veins(vein: string, { halfAlongMm, halfAcrossMm }: FigureBox, random: () => number): string {
+  let drawn = '';
+  const slant = between(-0.9, 0.9, random);
+  for (let at = 0; at < VEINS; at += 1) {
+    const y = between(-0.85, 0.85, random) * halfAcrossMm;
+    const rise = (slant + between(-0.3, 0.3, random)) * halfAcrossMm;
+    const bend = (): number => between(-0.4, 0.4, random) * halfAcrossMm;
+    drawn += element('path', {
+      d:
+        `M${pair(-halfAlongMm, y - rise)}C${pair(-halfAlongMm / 3, y - rise / 3 + bend())} ` +
+        `${pair(halfAlongMm / 3, y + rise / 3 + bend())} ${pair(halfAlongMm, y + rise)}`,
+      fill: 'none',
+      stroke: vein,
+      'stroke-width': (at === 0 ? 0.13 : 0.045) * halfAcrossMm,
+      opacity: num(between(0.45, 0.8, random)),
+    });
+  }
+  return drawn;
+}

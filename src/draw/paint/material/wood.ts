@@ -1,18 +1,16 @@
 /** Oiled wood: grain along the hole, a dull sheen. */
-import { mix, tone } from '../../colour/tone.ts';
+import { tone } from '../../colour/tone.ts';
 import { element, pair } from '../../svg/text.ts';
-import type { Material } from './material.ts';
+import { veil, type Material } from './material.ts';
 
 const WOOD_VARIANTS = 4;
 const GRAIN_LINES = 5;
 
 export const wood: Material = {
-  shade: ({ colour }, bright) => {
-    if (bright < 0.55) return mix(tone(colour, -0.22, 0.95), colour, bright / 0.55);
-    return mix(colour, tone(colour, 0.09, 0.95), (bright - 0.55) / 0.45);
-  },
+  shade: ({ colour }, bright) => veil(tone(colour, -0.4, 0.9), 0.75, 0.2, bright),
   lit: 1,
-  gloss: { strength: 0.28, size: 0.5 },
+  bounce: 0.08,
+  gloss: { sheen: 0.3, point: 0.1 },
   edge: ({ colour }) => tone(colour, -0.26, 0.9),
   variants: WOOD_VARIANTS,
   figure: ({ colour, accent }, { halfAlongMm, halfAcrossMm }, random) => {

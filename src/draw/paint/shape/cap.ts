@@ -5,7 +5,10 @@ import { pathMark, type Shaper } from './form.ts';
 const PETALS = 3;
 
 /** How wide the closed end is, as a share of the open one. */
-const CROWN_SHARE = 0.34;
+const CROWN_SHARE = 0.3;
+
+/** How far the petals reach past the cap's own length, over the bead they hold. */
+const REACH_SHARE = 1.5;
 
 /** A bead cap: a small bowl cut in petals, open to the end of the wire. */
 export const cap: Shaper = ({ alongMm, acrossMm }) => {
@@ -13,15 +16,16 @@ export const cap: Shaper = ({ alongMm, acrossMm }) => {
   const mouth = acrossMm / 2;
   const crown = mouth * CROWN_SHARE;
   let d = `M${pair(-half, crown)}V${num(-crown)}`;
-  d += `C${pair(-half * 0.2, -crown)} ${pair(half * 0.2, -mouth)} ${pair(half * 0.7, -mouth)}`;
+  d += `C${pair(-half * 0.9, -mouth * 0.8)} ${pair(-half * 0.2, -mouth)} ${pair(half, -mouth * 0.97)}`;
   let lines = '';
   for (let petal = 0; petal < PETALS; petal += 1) {
-    const from = mouth * ((petal / PETALS) * 2 - 1);
-    const to = mouth * (((petal + 1) / PETALS) * 2 - 1);
-    d += `Q${pair(half * 1.3, (from + to) / 2)} ${pair(half * 0.7, to)}`;
-    if (petal > 0) lines += `M${pair(half * 0.7, from)}L${pair(-half * 0.5, from * CROWN_SHARE)}`;
+    const from = mouth * ((petal / PETALS) * 2 - 1) * 0.97;
+    const to = mouth * (((petal + 1) / PETALS) * 2 - 1) * 0.97;
+    d += `C${pair(half * REACH_SHARE, from)} ${pair(half * REACH_SHARE, to)} ${pair(half, to)}`;
+    if (petal > 0)
+      lines += `M${pair(half, from)}Q${pair(0, from * 0.9)} ${pair(-half * 0.7, from * CROWN_SHARE)}`;
   }
-  d += `C${pair(half * 0.2, mouth)} ${pair(-half * 0.2, crown)} ${pair(-half, crown)}Z`;
+  d += `C${pair(-half * 0.2, mouth)} ${pair(-half * 0.9, mouth * 0.8)} ${pair(-half, crown)}Z`;
   const outline = pathMark(d);
   return {
     outline,
