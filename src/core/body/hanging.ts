@@ -13,10 +13,16 @@ export type Hung = {
   readonly u1: number;
 };
 
+/** Spans and lengths beyond these are no strand; within them nothing overflows. */
+const LEAST_MM = 1e-3;
+const MOST_MM = 1e6;
+/** A pendant of this many times the strand's weight hangs it straight, to the last digit that matters. */
+const STRAIGHT = 1e9;
+
 /** Halvings of the bracket; 2⁻¹⁰⁰ of any factor is beyond the last bit. */
 const MOST_HALVINGS = 120;
-/** Doublings of the first guess; from 1e-300 to 1e300 in all. */
-const MOST_DOUBLINGS = 900;
+/** Doublings of the first guess; the caps above need far fewer. */
+const MOST_DOUBLINGS = 200;
 
 /** Half the length that hangs with parameter h. Written as a product, so that a nearly taut strand loses no digits. */
 function halfLength(hMm: number, spanMm: number, pendantMm: number): number {
@@ -54,11 +60,12 @@ function hangStraight(lengthMm: number, spanMm: number): Hung {
  * S/2 = h (sinh u1 − sinh u0), sinh u0 = q / 2h, u1 = u0 + w / 2h; the sag is
  * h (cosh u1 − cosh u0) (statics of cables; the catenary with a point load).
  * @param pendantMm q, 0 without pendant, Infinity for a strand that weighs nothing.
- * @returns null where the strand is no longer than the span, or a figure isn't one.
+ * @returns null where the strand is no longer than the span, or a figure is no measure of a strand (a micrometre to a kilometre).
  */
 export function hang(lengthMm: number, spanMm: number, pendantMm: number): Hung | null {
-  if (!(spanMm > 0) || !(lengthMm > spanMm) || !Number.isFinite(lengthMm) || !(pendantMm >= 0)) return null;
-  if (pendantMm === Infinity) return hangStraight(lengthMm, spanMm);
+  if (!(spanMm >= LEAST_MM) || !(lengthMm > spanMm) || !(lengthMm <= MOST_MM) || !(pendantMm >= 0))
+    return null;
+  if (pendantMm > STRAIGHT * lengthMm) return hangStraight(lengthMm, spanMm);
   const hMm = solveH(lengthMm / 2, spanMm, pendantMm);
   const u0 = Math.asinh(pendantMm / (2 * hMm));
   const half = spanMm / (4 * hMm);

@@ -23,7 +23,7 @@ export type Load = {
 export type Band = { readonly leastMm: number; readonly mostMm: number };
 
 export type Lie =
-  /** Shorter than the neck is round: it can't close there. */
+  /** Shorter than the neck is round: it can't close there. So is a load whose figures are none. */
   | { readonly status: 'too-short'; readonly neckBaseMm: number }
   | {
       /** `on-neck`: shorter than the foot of the neck is round, so it lies above it; else it hangs on the chest. */
@@ -66,11 +66,15 @@ function pendantRatio({ pendantG, gPerMm }: Load): number {
 /** The strand's middle line round the foot of the neck: half its across off the skin all the way. */
 const lineRound = (baseMm: number, acrossMm: number) => baseMm + Math.PI * acrossMm;
 
+/** Every figure of a load is one, and none is below 0. */
+const sound = (load: Load) => Object.values(load).every((figure) => Number.isFinite(figure) && figure >= 0);
+
 /** Flat figures of one strand on a neck base of a given girth; null where it doesn't reach round. */
 function hangOn(
   load: Load,
   baseMm: number,
 ): { hung: Hung; spanMm: number; frontMm: number; sagAtPitMm: number } | null {
+  if (!sound(load)) return null;
   const round = lineRound(baseMm, load.acrossMm);
   const spanMm = round / Math.PI;
   const frontMm = load.lengthMm - round / 2;
@@ -89,7 +93,7 @@ function scales(figure: Figure, sagAtPitMm: number) {
   return { abovePit: figure.napeAbovePit.mm / 2 / sagAtPitMm, belowPit: Math.cos(CHEST_SLOPE_RAD) };
 }
 
-/** Upright drop below the pit; null where the strand doesn't reach round. */
+/** Upright drop below the pit; null where the strand doesn't reach round, or its load isn't sound. */
 export function dropMm(load: Load, figure: Figure, baseMm: number): number | null {
   const found = hangOn(load, baseMm);
   if (found === null) return null;

@@ -1,0 +1,147 @@
+import { createRequire } from 'node:module';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { hang } from '#core/body/hanging.ts';
+
+/** odex 2 (Hairer's ODEX): it ships TypeScript that our settings don't pass, so only its face is typed here. */
+type Solver = {
+  absoluteTolerance: number;
+  relativeTolerance: number;
+  solve(f: (s: number, y: number[]) => number[], from: number, start: number[], to: number): { y: number[] };
+};
+const { Solver: Odex } = createRequire(import.meta.url)('odex') as { Solver: new (n: number) => Solver };
+
+/**
+ * Half of a hanging strand, integrated along its own length from the middle:
+ * the level pull stays, the upright pull grows by the weight passed.
+ */
+function integrate(levelPull: number, half: number, pendant: number): { x: number; y: number } {
+  const solver = new Odex(2);
+  solver.absoluteTolerance = 1e-11;
+  solver.relativeTolerance = 1e-11;
+  const slope = (s: number) => {
+    const upright = pendant / 2 + s;
+    const pull = Math.hypot(levelPull, upright);
+    return [levelPull / pull, upright / pull];
+  };
+  const [x = NaN, y = NaN] = solver.solve(slope, 0, [0, 0], half).y;
+  return { x, y };
+}
+
+/** The level pull that brings the end over the point, by shooting. */
+function shoot(length: number, span: number, pendant: number) {
+  let low = 1e-9;
+  let high = 1e7;
+  for (let n = 0; n < 70; n += 1) {
+    const middle = Math.sqrt(low * high);
+    if (integrate(middle, length / 2, pendant).x < span / 2) low = middle;
+    else high = middle;
+  }
+  const level = Math.sqrt(low * high);
+  return {
+    level,
+    sag: integrate(level, length / 2, pendant).y,
+    pull: Math.hypot(level, pendant / 2 + length / 2),
+  };
+}
+
+describe('a hanging strand, against the integrated differential equation (odex)', () => {
+  const strands = [130, 160, 230, 340, 700, 1500].flatMap((length) =>
+    [0, 5, 80, 600, 5000].map((pendant) => ({ length, pendant })),
+  );
+  it.each(strands)(
+    '$length mm over 120 mm with a pendant of $pendant mm of strand',
+    ({ length, pendant }) => {
+      const ours = hang(length, 120, pendant);
+      const judge = shoot(length, 120, pendant);
+      expect(ours?.hMm ?? NaN).toBeCloseTo(judge.level, 4);
+      expect(ours?.sagMm ?? NaN).toBeCloseTo(judge.sag, 5);
+      expect((ours?.pullMm ?? NaN) / judge.pull).toBeCloseTo(1, 7);
+    },
+  );
+});
+
+const span = fc.double({ min: 20, max: 400, noNaN: true });
+const over = fc.double({ min: 1.0001, max: 20, noNaN: true });
+const pendant = fc.double({ min: 0, max: 20_000, noNaN: true });
+
+/** Hang what must hang. */
+function sure(length: number, wide: number, weight: number) {
+  const found = hang(length, wide, weight);
+  if (found === null) throw new Error('it should hang');
+  return found;
+}
+
+describe('properties', () => {
+  it('the strand it answers is as long as the one asked', () => {
+    fc.assert(
+      fc.property(span, over, pendant, (wide, times, weight) => {
+        const { hMm, u0, u1 } = sure(wide * times, wide, weight);
+        const half = 2 * hMm * Math.cosh((u0 + u1) / 2) * Math.sinh((u1 - u0) / 2);
+        expect(half / ((wide * times) / 2)).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('scales: twice the lengths sag twice as far', () => {
+    fc.assert(
+      fc.property(span, over, pendant, (wide, times, weight) => {
+        const one = sure(wide * times, wide, weight);
+        const two = sure(2 * wide * times, 2 * wide, 2 * weight);
+        expect(two.sagMm / one.sagMm).toBeCloseTo(2, 7);
+        expect(two.pullMm / one.pullMm).toBeCloseTo(2, 7);
+      }),
+    );
+  });
+
+  it('a longer strand or a heavier pendant never hangs higher', () => {
+    fc.assert(
+      fc.property(
+        span,
+        over,
+        pendant,
+        fc.double({ min: 1, max: 3, noNaN: true }),
+        (wide, times, weight, more) => {
+          const { sagMm } = sure(wide * times, wide, weight);
+          expect(sure(wide * times * more, wide, weight).sagMm).toBeGreaterThanOrEqual(sagMm - 1e-7);
+          expect(sure(wide * times, wide, weight * more).sagMm).toBeGreaterThanOrEqual(sagMm - 1e-7);
+        },
+      ),
+    );
+  });
+
+  it('no strand sags below the V of its own length, nor pulls less than half its weight', () => {
+    fc.assert(
+      fc.property(span, over, pendant, (wide, times, weight) => {
+        const length = wide * times;
+        const { sagMm, pullMm } = sure(length, wide, weight);
+        expect(sagMm).toBeLessThanOrEqual(Math.sqrt(length ** 2 - wide ** 2) / 2 + 1e-7);
+        expect(pullMm).toBeGreaterThanOrEqual((length + weight) / 2 - 1e-7);
+      }),
+    );
+  });
+
+  it('any figures at all: an answer or null, never NaN, never a throw', () => {
+    fc.assert(
+      fc.property(fc.double(), fc.double(), fc.double(), (length, wide, weight) => {
+        const found = hang(length, wide, weight);
+        for (const figure of Object.values(found ?? {})) expect(figure).not.toBeNaN();
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it.each([
+    [100, 100, 0],
+    [90, 100, 0],
+    [100, 0, 0],
+    [100, -5, 0],
+    [200, 100, -1],
+    [NaN, 100, 0],
+    [Infinity, 100, 0],
+    [200, NaN, 0],
+    [200, 100, NaN],
+  ])('%f over %f with %f does not hang', (length, wide, weight) => {
+    expect(hang(length, wide, weight)).toBeNull();
+  });
+});
