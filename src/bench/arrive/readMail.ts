@@ -1,0 +1,73 @@
+/** E-mail files: one message (RFC 5322) or a mailbox of many (RFC 4155). */
+import PostalMime from 'postal-mime';
+import { MOST_ORDERS, type Found } from './found.ts';
+import { readText } from './readText.ts';
+
+/** Nested parts and header bytes that a real mail never has. */
+const LIMITS = { maxNestingDepth: 20, maxHeadersSize: 256 * 1024 };
+
+/** Every order in one message: in its text, its HTML, or an attached document. */
+export async function readMessage(bytes: Uint8Array): Promise<Found[]> {
+  const mail = await parseMail(bytes);
+  if (mail === null) return readText(decodeBytes(bytes));
+  const attached = mail.attachments
+    .filter(({ mimeType, filename }) => /json|text/.test(mimeType) || /\.json$/i.test(filename ?? ''))
+    .map(({ content }) => (typeof content === 'string' ? content : decodeBytes(new Uint8Array(content))));
+  // The same order stands in several parts; the first that holds one speaks for the mail.
+  const parts = [mail.text ?? '', mail.html ?? '', ...attached, decodeBytes(bytes)];
+  let last: Found[] = [];
+  for (const part of parts) {
+    const found = readText(part);
+    if (found.some((one) => one.ok)) return found;
+    if (last.length === 0 || isNone(last)) last = found;
+  }
+  return last;
+}
+
+/** Every order in a mailbox, message by message. */
+export async function readMailbox(bytes: Uint8Array): Promise<Found[]> {
+  const messages = splitMailbox(decodeLatin(bytes));
+  if (messages.length > MOST_ORDERS) {
+    return [{ ok: false, problem: { code: 'too-many-mails', most: MOST_ORDERS } }];
+  }
+  const found: Found[] = [];
+  for (const message of messages) {
+    const inOne = await readMessage(Buffer.from(message, 'latin1'));
+    // Other people's letters lie in a mailbox too; they are no refusals.
+    if (!isNone(inOne)) found.push(...inOne);
+  }
+  return found.length === 0 ? [{ ok: false, problem: { code: 'no-order' } }] : found;
+}
+
+/** True for bytes that start as a mailbox does. */
+export function isMailbox(bytes: Uint8Array): boolean {
+  return decodeLatin(bytes.subarray(0, 5)) === 'From ';
+}
+
+function splitMailbox(text: string): string[] {
+  return text
+    .split(/^From .*\r?\n/m)
+    .slice(1)
+    .map((message) => message.replace(/^>(>*From )/gm, '$1'));
+}
+
+function isNone(found: readonly Found[]): boolean {
+  return found.every((one) => !one.ok && one.problem.code === 'no-order');
+}
+
+async function parseMail(bytes: Uint8Array): Promise<Awaited<ReturnType<typeof PostalMime.parse>> | null> {
+  try {
+    return await PostalMime.parse(bytes, LIMITS);
+  } catch {
+    return null;
+  }
+}
+
+function decodeBytes(bytes: Uint8Array): string {
+  return new TextDecoder().decode(bytes);
+}
+
+/** A character a byte, so that splitting changes none. */
+function decodeLatin(bytes: Uint8Array): string {
+  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1');
+}

@@ -1,0 +1,33 @@
+/** A pasted text: an e-mail, a link, the compact form, or the JSON document. */
+import { readDocument } from '#order/migrate.ts';
+import { decodeAll } from '#order/text.ts';
+import { MOST_ORDERS, type Found } from './found.ts';
+
+/** Every order in a text; one refusal where there is none. */
+export function readText(text: string): Found[] {
+  const json = parse(text);
+  if (json !== undefined) return readJson(json);
+  const found = decodeAll(text, MOST_ORDERS);
+  return found.length === 0 ? [{ ok: false, problem: { code: 'no-order' } }] : found;
+}
+
+/** One document, or a list of them such as the bench's own export. */
+export function readJson(json: unknown): Found[] {
+  if (!Array.isArray(json)) return [readDocument(json)];
+  if (json.length === 0) return [{ ok: false, problem: { code: 'no-order' } }];
+  return json.slice(0, MOST_ORDERS).map((one: unknown) => readDocument(inner(one)));
+}
+
+/** In an export the document stands beside its state and history. */
+function inner(one: unknown): unknown {
+  return typeof one === 'object' && one !== null && 'document' in one ? one.document : one;
+}
+
+function parse(text: string): unknown {
+  if (!/^\s*[[{]/.test(text)) return undefined;
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,50 @@
+/** Pasted texts and dropped files into the book. */
+import type { Arrived } from '#words/benchCodes.ts';
+import type { Way } from '../book/entry.ts';
+import type { Inbox } from '../book/inbox.ts';
+import type { Snapshot } from '../book/snapshot.ts';
+import { MOST_FILE_MB, type Found } from './found.ts';
+import { isMailbox, readMailbox, readMessage } from './readMail.ts';
+import { readText } from './readText.ts';
+
+export type Offering = {
+  /** Name of the file, or what stands for the pasted text. */
+  readonly source: string;
+  readonly way: Way;
+  readonly bytes: Uint8Array;
+};
+
+export type TakeIn = {
+  readonly inbox: Inbox;
+  readonly pieceNow: (id: string) => Promise<Snapshot | null>;
+  readonly at: string;
+};
+
+/** Takes in every order of every offering. @returns what became of each. Rejects with BookError. */
+export async function takeIn(offerings: readonly Offering[], desk: TakeIn): Promise<Arrived[]> {
+  const arrived: Arrived[] = [];
+  for (const offering of offerings) {
+    const found = await read(offering);
+    arrived.push(...(await Promise.all(found.map((one) => enter(one, offering, desk)))));
+  }
+  return arrived;
+}
+
+async function read({ source, bytes }: Offering): Promise<Found[]> {
+  if (bytes.length > MOST_FILE_MB * 1024 * 1024) {
+    return [{ ok: false, problem: { code: 'file-too-large', mostMb: MOST_FILE_MB } }];
+  }
+  if (isMailbox(bytes)) return readMailbox(bytes);
+  if (/\.eml$/i.test(source)) return readMessage(bytes);
+  const found = readText(new TextDecoder().decode(bytes));
+  // A mail saved under any name, in whatever encoding, is tried as one.
+  return found.some((one) => one.ok) ? found : readMessage(bytes);
+}
+
+async function enter(found: Found, { source, way }: Offering, desk: TakeIn): Promise<Arrived> {
+  if (!found.ok) return { code: 'refused', source, why: found.problem };
+  const { document } = found;
+  const now = await desk.pieceNow(document.piece.id);
+  const { outcome, number } = await desk.inbox({ document, way, at: desk.at, now });
+  return { code: outcome, number, source };
+}

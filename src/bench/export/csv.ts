@@ -1,0 +1,75 @@
+/** Orders as CSV (RFC 4180), safe to open in a spreadsheet. */
+import type { Entry } from '../book/entry.ts';
+
+const COLUMNS = [
+  'number',
+  'state',
+  'received',
+  'due',
+  'piece',
+  'revision',
+  'measure',
+  'size',
+  'size_mm',
+  'sit',
+  'hand',
+  'quantity',
+  'length_mm',
+  'inside_girth_mm',
+  'price',
+  'currency',
+  'name',
+  'email',
+  'note',
+] as const;
+
+/** A cell that starts so is run as a formula by spreadsheets (OWASP, CSV Injection). */
+const FORMULA = /^[=+\-@\t\r\n|%＝＋－＠]/u;
+
+/** One table, a line an order, lines ended by CRLF. */
+export function toCsv(entries: readonly Entry[]): string {
+  const lines = [COLUMNS as readonly (string | number)[], ...entries.map(row)];
+  return lines.map((cells) => cells.map(cell).join(',') + '\r\n').join('');
+}
+
+function row({ document, state, receivedAt, dueOn }: Entry): (string | number)[] {
+  const { piece, measure, buyer, shown } = document;
+  return [
+    document.number,
+    state,
+    receivedAt,
+    dueOn ?? '',
+    piece.id,
+    piece.revision,
+    measure.of,
+    measure.text,
+    measure.mm,
+    document.sit,
+    document.hand,
+    document.quantity,
+    shown.lengthMm,
+    shown.insideGirthMm,
+    majorUnits(shown.priceMinor * document.quantity, shown.currency),
+    shown.currency,
+    buyer.name,
+    buyer.email,
+    buyer.note,
+  ];
+}
+
+/** Every cell in quotes; a text that could be a formula gets an apostrophe, which spreadsheets show as text. */
+function cell(value: string | number): string {
+  const text = String(value);
+  const safe =
+    typeof value === 'string' && FORMULA.test(text.trimStart() === '' ? text : text.replace(/^ +/, ''))
+      ? `'${text}`
+      : text;
+  return `"${safe.replaceAll('"', '""')}"`;
+}
+
+/** Minor units as a plain decimal number, with the currency's own number of places. */
+function majorUnits(minor: number, currency: string): string {
+  const digits =
+    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
+  return (minor / 10 ** digits).toFixed(digits);
+}

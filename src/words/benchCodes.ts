@@ -1,0 +1,53 @@
+/** Codes that the bench makes sentences of. */
+
+export type OrderState = 'new' | 'asked' | 'agreed' | 'strung' | 'sent' | 'cancelled';
+export type OrderWay = 'desk' | 'paste' | 'file' | 'link';
+
+/** What became of one order that was pasted or dropped. */
+export type Arrived =
+  | { readonly code: 'received'; readonly number: string; readonly source: string }
+  | { readonly code: 'same'; readonly number: string; readonly source: string }
+  | { readonly code: 'number-taken'; readonly number: string; readonly source: string }
+  | { readonly code: 'refused'; readonly source: string; readonly why: ArrivalProblem };
+
+/** Why a text or file gave no order. */
+export type ArrivalProblem =
+  | { readonly code: 'no-order' }
+  | { readonly code: 'cut-off' }
+  | { readonly code: 'too-long' }
+  | { readonly code: 'newer-version'; readonly version: number }
+  | { readonly code: 'unknown-version'; readonly version: number | string }
+  | { readonly code: 'damaged' }
+  | { readonly code: 'not-an-order' }
+  | { readonly code: 'wrong-field'; readonly field: string }
+  | { readonly code: 'file-too-large'; readonly mostMb: number }
+  | { readonly code: 'too-many-mails'; readonly most: number };
+
+/** Why the bench can't show or do something. */
+export type BenchProblem =
+  | { readonly code: 'book-locked' | 'book-full' | 'book-read-only' | 'book-unreachable' }
+  | { readonly code: 'not-a-book' | 'newer-book' | 'book-broken' }
+  | { readonly code: 'changed-meanwhile' | 'no-such-order' | 'bad-form' | 'upload-too-large' }
+  | { readonly code: 'wrong-host' | 'cross-site' | 'no-passphrase' | 'needs-https' | 'sign-in' }
+  | { readonly code: 'wrong-passphrase' | 'passphrase-length' }
+  | { readonly code: 'too-many-tries'; readonly seconds: number };
+
+/** Prepared letters to the buyer. */
+export type Letter = 'question' | 'agreed' | 'ready' | 'sent';
+
+/** What a letter says; figures written out already. */
+export type LetterFacts = {
+  readonly name: string;
+  readonly number: string;
+  readonly piece: string;
+  readonly size: string;
+  readonly length: string;
+  readonly price: string;
+  readonly weeks: number;
+  /** Payment address; null for none. */
+  readonly payment: string | null;
+  readonly maker: string;
+  readonly shop: string;
+  /** What differs from what she saw, a sentence each. */
+  readonly differences: readonly string[];
+};

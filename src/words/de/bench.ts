@@ -1,0 +1,278 @@
+/** Was die Macherin an ihrer Werkbank liest. */
+import type { ArrivalProblem, Arrived, BenchProblem, OrderState, OrderWay } from '../benchCodes.ts';
+import type { Difference } from '../difference.ts';
+import type { bench as en } from '../en/bench.ts';
+import { formatMoney, type Format } from '../format.ts';
+import type { Sentences } from '../sentence.ts';
+import { sentenceOf } from '../sentence.ts';
+import { sizing } from './sizing.ts';
+
+const STATE: Readonly<Record<OrderState, string>> = {
+  new: 'Neu',
+  asked: 'Nachgefragt',
+  agreed: 'Vereinbart',
+  strung: 'Aufgefädelt',
+  sent: 'Verschickt',
+  cancelled: 'Abgesagt',
+};
+const WAY: Readonly<Record<OrderWay, string>> = {
+  desk: 'über den Laden',
+  paste: 'aus einer E-Mail eingefügt',
+  file: 'aus einer Datei',
+  link: 'aus einem Link',
+};
+
+const differences: Sentences<Difference> = {
+  'no-such-piece': ({ piece }) => `Ein Stück „${piece}“ gibt es im Katalog nicht.`,
+  revision: () => 'Das Stück wurde geändert, seit die Käuferin es ansah.',
+  price: ({ shownMinor, nowMinor, shownIn }, f) =>
+    `Preis: gezeigt wurden ${formatMoney(shownMinor, shownIn, f.lang)}, es sind ${f.money(nowMinor)}.`,
+  currency: ({ shown, now }) => `Währung: gezeigt wurde ${shown}, der Laden rechnet in ${now}.`,
+  length: ({ shownMm, nowMm }, f) =>
+    `Fertige Länge: gezeigt wurden ${both(shownMm, f)}, es sind ${both(nowMm, f)}.`,
+  girth: ({ shownMm, nowMm }, f) =>
+    `Innenumfang: gezeigt wurden ${both(shownMm, f)}, es sind ${both(nowMm, f)}.`,
+  counts: ({ shown, now }) => `Anzahlen je Abschnitt: gezeigt wurden ${shown}, es sind ${now}.`,
+  outside: ({ side, leastMm, mostMm }, f) =>
+    `Die Größe ist zu ${side === 'below' ? 'klein' : 'groß'} für dieses Stück; es lässt sich für ${both(leastMm, f)} bis ${both(mostMm, f)} machen. Unten steht, was dem am nächsten kommt.`,
+  refused: ({ problem }, f) => `Es lässt sich nicht bemessen: ${sentenceOf(sizing.problems, problem, f)}`,
+  written: ({ text, mm }, f) =>
+    `Geschrieben wurde „${text}“, in der Bestellung stehen ${both(mm, f)}. Fragen Sie nach, was gemeint ist.`,
+  clock: () => 'Die Bestellung liegt in der Zukunft: Eine der beiden Uhren geht falsch.',
+};
+
+function both(mm: number, f: Format): string {
+  return `${f.length(mm)} (${f.number(mm, 1)} mm)`;
+}
+
+const arrivalProblems: Sentences<ArrivalProblem> = {
+  'no-order': () => 'Darin ist keine Bestellung. Sie beginnt mit „claspwise1.“ und endet mit „.end“.',
+  'cut-off': () => 'Die Bestellung bricht vor ihrem „.end“ ab. Kopieren Sie die ganze Nachricht.',
+  'too-long': () => 'Was zwischen „claspwise1.“ und „.end“ steht, ist länger als jede Bestellung.',
+  'newer-version': ({ version }) =>
+    `Die Bestellung ist in Version ${version} geschrieben, neuer als diese Werkbank. Erneuern Sie sie zuerst.`,
+  'unknown-version': ({ version }) => `Die Bestellung nennt eine Version „${version}“, die es nie gab.`,
+  damaged: () =>
+    'Unterwegs sind Zeichen verloren gegangen oder verändert worden. Lassen Sie die Bestellung noch einmal schicken.',
+  'not-an-order': () => 'Es ist vollständig, aber keine Bestellung.',
+  'wrong-field': ({ field }) => `Das Feld „${field}“ der Bestellung fehlt oder ist nicht lesbar.`,
+  'file-too-large': ({ mostMb }) => `Die Datei ist größer als ${mostMb} MB.`,
+  'too-many-mails': ({ most }) =>
+    `Darin sind mehr als ${most} Nachrichten. Nehmen Sie sie in kleineren Dateien an.`,
+};
+
+const arrived: Sentences<Arrived> = {
+  received: ({ number, source }) => `${number} aus ${source}: angenommen.`,
+  same: ({ number, source }) => `${number} aus ${source}: stand schon im Buch.`,
+  'number-taken': ({ number, source }) =>
+    `${number} aus ${source}: nicht angenommen. Im Buch steht eine andere Bestellung mit dieser Nummer; vergleichen Sie beide und fragen Sie nach.`,
+  refused: ({ source, why }, f) => `${source}: ${sentenceOf(arrivalProblems, why, f)}`,
+};
+
+const problems: Sentences<BenchProblem> = {
+  'book-locked': () =>
+    'Eine andere Werkbank oder ein anderes Programm hält das Auftragsbuch. Nichts wurde geändert; versuchen Sie es gleich noch einmal.',
+  'book-full': () =>
+    'Der Speicher ist voll. Nichts wurde geändert. Schaffen Sie Platz und versuchen Sie es dann noch einmal.',
+  'book-read-only': () => 'Das Auftragsbuch darf nicht beschrieben werden. Prüfen Sie die Rechte der Datei.',
+  'book-unreachable': () =>
+    'Das Auftragsbuch lässt sich nicht öffnen. Prüfen Sie, ob es seinen Ordner gibt und er beschreibbar ist.',
+  'not-a-book': () => 'Die Datei ist kein Auftragsbuch. Nichts wurde geändert.',
+  'newer-book': () => 'Das Auftragsbuch stammt von einer neueren Version. Erneuern Sie zuerst diese.',
+  'book-broken': () =>
+    'Die Datei des Auftragsbuchs ist beschädigt. Nichts wurde geändert. Stellen Sie eine Sicherung wieder her.',
+  'changed-meanwhile': () =>
+    'Diese Bestellung wurde in einem anderen Fenster oder an einer anderen Werkbank geändert. Nichts wurde überschrieben: Sehen Sie sie an, wie sie jetzt ist, und tun Sie es dann noch einmal.',
+  'no-such-order': () => 'Eine Bestellung mit dieser Nummer steht nicht im Buch.',
+  'bad-form': () => 'Das Formular war nicht ausgefüllt, wie es sein soll. Nichts wurde geändert.',
+  'upload-too-large': () => 'Die Datei ist zu groß. Nichts wurde geändert.',
+  'wrong-host': () =>
+    'Die Werkbank wurde mit einem Namen gerufen, den sie nicht kennt. Ist es Ihrer, so setzen Sie ihn in CLASPWISE_HOSTS und starten neu.',
+  'cross-site': () => 'Eine andere Website wollte das. Nichts wurde geändert.',
+  'no-passphrase': () =>
+    'Von anderswo öffnet sich die Werkbank nur mit einer Passphrase, und es ist keine gesetzt. Setzen Sie sie am Gerät selbst, unter „Wer herein darf“.',
+  'needs-https': () =>
+    'Von anderswo öffnet sich die Werkbank nur über https, damit unterwegs niemand mitliest.',
+  'sign-in': () => 'Bitte geben Sie zuerst die Passphrase ein.',
+  'wrong-passphrase': () => 'Das ist nicht die Passphrase.',
+  'passphrase-length': () =>
+    'Eine Passphrase hat 12 bis 200 Zeichen. Gut sind vier Wörter, die niemand zusammenstellen würde.',
+  'too-many-tries': ({ seconds }, f) => `Zu viele Versuche. Wieder in ${f.number(seconds)} Sekunden.`,
+};
+
+const orders = (count: number): string => (count === 1 ? '1 Bestellung' : `${count} Bestellungen`);
+
+export const bench: typeof en = {
+  title: 'Werkbank',
+  skip: 'Zum Inhalt',
+  nav: {
+    label: 'Werkbank',
+    book: 'Auftragsbuch',
+    takeIn: 'Annehmen',
+    keep: 'Aufbewahren',
+    access: 'Wer herein darf',
+    shop: 'Laden',
+  },
+  leave: 'Hinausgehen',
+  states: STATE,
+  ways: WAY,
+  both,
+  difference: (one: Difference, f: Format): string => sentenceOf(differences, one, f),
+  arrived: (one: Arrived, f: Format): string => sentenceOf(arrived, one, f),
+  problem: (one: BenchProblem, f: Format): string => sentenceOf(problems, one, f),
+  problemTitle: 'Das ging nicht',
+  back: 'Zurück zum Auftragsbuch',
+
+  book: {
+    title: 'Auftragsbuch',
+    find: 'Suchen',
+    findHint: 'Nummer, Name, Adresse, Stück, Wörter einer Notiz',
+    show: 'Zeigen',
+    all: 'Alle',
+    open: 'Zu tun',
+    late: 'Überfällig',
+    apply: 'Nachsehen',
+    none: 'Keine Bestellung passt dazu.',
+    empty: 'Noch keine Bestellungen. Sie kommen über den Laden; solche aus E-Mails unter „Annehmen“.',
+    count: orders,
+    columns: {
+      number: 'Nummer',
+      piece: 'Stück',
+      size: 'Größe',
+      buyer: 'Käuferin',
+      due: 'Fällig',
+      received: 'Eingegangen',
+      state: 'Stand',
+    },
+    differs: 'weicht ab von dem, was gezeigt wurde',
+    late1: 'überfällig',
+    noDue: 'offen',
+    erased: 'gelöscht',
+    earlier: 'Frühere',
+    later: 'Spätere',
+    clockBack:
+      'Die Uhr dieses Geräts steht vor dem letzten Eintrag im Buch. Stellen Sie sie, sonst werden neue Einträge falsch datiert.',
+  },
+
+  order: {
+    title: (number: string): string => `Bestellung ${number}`,
+    received: (when: string, way: OrderWay): string => `Eingegangen ${when}, ${WAY[way]}.`,
+    placed: (when: string): string => `Aufgegeben ${when} nach der Uhr der Käuferin.`,
+    same: 'Geprüft: Alle Zahlen sind die, die gezeigt wurden.',
+    differs: 'Das weicht ab von dem, was gezeigt wurde',
+    differsHint: 'Nichts ist für Sie entschieden. Schreiben Sie der Käuferin, bevor Sie auffädeln.',
+    nearest: 'Am nächsten machbar',
+    asked: 'Was bestellt wurde',
+    rows: {
+      piece: 'Stück',
+      size: 'Größe',
+      sit: 'Sitz',
+      hand: 'Verschluss bedient',
+      quantity: 'Anzahl',
+      note: 'Notiz',
+      name: 'Name',
+      email: 'E-Mail',
+      pick: 'Wo keines genau passt',
+    },
+    picks: { best: 'das nächste', below: 'das kleinere', above: 'das größere' },
+    byThen: 'Nach dem Stück, wie es bei Eingang war',
+    byNow: 'Nach dem Stück, wie es jetzt ist',
+    noThen: 'Das Stück war schon vor Eingang geändert; wie es gezeigt wurde, steht nicht im Buch.',
+    figures: 'Zahlen',
+    columns: { what: '', shown: 'Gezeigt', then: 'Wie es damals war', now: 'Wie es jetzt ist' },
+    figureRows: {
+      length: 'Fertige Länge',
+      girth: 'Innenumfang',
+      price: 'Preis',
+      counts: 'Anzahlen je Abschnitt',
+      error: 'Neben der gewünschten Größe',
+    },
+    card: 'Werkkarte',
+    packing: 'Packzettel',
+    care: 'Pflegekarte',
+    document: 'Bestellung als JSON',
+    state: 'Stand',
+    setState: (state: OrderState): string => `Auf „${STATE[state]}“ setzen`,
+    due: 'Fällig',
+    setDue: 'Tag setzen',
+    notes: 'Ihre Notizen',
+    addNote: 'Notiz dazu',
+    noteLabel: 'Notiz für Sie selbst',
+    history: 'Verlauf',
+    events: {
+      received: (text: string): string => `Eingegangen ${WAY[text as OrderWay] ?? text}`,
+      again: (): string => 'Noch einmal eingegangen',
+      state: (text: string): string => `Gesetzt auf „${STATE[text as OrderState] ?? text}“`,
+      due: (text: string): string => (text === '' ? 'Tag weggenommen' : `Fällig ${text}`),
+      note: (text: string): string => (text === '' ? 'Notiz, gelöscht' : `Notiz: ${text}`),
+      message: (text: string): string => `Der Käuferin geschrieben: ${text}`,
+      erased: (): string => 'Die Daten der Käuferin wurden gelöscht',
+    },
+    letters: 'Der Käuferin schreiben',
+    letterNames: { question: 'Eine Frage', agreed: 'Vereinbart', ready: 'Fertig', sent: 'Unterwegs' },
+    subject: 'Betreff',
+    text: 'Text',
+    openMail: 'Als E-Mail öffnen',
+    iSent: 'Ist abgeschickt',
+    payment: 'Zahlungslink',
+    erase: 'Daten der Käuferin löschen',
+    eraseHint:
+      'Name, Adresse, Notiz und Ihre eigenen Notizen zu dieser Bestellung verschwinden endgültig. Stück, Größe, Zahlen und Tage bleiben.',
+    reallyErase: 'Ja, endgültig löschen',
+    erasedOn: (when: string): string => `Die Daten der Käuferin wurden am ${when} gelöscht.`,
+  },
+
+  takeIn: {
+    title: 'Bestellungen annehmen',
+    hint: 'Fügen Sie die ganze E-Mail ein, den Link zu einem Zettel oder die Zeilen, die mit „claspwise1.“ beginnen. Zitatzeichen und gebrochene Zeilen schaden nicht.',
+    text: 'E-Mail, Link oder Bestellung',
+    files: 'Oder Dateien: eine E-Mail (.eml), ein Postfach (.mbox), eine gespeicherte Bestellung (.json)',
+    drop: 'Dateien lassen sich überall auf diese Seite ziehen.',
+    button: 'Annehmen',
+    result: 'Was daraus wurde',
+    pasted: 'dem eingefügten Text',
+  },
+
+  keep: {
+    title: 'Aufbewahren',
+    backup: 'Sicherung',
+    backupHint:
+      'Eine Datei mit allen Bestellungen, Notizen und Tagen. Heben Sie sie auf einem anderen Datenträger auf, wo nur Sie sie lesen: Sie enthält Namen und Adressen.',
+    download: 'Sicherung herunterladen',
+    restore: 'Wiederherstellen',
+    restoreHint:
+      'Setzt eine Sicherung an die Stelle des ganzen Auftragsbuchs. Was jetzt darin steht, wird vorher daneben aufgehoben.',
+    restoreFile: 'Datei der Sicherung',
+    restoreSure: 'Das Auftragsbuch durch diese Sicherung ersetzen',
+    restoreButton: 'Wiederherstellen',
+    restored: (count: number, kept: string): string =>
+      `Wiederhergestellt: Im Buch ${count === 1 ? 'steht 1 Bestellung' : `stehen ${count} Bestellungen`}. Was vorher darin stand, liegt in ${kept}.`,
+    exports: 'Listen für andere Programme',
+    csv: 'Bestellungen als CSV, für eine Tabelle',
+    json: 'Bestellungen als JSON, mit ihrem Verlauf',
+    retention: 'Daten der Kundschaft',
+    retentionHint: (months: number): string =>
+      `Ihr Laden hebt die Daten ${months === 1 ? 'einen Monat' : `${months} Monate`} auf, nachdem eine Bestellung verschickt oder abgesagt ist. Von selbst wird nichts gelöscht; das Recht am Ort kann mehr oder weniger verlangen.`,
+    overdue: (count: number): string =>
+      count === 0 ? 'Keine Bestellung ist darüber.' : `${orders(count)} darüber:`,
+    eraseAll: 'Die Daten zu diesen Bestellungen endgültig löschen',
+    erased: (count: number): string => `In ${orders(count)} gelöscht.`,
+    done: 'Getan',
+  },
+
+  access: {
+    title: 'Wer herein darf',
+    here: 'An diesem Gerät öffnet sich die Werkbank von selbst.',
+    without: 'Von anderswo kann sie niemand öffnen, denn es ist keine Passphrase gesetzt.',
+    with: 'Von anderswo öffnet sie sich über https mit der Passphrase.',
+    passphrase: 'Passphrase',
+    set: 'Passphrase setzen',
+    change: 'Andere Passphrase setzen',
+    remove: 'Passphrase wegnehmen',
+    hint: '12 bis 200 Zeichen. Aufgehoben wird nur ihr Hash; haben Sie sie vergessen, setzen Sie hier eine neue. Damit endet jeder Besuch von anderswo.',
+    onlyHere: 'Gesetzt wird die Passphrase am Gerät selbst.',
+    enter: 'Herein',
+    enterTitle: 'Werkbank',
+    saved: 'Gespeichert.',
+  },
+};

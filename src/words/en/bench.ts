@@ -1,0 +1,278 @@
+/** What the maker reads at her bench. */
+import type { ArrivalProblem, Arrived, BenchProblem, OrderState, OrderWay } from '../benchCodes.ts';
+import type { Difference } from '../difference.ts';
+import { formatMoney, type Format } from '../format.ts';
+import type { Sentences } from '../sentence.ts';
+import { sentenceOf } from '../sentence.ts';
+import { sizing } from './sizing.ts';
+
+const STATE: Readonly<Record<OrderState, string>> = {
+  new: 'New',
+  asked: 'Asked',
+  agreed: 'Agreed',
+  strung: 'Strung',
+  sent: 'Sent',
+  cancelled: 'Cancelled',
+};
+const WAY: Readonly<Record<OrderWay, string>> = {
+  desk: 'through the shop',
+  paste: 'pasted from an e-mail',
+  file: 'from a file',
+  link: 'from a link',
+};
+
+const differences: Sentences<Difference> = {
+  'no-such-piece': ({ piece }) => `There is no piece “${piece}” in the catalogue now.`,
+  revision: () => 'The piece has been changed since the buyer looked at it.',
+  price: ({ shownMinor, nowMinor, shownIn }, f) =>
+    `Price: the buyer saw ${formatMoney(shownMinor, shownIn, f.lang)}, it comes to ${f.money(nowMinor)}.`,
+  currency: ({ shown, now }) => `Currency: the buyer saw ${shown}, the shop reckons in ${now}.`,
+  length: ({ shownMm, nowMm }, f) =>
+    `Finished length: the buyer saw ${both(shownMm, f)}, it comes to ${both(nowMm, f)}.`,
+  girth: ({ shownMm, nowMm }, f) =>
+    `Inside girth: the buyer saw ${both(shownMm, f)}, it comes to ${both(nowMm, f)}.`,
+  counts: ({ shown, now }) => `Counts by section: the buyer saw ${shown}, it comes to ${now}.`,
+  outside: ({ side, leastMm, mostMm }, f) =>
+    `The size is too ${side === 'below' ? 'small' : 'large'} for this piece, which can be made for ${both(leastMm, f)} to ${both(mostMm, f)}. What follows is the nearest that can be made.`,
+  refused: ({ problem }, f) => `It can’t be sized: ${sentenceOf(sizing.problems, problem, f)}`,
+  written: ({ text, mm }, f) =>
+    `The buyer wrote “${text}”, but the order says ${both(mm, f)}. Ask which is meant.`,
+  clock: () => 'The order is dated in the future: the buyer’s clock is wrong, or this one is.',
+};
+
+/** The reader's unit, and millimetres to work by. */
+function both(mm: number, f: Format): string {
+  return `${f.length(mm)} (${f.number(mm, 1)} mm)`;
+}
+
+const arrivalProblems: Sentences<ArrivalProblem> = {
+  'no-order': () => 'There is no order in it. It begins with “claspwise1.” and ends with “.end”.',
+  'cut-off': () => 'The order is cut off before its “.end”. Copy the whole message.',
+  'too-long': () => 'What stands between “claspwise1.” and “.end” is longer than any order.',
+  'newer-version': ({ version }) =>
+    `The order is written in version ${version}, newer than this bench. Bring the bench up to date, then take it in.`,
+  'unknown-version': ({ version }) => `The order names a version “${version}” that there never was.`,
+  damaged: () => 'Letters of the order were lost or changed on the way. Ask the buyer to send it again.',
+  'not-an-order': () => 'It is whole, but it is no order.',
+  'wrong-field': ({ field }) => `The order’s field “${field}” is missing or can’t be read.`,
+  'file-too-large': ({ mostMb }) => `The file is larger than ${mostMb} MB.`,
+  'too-many-mails': ({ most }) =>
+    `There are more than ${most} messages in it. Take them in by smaller files.`,
+};
+
+const arrived: Sentences<Arrived> = {
+  received: ({ number, source }) => `${number} from ${source}: taken in.`,
+  same: ({ number, source }) => `${number} from ${source}: it was in the book already.`,
+  'number-taken': ({ number, source }) =>
+    `${number} from ${source}: not taken in. The book has another order with this number; compare the two and ask the buyer.`,
+  refused: ({ source, why }, f) => `${source}: ${sentenceOf(arrivalProblems, why, f)}`,
+};
+
+const problems: Sentences<BenchProblem> = {
+  'book-locked': () =>
+    'Another bench or program holds the order book. Nothing was changed; try again in a moment.',
+  'book-full': () => 'The disk is full. Nothing was changed. Make room, then try again.',
+  'book-read-only': () =>
+    'The order book may not be written. Nothing was changed. Check the rights of its file.',
+  'book-unreachable': () =>
+    'The order book can’t be opened. Check that its folder exists and may be written.',
+  'not-a-book': () => 'The file is no order book. Nothing was changed.',
+  'newer-book': () => 'The order book was written by a newer version. Bring this one up to date first.',
+  'book-broken': () => 'The order book’s file is damaged. Nothing was changed. Restore a backup.',
+  'changed-meanwhile': () =>
+    'This order was changed in another window or at another bench. Nothing was overwritten: look at it as it is now, then do it again.',
+  'no-such-order': () => 'There is no order with this number in the book.',
+  'bad-form': () => 'The form was not filled in as it should be. Nothing was changed.',
+  'upload-too-large': () => 'The file is too large. Nothing was changed.',
+  'wrong-host': () =>
+    'The bench was called by a name it doesn’t know. If the name is yours, put it into CLASPWISE_HOSTS and start again.',
+  'cross-site': () => 'Another website asked for this. Nothing was changed.',
+  'no-passphrase': () =>
+    'From elsewhere the bench opens only with a passphrase, and none has been set. Set one at the machine itself, under “Who may come in”.',
+  'needs-https': () =>
+    'From elsewhere the bench opens only over https, so that nobody on the way can read along.',
+  'sign-in': () => 'Please give the passphrase first.',
+  'wrong-passphrase': () => 'That is not the passphrase.',
+  'passphrase-length': () =>
+    'A passphrase has 12 to 200 characters. Four words that nobody would put together do well.',
+  'too-many-tries': ({ seconds }, f) => `Too many tries. Try again in ${f.number(seconds)} seconds.`,
+};
+
+export const bench = {
+  title: 'Bench',
+  skip: 'Skip to the content',
+  nav: {
+    label: 'Bench',
+    book: 'Order book',
+    takeIn: 'Take in',
+    keep: 'Safe-keeping',
+    access: 'Who may come in',
+    shop: 'Shop',
+  },
+  leave: 'Leave',
+  states: STATE,
+  ways: WAY,
+  both,
+  difference: (one: Difference, f: Format): string => sentenceOf(differences, one, f),
+  arrived: (one: Arrived, f: Format): string => sentenceOf(arrived, one, f),
+  problem: (one: BenchProblem, f: Format): string => sentenceOf(problems, one, f),
+  problemTitle: 'That didn’t work',
+  back: 'Back to the order book',
+
+  book: {
+    title: 'Order book',
+    find: 'Find',
+    findHint: 'Number, name, address, piece, words of a note',
+    show: 'Show',
+    all: 'All',
+    open: 'To do',
+    late: 'Late',
+    apply: 'Look',
+    none: 'No order matches.',
+    empty: 'No orders yet. They come in through the shop; e-mailed ones under “Take in”.',
+    count: (count: number): string => (count === 1 ? '1 order' : `${count} orders`),
+    columns: {
+      number: 'Number',
+      piece: 'Piece',
+      size: 'Size',
+      buyer: 'Buyer',
+      due: 'Due',
+      received: 'Received',
+      state: 'State',
+    },
+    differs: 'differs from what the buyer saw',
+    late1: 'late',
+    noDue: 'none',
+    erased: 'erased',
+    earlier: 'Earlier',
+    later: 'Later',
+    clockBack:
+      'This machine’s clock stands before the last entry in the book. Set it right, or new entries will be dated wrong.',
+  },
+
+  order: {
+    title: (number: string): string => `Order ${number}`,
+    received: (when: string, way: OrderWay): string => `Received ${when}, ${WAY[way]}.`,
+    placed: (when: string): string => `Placed ${when} by the buyer’s clock.`,
+    same: 'Checked: all figures are those that the buyer saw.',
+    differs: 'This differs from what the buyer saw',
+    differsHint: 'Nothing has been decided for you. Write to the buyer before you string it.',
+    nearest: 'Nearest that can be made',
+    asked: 'What was asked for',
+    rows: {
+      piece: 'Piece',
+      size: 'Size',
+      sit: 'Sit',
+      hand: 'Clasp worked by',
+      quantity: 'How many',
+      note: 'Note',
+      name: 'Name',
+      email: 'E-mail',
+      pick: 'Where none fits exactly',
+    },
+    picks: { best: 'the nearest', below: 'the smaller one', above: 'the larger one' },
+    byThen: 'By the piece as it stood when the order came in',
+    byNow: 'By the piece as it stands now',
+    noThen: 'The piece was changed before the order came in, so how it stood then is not in the book.',
+    figures: 'Figures',
+    columns: { what: '', shown: 'Buyer saw', then: 'As it stood then', now: 'As it stands now' },
+    figureRows: {
+      length: 'Finished length',
+      girth: 'Inside girth',
+      price: 'Price',
+      counts: 'Counts by section',
+      error: 'Off the wanted size by',
+    },
+    card: 'Bench card',
+    packing: 'Packing slip',
+    care: 'Care card',
+    document: 'Order as JSON',
+    state: 'State',
+    setState: (state: OrderState): string => `Set to ${STATE[state].toLowerCase()}`,
+    due: 'Due',
+    setDue: 'Set the day',
+    notes: 'Your notes',
+    addNote: 'Add the note',
+    noteLabel: 'Note to yourself',
+    history: 'History',
+    events: {
+      received: (text: string): string => `Received ${WAY[text as OrderWay] ?? text}`,
+      again: (): string => 'Received again',
+      state: (text: string): string => `Set to ${(STATE[text as OrderState] ?? text).toLowerCase()}`,
+      due: (text: string): string => (text === '' ? 'Due day taken away' : `Due ${text}`),
+      note: (text: string): string => (text === '' ? 'Note, erased' : `Note: ${text}`),
+      message: (text: string): string => `Wrote to the buyer: ${text}`,
+      erased: (): string => 'The buyer’s data was erased',
+    },
+    letters: 'Write to the buyer',
+    letterNames: { question: 'A question', agreed: 'Agreed', ready: 'Ready', sent: 'On its way' },
+    subject: 'Subject',
+    text: 'Text',
+    openMail: 'Open as an e-mail',
+    iSent: 'I have sent it',
+    payment: 'Payment link',
+    erase: 'Erase the buyer’s data',
+    eraseHint:
+      'Name, address, note and your own notes on this order go for good. Piece, size, figures and dates stay.',
+    reallyErase: 'Yes, erase it for good',
+    erasedOn: (when: string): string => `The buyer’s data was erased ${when}.`,
+  },
+
+  takeIn: {
+    title: 'Take orders in',
+    hint: 'Paste the whole e-mail, the link to a slip, or the lines that begin with “claspwise1.” Quote marks and broken lines do no harm.',
+    text: 'E-mail, link or order',
+    files: 'Or files: an e-mail (.eml), a mailbox (.mbox), a downloaded order (.json)',
+    drop: 'Files can be dropped anywhere on this page.',
+    button: 'Take in',
+    result: 'What came of it',
+    pasted: 'the pasted text',
+  },
+
+  keep: {
+    title: 'Safe-keeping',
+    backup: 'Backup',
+    backupHint:
+      'One file with every order, note and date. Keep it on another disk, and where only you can read it: it holds names and addresses.',
+    download: 'Download a backup',
+    restore: 'Restore',
+    restoreHint:
+      'Puts a backup in the place of the whole order book. What the book holds now is kept beside it first.',
+    restoreFile: 'Backup file',
+    restoreSure: 'Replace the order book with this backup',
+    restoreButton: 'Restore',
+    restored: (count: number, kept: string): string =>
+      `Restored: the book holds ${count === 1 ? '1 order' : `${count} orders`}. What it held before lies in ${kept}.`,
+    exports: 'Lists for other programs',
+    csv: 'Orders as CSV, for a spreadsheet',
+    json: 'Orders as JSON, with their history',
+    retention: 'Buyers’ data',
+    retentionHint: (months: number): string =>
+      `Your shop keeps buyers’ data for ${months === 1 ? 'a month' : `${months} months`} after an order is sent or cancelled. Nothing is erased by itself; local law may ask for more or less.`,
+    overdue: (count: number): string =>
+      count === 0
+        ? 'No order is past that.'
+        : count === 1
+          ? '1 order is past that:'
+          : `${count} orders are past that:`,
+    eraseAll: 'Erase these buyers’ data for good',
+    erased: (count: number): string => (count === 1 ? 'Erased in 1 order.' : `Erased in ${count} orders.`),
+    done: 'Done',
+  },
+
+  access: {
+    title: 'Who may come in',
+    here: 'At this machine the bench opens by itself.',
+    without: 'From elsewhere nobody can open it, since no passphrase is set.',
+    with: 'From elsewhere it opens over https with the passphrase.',
+    passphrase: 'Passphrase',
+    set: 'Set the passphrase',
+    change: 'Set another passphrase',
+    remove: 'Take the passphrase away',
+    hint: '12 to 200 characters. It is kept only as a hash; if you forget it, set another one here. Setting it ends every visit from elsewhere.',
+    onlyHere: 'The passphrase is set at the machine itself.',
+    enter: 'Come in',
+    enterTitle: 'Bench',
+    saved: 'Saved.',
+  },
+};
