@@ -7,10 +7,12 @@ import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { finishedLengthMm } from '#core/strand/parts.ts';
 import { drawBody } from '#draw/view/body.ts';
+import { drawCard } from '#draw/view/card.ts';
 import { drawEnds } from '#draw/view/ends.ts';
 import { drawNumbered } from '#draw/view/numbered.ts';
 import { drawBoard } from '#draw/view/board.ts';
 import { drawLoop } from '#draw/view/loop.ts';
+import { drawShare } from '#draw/view/share.ts';
 import { drawStraight } from '#draw/view/straight.ts';
 import { drawWrist } from '#draw/view/wrist.ts';
 import { pieces, usualSequences } from './designs.ts';
@@ -53,6 +55,12 @@ for (const design of pieces) {
     loop: drawLoop(design, sequences, caption('loop')),
     wrist: drawWrist(design, sequences, { ...caption('wrist'), girthMm: 155, airLabel: '5 mm of air' }),
   };
+  views['card'] = drawCard(design, sequences, caption('card'));
+  views['share'] = drawShare(design, sequences, {
+    ...caption('share'),
+    name: `The ${design.id} one, at low water`,
+    shop: 'Ninepin Beadwork',
+  });
   const first = sequences[0] ?? [];
   views['numbered'] = drawNumbered(design, first, {
     ...caption('numbered'),

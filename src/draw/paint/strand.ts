@@ -26,14 +26,21 @@ export function paintSpot(ink: Ink, spot: Spot): string {
   const href = ink.symbol(key, () =>
     paintBead(ink, component, light, stream(hash(`${component.id} ${variant}`))),
   );
-  return useAt(href, spot.xMm, spot.yMm, turnRad);
+  // A ball looks the same from everywhere; what is longer than round is seen shorter from aslant.
+  const seenShare = component.shape === 'ball' ? 1 : (spot.seenShare ?? 1);
+  return useAt(href, spot.xMm, spot.yMm, turnRad, seenShare);
 }
 
 /** A `<use>` of a symbol, moved and turned; a whole degree is finer than the eye at any bead's size. */
-export function useAt(href: string, xMm: number, yMm: number, turnRad: number): string {
+export function useAt(href: string, xMm: number, yMm: number, turnRad: number, seenShare = 1): string {
   const degrees = num((turnRad * 180) / Math.PI, 0);
-  if (degrees === '0') return element('use', { href, x: xMm, y: yMm });
-  return element('use', { href, transform: `translate(${num(xMm)} ${num(yMm)})rotate(${degrees})` });
+  const share = num(seenShare);
+  if (degrees === '0' && share === '1') return element('use', { href, x: xMm, y: yMm });
+  const squeeze = share === '1' ? '' : `scale(${share} 1)`;
+  return element('use', {
+    href,
+    transform: `translate(${num(xMm)} ${num(yMm)})rotate(${degrees})${squeeze}`,
+  });
 }
 
 /** How far the painted symbol is turned: not at all where it makes no difference. */

@@ -15,10 +15,12 @@ export type Spot = {
   readonly turnRad: number;
   /** True where what isn't alike at both ends (a bead cap) opens towards the clasp end. */
   readonly opensBack: boolean;
+  /** Share of its length that is seen, where it is looked at aslant; all of it where left out. */
+  readonly seenShare?: number;
 };
 
 /** Everything about a spot but its place. */
-export type Part = Omit<Spot, 'xMm' | 'yMm' | 'turnRad'>;
+export type Part = Omit<Spot, 'xMm' | 'yMm' | 'turnRad' | 'seenShare'>;
 
 /** What is seen of a strand, with its numbers, before it has a place: a crimp inside its cover is not. */
 export function toParts(sequence: readonly Placed[]): Part[] {
