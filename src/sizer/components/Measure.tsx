@@ -28,25 +28,20 @@ export function Measure({ piece, words, handle, id, lang }: MeasureProps) {
     limits && sliderRange(state.unit, limits.leastAskedMm, limits.mostAskedMm, read.ok ? read.mm : null);
   const other = outcome.kind === 'sized' ? outcome.otherUnit : null;
   return (
-    <>
-      <MeasureField
-        words={words}
-        id={id}
-        state={state}
-        problem={problemOf(words, outcome, format)}
-        slider={slider}
-        sliderText={read.ok ? format.length(read.mm) : words.slider}
-        onWrite={(text) => handle.dispatch({ type: 'write', text })}
-        onUnit={handle.changeUnit}
-        onSlide={handle.slide}
-      />
-      {other !== null && (
-        <button type="button" class="button plain" onClick={() => handle.changeUnit(other)}>
-          {words.didYouMean(`${state.text.trim()}\u00a0${words.units[other]}`)}
-        </button>
-      )}
-      {limits !== null && <p class="sizer-hint">{words.madeFrom(format, limits, state.of)}</p>}
-    </>
+    <MeasureField
+      words={words}
+      id={id}
+      state={state}
+      problem={problemOf(words, outcome, format)}
+      slider={slider}
+      sliderText={read.ok ? format.length(read.mm) : words.slider}
+      reach={limits === null ? '' : words.madeFrom(format, limits, state.of)}
+      instead={other && words.didYouMean(`${state.text.trim()}\u00a0${words.units[other]}`)}
+      onInstead={() => other !== null && handle.changeUnit(other)}
+      onWrite={(text) => handle.dispatch({ type: 'write', text })}
+      onUnit={handle.changeUnit}
+      onSlide={handle.slide}
+    />
   );
 }
 

@@ -12,6 +12,11 @@ export type MeasureFieldProps = {
   readonly problem: string | null;
   readonly slider: SliderRange | null;
   readonly sliderText: string;
+  /** What this piece can be made in. */
+  readonly reach: string;
+  /** What the buyer may have meant, null where there is nothing to offer. */
+  readonly instead: string | null;
+  readonly onInstead: () => void;
   readonly onWrite: (text: string) => void;
   readonly onUnit: (unit: SizerState['unit']) => void;
   readonly onSlide: (step: number) => void;
@@ -57,6 +62,11 @@ export function MeasureField(props: MeasureFieldProps) {
       <p id={problemId} class="sizer-problem" role="alert">
         {problem}
       </p>
+      {props.instead !== null && (
+        <button type="button" class="button plain" onClick={props.onInstead}>
+          {props.instead}
+        </button>
+      )}
       {slider !== null && (
         <input
           class="sizer-slider"
@@ -70,6 +80,7 @@ export function MeasureField(props: MeasureFieldProps) {
           onInput={(event) => props.onSlide(event.currentTarget.valueAsNumber)}
         />
       )}
+      <p class="sizer-hint">{props.reach}</p>
     </div>
   );
 }

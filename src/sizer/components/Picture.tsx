@@ -3,6 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { drawLoop } from '#draw/view/loop.ts';
 import { drawStraight } from '#draw/view/straight.ts';
+import { airMm, drawWrist } from '#draw/view/wrist.ts';
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import type { BuyerUnit } from '../model/sizerState.ts';
@@ -16,6 +17,8 @@ export type PictureProps = {
   readonly piece: PieceForSizer;
   readonly candidate: Candidate;
   readonly unit: BuyerUnit;
+  /** Girth of the wrist, ankle or neck that it is sized for; null where none is known. */
+  readonly girthMm: number | null;
   /** As the hand advice says; left where either will do. */
   readonly claspSide: 'left' | 'right';
 };
@@ -28,7 +31,13 @@ export function Picture(props: PictureProps) {
   const svg = useDrawing(props, view);
   return (
     <figure class="sizer-picture" data-view={view}>
-      <div dangerouslySetInnerHTML={{ __html: svg }} />
+      <div
+        class="sizer-drawing"
+        tabIndex={0}
+        role="group"
+        aria-label={words.viewsLegend}
+        dangerouslySetInnerHTML={{ __html: svg }}
+      />
       <figcaption>
         <Choices
           name={`${id}-view`}
@@ -47,20 +56,19 @@ export function Picture(props: PictureProps) {
 }
 
 /** The drawing as SVG text. All that it holds comes from the shop's own catalogue, escaped by `draw`. */
-function useDrawing(
-  { words, format, id, piece, candidate, unit, claspSide }: PictureProps,
-  view: View,
-): string {
+function useDrawing(props: PictureProps, view: View): string {
+  const { words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
   return useMemo(() => {
-    const { sequences, finishedLengthMm } = candidate;
+    const { sequences, finishedLengthMm, insideGirthMm } = candidate;
     const parts = sequences.reduce((sum, sequence) => sum + sequence.length, 0);
     const caption = {
       title: words.pictureTitle(piece.name),
       description: words.pictureDescription(format, finishedLengthMm, parts),
       idPrefix: `${id}-${view}`,
     };
-    return view === 'straight'
-      ? drawStraight(piece.design, sequences, { ...caption, unit, claspSide })
-      : drawLoop(piece.design, sequences, caption);
-  }, [piece, candidate, view, unit, claspSide, format]);
+    if (view === 'straight') return drawStraight(piece.design, sequences, { ...caption, unit, claspSide });
+    if (girthMm === null || girthMm >= insideGirthMm) return drawLoop(piece.design, sequences, caption);
+    const airLabel = words.air(format, airMm(insideGirthMm, girthMm));
+    return drawWrist(piece.design, sequences, { ...caption, girthMm, airLabel });
+  }, [piece, candidate, view, unit, claspSide, girthMm, format]);
 }

@@ -5,7 +5,7 @@ import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import { browserStore } from '../adapters/browserStore.ts';
-import { canOrder, choiceOf, shownOf, type Outcome } from '../model/outcome.ts';
+import { canOrder, choiceOf, listedOf, shownOf, type Outcome } from '../model/outcome.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import type { PieceForSizer, ShopForSizer } from '../props.ts';
 import type { OrderRoadProps } from '../road/components/OrderRoad.tsx';
@@ -37,7 +37,8 @@ export function Sizer({ piece, shop, lang, words, loadRoad }: SizerProps & Sizer
   const { currency } = piece.rules;
   const format = useMemo(() => formatFor(lang, state.unit, currency), [lang, state.unit, currency]);
   const id = `sizer-${piece.id}`;
-  const candidate = shownOf(outcome);
+  // A measure that can't be taken leaves the piece as it is in the shop to look at.
+  const candidate = useMemo(() => shownOf(outcome) ?? listedOf(piece), [outcome, piece]);
   const sizing = sizedOf(outcome);
   const advice = sizing === null || sizing.status === 'outside' ? null : sizing.hand;
   const view = { words, format, id, design: piece.design };
@@ -47,18 +48,6 @@ export function Sizer({ piece, shop, lang, words, loadRoad }: SizerProps & Sizer
       <div class="sizer-body">
         <Wishes {...view} piece={piece} handle={handle} lang={lang} advice={advice} />
         <div class="sizer-answer">
-          {candidate !== null && (
-            <>
-              <Picture
-                {...view}
-                piece={piece}
-                candidate={candidate}
-                unit={state.unit}
-                claspSide={advice?.boardSide ?? 'left'}
-              />
-              <Result {...view} candidate={candidate} sizing={sizing} />
-            </>
-          )}
           {sizing !== null && (
             <Verdict
               {...view}
@@ -67,6 +56,15 @@ export function Sizer({ piece, shop, lang, words, loadRoad }: SizerProps & Sizer
               onTake={handle.take}
             />
           )}
+          <Picture
+            {...view}
+            piece={piece}
+            candidate={candidate}
+            girthMm={girthOf(sizing)}
+            unit={state.unit}
+            claspSide={advice?.boardSide ?? 'left'}
+          />
+          <Result {...view} candidate={candidate} sizing={sizing} />
           <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
           {piece.orderable && (
             <RoadSlot
@@ -85,6 +83,12 @@ export function Sizer({ piece, shop, lang, words, loadRoad }: SizerProps & Sizer
 
 function sizedOf(outcome: Outcome): Shown | null {
   return outcome.kind === 'sized' && outcome.sizing.status !== 'refused' ? outcome.sizing : null;
+}
+
+/** Girth of the body that the piece is sized for, mm; null where a length was given, or nothing. */
+function girthOf(sizing: Shown | null): number | null {
+  if (sizing === null || sizing.choice.measure.of === 'length') return null;
+  return sizing.choice.measure.mm;
 }
 
 function announcementOf(words: SizingWords, format: Format, sizing: Shown): string {

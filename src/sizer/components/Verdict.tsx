@@ -1,4 +1,4 @@
-/** How well the piece meets the wish; where it doesn't, what can be had instead. */
+/** Where no piece meets the wish: what can be had instead, and why. Nothing where one does. */
 import type { Pick } from '#core/sizing/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/strand/design.ts';
@@ -11,15 +11,15 @@ export type VerdictProps = {
   readonly format: Format;
   readonly id: string;
   readonly design: Design;
-  readonly sizing: Extract<Sizing, { status: 'fits' | 'near' | 'outside' }>;
+  readonly sizing: Extract<Sizing, { status: 'near' | 'fits' | 'outside' }>;
   readonly onPick: (pick: Pick) => void;
   /** Show the piece at that measure, as the buyer measures. */
   readonly onTake: (askedMm: number) => void;
 };
 
 export function Verdict(props: VerdictProps) {
-  const { words, format, sizing } = props;
-  if (sizing.status === 'fits') return <p>{words.fits(format, sizing.targetMm, sizing.toleranceMm)}</p>;
+  const { sizing } = props;
+  if (sizing.status === 'fits') return null;
   if (sizing.status === 'outside') return <Outside {...props} sizing={sizing} />;
   return <Near {...props} sizing={sizing} />;
 }

@@ -24,15 +24,20 @@ export type SizerHandle = {
 export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, store: Store): SizerHandle {
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
   const outcome = useMemo(() => outcomeOf(piece, state), [piece, state]);
+  const unit = useRef(state.unit);
+  unit.current = state.unit;
   const act = (action: SizerAction) => {
     const next = reduce(state, action);
     dispatch(action);
     remember(store, next);
-    if (next.unit !== state.unit) tellPageUnit(next.unit);
+    if (next.unit === unit.current) return;
+    // Before telling: the event comes back here too.
+    unit.current = next.unit;
+    tellPageUnit(next.unit);
   };
   const take = (mm: number) => act({ type: 'write', text: formatLengthNumber(mm, state.unit, lang) });
-  const changeUnit = (unit: SizerState['unit']) => {
-    if (unit !== state.unit) act({ type: 'unit', unit, text: rewrite(piece, state, unit, lang) });
+  const changeUnit = (to: SizerState['unit']) => {
+    if (to !== unit.current) act({ type: 'unit', unit: to, text: rewrite(piece, state, to, lang) });
   };
   // The listener is set once and must see the latest state.
   const latest = useRef(changeUnit);
@@ -40,7 +45,7 @@ export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, s
   useEffect(() => {
     // After the first render: what the page was built with must be what hydration finds.
     dispatch({ type: 'restore', state: recall(store, measuresOf(piece.design.kind)) });
-    return onPageUnit((unit) => latest.current(unit));
+    return onPageUnit((to) => latest.current(to));
   }, []);
   return {
     state,

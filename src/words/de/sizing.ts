@@ -152,8 +152,8 @@ export const sizing: typeof english = {
   count: 'Perlen und Teile',
   grams: (f, massG) => `${f.number(massG, massG < 10 ? 1 : 0)}\u00a0g`,
   unchanged: 'Perle für Perle wie im Laden.',
-  added: (f, parts) => `Dazu: ${f.list(parts)}.`,
-  leftOut: (f, parts) => `Weggelassen: ${f.list(parts)}.`,
+  added: 'Dazu',
+  leftOut: 'Weggelassen',
   part: (f, count, name) => `${f.number(count)} × ${name}`,
   centreKept: 'Die Mitte bleibt, wie sie ist.',
   bothSides: 'Auf beiden Seiten gleich.',
@@ -191,6 +191,7 @@ export const sizing: typeof english = {
     `${f.number(parts)} Perlen und Teile der Reihe nach, ${f.length(lengthMm)} von Ende zu Ende.`,
   views: { straight: 'Gerade gelegt', closed: 'Geschlossen', worn: 'Getragen' },
   viewsLegend: 'Bild',
+  air: (f, mm) => `${f.short(mm)} Luft`,
   lifeSize: 'Echte Größe',
   noScript:
     'Das Bemessen braucht JavaScript. Ohne es wählen Sie aus der Größentabelle auf dieser Seite und bestellen per E-Mail.',

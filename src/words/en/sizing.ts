@@ -154,8 +154,8 @@ export const sizing = {
   count: 'Beads and findings',
   grams: (f: Format, massG: number): string => `${f.number(massG, massG < 10 ? 1 : 0)}\u00a0g`,
   unchanged: 'Bead for bead as it is in the shop.',
-  added: (f: Format, parts: readonly string[]): string => `Added: ${f.list(parts)}.`,
-  leftOut: (f: Format, parts: readonly string[]): string => `Left out: ${f.list(parts)}.`,
+  added: 'Added',
+  leftOut: 'Left out',
   part: (f: Format, count: number, name: string): string => `${f.number(count)} × ${name}`,
   centreKept: 'The centre stays as it is.',
   bothSides: 'The same on both sides.',
@@ -192,6 +192,7 @@ export const sizing = {
     `${f.number(parts)} beads and findings in order, ${f.length(lengthMm)} from end to end.`,
   views: { straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
   viewsLegend: 'Picture',
+  air: (f: Format, mm: number): string => `${f.short(mm)} of air`,
   lifeSize: 'Life size',
   noScript:
     'Sizing needs JavaScript. Without it, choose from the table of sizes on this page and order by e-mail.',
