@@ -7,11 +7,11 @@ import { pathToFileURL } from 'node:url';
 import { defineCollection } from 'astro:content';
 import type { Loader, LoaderContext } from 'astro/loaders';
 import { z } from 'zod';
-import type { Component, Wire } from '#core/components/component.ts';
+import type { Wire } from '#core/components/component.ts';
 import type { Catalogue, Guide, Shop } from '#catalogue/catalogue.ts';
 import { report } from '#catalogue/read/problem.ts';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { storePiece, type StoredPiece } from '#catalogue/stored.ts';
+import { storePiece, type StoredComponent, type StoredPiece } from '#catalogue/stored.ts';
 
 /** Another catalogue can be built by naming its folder. */
 const folder = resolve(process.env['CLASPWISE_CONTENT'] ?? 'content');
@@ -66,7 +66,7 @@ function loader(name: string, entriesOf: (catalogue: Catalogue) => readonly Entr
   };
 }
 
-const entry = (data: { readonly id: string }): Entry => ({ id: data.id, data });
+const entry = <Data extends { readonly id: string }>(data: Data): Entry => ({ id: data.id, data });
 
 export const collections = {
   shop: defineCollection({
@@ -74,8 +74,12 @@ export const collections = {
     schema: z.custom<Shop>(),
   }),
   components: defineCollection({
-    loader: loader('components', ({ components }) => Object.values(components).map(entry)),
-    schema: z.custom<Component>(),
+    loader: loader('components', ({ components, germanNames }) =>
+      Object.values(components).map((component) =>
+        entry({ ...component, germanName: germanNames[component.id] ?? null }),
+      ),
+    ),
+    schema: z.custom<StoredComponent>(),
   }),
   wires: defineCollection({
     loader: loader('wires', ({ wires }) => Object.values(wires).map(entry)),

@@ -28,6 +28,8 @@ export type Piece = PieceTexts & {
   /** German words; null where she wrote none, and English stands in. */
   readonly de: PieceTexts | null;
   readonly design: Design;
+  /** German names of its components, by id, where she wrote any. */
+  readonly germanNames: Readonly<Record<string, string>>;
   /** Price of the piece at its usual counts. */
   readonly listedMinor: number;
   readonly status: Status;
@@ -81,11 +83,23 @@ export type Guide = {
 export type Catalogue = {
   readonly shop: Shop;
   readonly components: Readonly<Record<string, Component>>;
+  /** German names of components, by id, where she wrote any. */
+  readonly germanNames: Readonly<Record<string, string>>;
   readonly wires: Readonly<Record<string, Wire>>;
   /** Newest first, then by id. */
   readonly pieces: readonly Piece[];
   readonly guides: readonly Guide[];
 };
+
+/** The design with its components named in a language, for whatever shows their names. */
+export function designIn(piece: Piece, lang: Lang): Design {
+  const { design, germanNames } = piece;
+  if (lang === 'en') return design;
+  const named = Object.entries(design.components).map(
+    ([id, component]) => [id, { ...component, name: germanNames[id] ?? component.name }] as const,
+  );
+  return { ...design, components: Object.fromEntries(named) };
+}
 
 /** The piece's words in a language, English where there are none. */
 export function textsOf(piece: Piece, lang: Lang): PieceTexts {

@@ -22,17 +22,24 @@ async function readAll(): Promise<Whole> {
   ]);
   const shop = shops[0]?.data;
   if (shop === undefined) throw new Error('the content has no shop');
-  const components: Record<string, Component> = Object.fromEntries(
-    componentEntries.map(({ id, data }) => [id, data]),
-  );
+  const components: Record<string, Component> = {};
+  const germanNames: Record<string, string> = {};
+  for (const { id, data } of componentEntries) {
+    const { germanName, ...component } = data;
+    components[id] = component;
+    if (germanName !== null) germanNames[id] = germanName;
+  }
   const wires: Record<string, Wire> = Object.fromEntries(wireEntries.map(({ id, data }) => [id, data]));
-  const pieces = pieceEntries.map(({ data }) => restorePiece(data, wires, components)).sort(newestFirst);
+  const pieces = pieceEntries
+    .map(({ data }) => restorePiece(data, wires, components, germanNames))
+    .sort(newestFirst);
   const pages = guideEntries
     .map(({ data, rendered }) => ({ ...data, html: rendered?.html ?? '' }))
     .sort((one, other) => one.order - other.order);
   return {
     shop,
     components,
+    germanNames,
     wires,
     pieces,
     guides: pages,

@@ -2,6 +2,7 @@
 import type { Component, Wire } from '#core/components/component.ts';
 import type { Rules } from '#core/sizing/rules.ts';
 import type { Piece } from '../catalogue.ts';
+import { namesFor } from '../stored.ts';
 import type { Entry } from '../read/entry.ts';
 import type { Problem } from '../read/problem.ts';
 import { revisionOf } from '../revision.ts';
@@ -18,6 +19,7 @@ import { buildPictures } from './pictures.ts';
 export type Stock = {
   readonly folder: string;
   readonly components: Readonly<Record<string, Component>>;
+  readonly germanNames: Readonly<Record<string, string>>;
   readonly wires: Readonly<Record<string, Wire>>;
   /** Short names that exist, those of broken entries too. */
   readonly knownComponents: ReadonlySet<string>;
@@ -68,6 +70,7 @@ export function buildPiece(
     id,
     ...textsOf(value),
     design,
+    germanNames: namesFor(design, stock.germanNames),
     listedMinor: value.price.minor,
     status: value.status,
     made: value.made,

@@ -58,12 +58,15 @@ function readComponents(folder: string, files: readonly string[], currency: stri
   const collected = collectMaps(folder, files, componentSchema);
   const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
   const components: Record<string, Component> = {};
+  const germanNames: Record<string, string> = {};
   for (const entry of collected.entries) {
     const built = buildComponent(entry);
     problems.push(...built.problems, ...assertCurrency(entry, ['cost'], entry.value.cost, currency));
     if (built.component !== null) components[entry.id] = built.component;
+    const german = entry.value['name-de'];
+    if (german !== undefined) germanNames[entry.id] = german;
   }
-  return { components, known: collected.known, problems };
+  return { components, germanNames, known: collected.known, problems };
 }
 
 function readWires(folder: string, files: readonly string[], currency: string | null) {
@@ -119,6 +122,7 @@ export function readCatalogue(folder: string): Reading {
   const stock = {
     folder,
     components: components.components,
+    germanNames: components.germanNames,
     wires: wires.wires,
     knownComponents: components.known,
     knownWires: wires.known,
@@ -135,9 +139,10 @@ export function readCatalogue(folder: string): Reading {
     ...built.flatMap((one) => one.problems),
   ];
   const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
+  const { germanNames } = components;
+  const all = { components: components.components, germanNames, wires: wires.wires, pieces, guides };
   return {
-    catalogue:
-      shop === null ? null : { shop, components: components.components, wires: wires.wires, pieces, guides },
+    catalogue: shop === null ? null : { shop, ...all },
     problems: inOrder(problems),
     notes: inOrder(built.flatMap((one) => one.notes)),
   };

@@ -29,6 +29,7 @@ const length = quantity('length', 0, longestMm);
 
 export const componentSchema = fields({
   name: text(60),
+  'name-de': text(60).optional(),
   kind: oneOf(kinds).default('bead'),
   shape: oneOf(shapes).optional(),
   /** Length and width in one, where they are the same. */

@@ -4,7 +4,7 @@ import type { goods as English } from '../en/goods.ts';
 export const goods: typeof English = {
   materials: {
     quartz: 'Quarz',
-    chalcedony: 'Achat',
+    chalcedony: 'Chalcedon (Achat, Jaspis)',
     calcite: 'Calcit',
     aragonite: 'Aragonit',
     fluorite: 'Fluorit',

@@ -3,7 +3,7 @@ import type { Material } from '#core/components/density.ts';
 
 const materials: Readonly<Record<Material, string>> = {
   quartz: 'quartz',
-  chalcedony: 'agate',
+  chalcedony: 'chalcedony (agate, jasper)',
   calcite: 'calcite',
   aragonite: 'aragonite',
   fluorite: 'fluorite',
