@@ -14,7 +14,7 @@ export type Balance = {
   /** From the middle of `about` to where clasp and ring bear on each other; wire left out. */
   readonly claspSide: Side;
   readonly ringSide: Side;
-  /** How far the middle hangs off the centre when the closing lies at the back: half the difference of the sides; above 0 towards the clasp. */
+  /** How far the middle hangs off the centre when the closing lies at the back: half the difference of the sides; above 0: the clasp's side is the longer, and it hangs towards the other. */
   readonly offMm: number;
   /** By how much the clasp's side is heavier; below 0: the ring's. */
   readonly heavierG: number;

@@ -1,78 +1,88 @@
 /** The steps at the bench, each at its moment. Codes and args: `words/` makes the sentences. */
 import type { Stringing } from './stringing.ts';
 
-export type StepCode =
-  | 'wear-eye-protection'
-  | 'lay-out'
-  | 'try-clasp'
-  | 'cut-wire'
-  | 'stop-end'
-  | 'thread-end'
-  | 'hang-pendant'
-  | 'check-facing'
-  | 'check-pattern'
-  | 'leave-slack'
-  | 'guard-loop'
-  | 'make-loop'
-  | 'wires-side-by-side'
-  | 'crimp'
-  | 'hide-tail'
-  | 'loop-free'
-  | 'close-cover'
-  | 'cut-away-from-face'
-  | 'check-closed';
+type End = 'clasp' | 'ring';
+
+/** What the sentence of each step needs: ids of components, lengths in mm, counts. */
+export type StepArgs = {
+  readonly 'wear-eye-protection': Readonly<Record<never, never>>;
+  readonly 'try-clasp': { readonly clasp: string };
+  readonly 'cut-wire': { readonly wire: string; readonly lengthMm: number };
+  readonly 'thread-end': { readonly end: End; readonly crimp: string; readonly finding: string };
+  readonly 'guard-loop': { readonly guard: string };
+  readonly 'make-loop': { readonly finding: string; readonly loopMm: number };
+  readonly 'wires-side-by-side': { readonly crimp: string };
+  readonly 'loop-free': { readonly finding: string };
+  readonly crimp: { readonly end: End; readonly crimp: string };
+  readonly 'hide-tail': { readonly end: End; readonly tailMm: number; readonly beads: number };
+  readonly 'string-beads': { readonly count: number; readonly lengthMm: number };
+  readonly 'hang-pendant': { readonly pendant: string; readonly rings: number };
+  /** `addRings` more rings for it to face front; 0 where it will. */
+  readonly 'check-facing': { readonly pendant: string; readonly addRings: number };
+  readonly 'check-pattern': { readonly count: number; readonly lengthMm: number };
+  readonly 'leave-slack': { readonly slackMm: number };
+  readonly 'cut-away-from-face': Readonly<Record<never, never>>;
+  readonly 'close-cover': { readonly cover: string };
+  readonly 'check-closed': { readonly lengthMm: number };
+};
+
+export type StepCode = keyof StepArgs;
 
 export type Step = {
-  readonly code: StepCode;
-  /** Strand index; null where it is for the whole piece. */
-  readonly strand: number | null;
-  readonly args: Readonly<Record<string, string | number>>;
-  /** True where it guards hands, eyes or the wearer. */
-  readonly caution: boolean;
-};
+  readonly [Code in StepCode]: {
+    readonly code: Code;
+    /** Strand index; null where it is for the whole piece. */
+    readonly strand: number | null;
+    readonly args: StepArgs[Code];
+  };
+}[StepCode];
 
 type Card = Omit<Stringing, 'steps'>;
 
-const step = (code: StepCode, strand: number | null = null, args: Step['args'] = {}): Step => ({
-  code,
-  strand,
-  args,
-  caution: code === 'wear-eye-protection' || code === 'cut-away-from-face',
-});
+/** Steps that guard hands, eyes or whoever stands near. */
+export function isCaution({ code }: Step): boolean {
+  return code === 'wear-eye-protection' || code === 'cut-away-from-face';
+}
 
 /** Loop, crimp and tail of one end. */
-function endSteps(card: Card, strand: number, end: 'clasp' | 'ring'): Step[] {
-  const { crimp, guard } = card.ends;
+function endSteps(card: Card, strand: number, end: End): Step[] {
+  const { crimp, guard, loopMm } = card.ends;
   const tail = card.strands[strand]?.tails[end];
   const finding = end === 'clasp' ? card.ends.clasp : (card.ends.ring ?? card.ends.clasp);
+  const guarded: Step[] =
+    guard === null ? [] : [{ code: 'guard-loop', strand, args: { guard: guard.guard } }];
+  const passed = tail?.beads.filter(({ position }) => position < (tail.blockedBy?.position ?? Infinity));
   return [
-    step('thread-end', strand, { end, crimp: crimp.crimp, finding }),
-    ...(guard === null ? [] : [step('guard-loop', strand, { guard: guard.guard })]),
-    step('make-loop', strand, { end, finding, loopMm: card.ends.loopMm }),
-    step('wires-side-by-side', strand, { crimp: crimp.crimp }),
-    step('loop-free', strand, { finding }),
-    step('crimp', strand, { end, crimp: crimp.crimp }),
-    step('hide-tail', strand, { end, tailMm: tail?.reachMm ?? 0, beads: tail?.beads.length ?? 0 }),
+    { code: 'thread-end', strand, args: { end, crimp: crimp.crimp, finding } },
+    ...guarded,
+    { code: 'make-loop', strand, args: { finding, loopMm } },
+    { code: 'wires-side-by-side', strand, args: { crimp: crimp.crimp } },
+    { code: 'loop-free', strand, args: { finding } },
+    { code: 'crimp', strand, args: { end, crimp: crimp.crimp } },
+    { code: 'hide-tail', strand, args: { end, tailMm: tail?.reachMm ?? 0, beads: passed?.length ?? 0 } },
+  ];
+}
+
+function pendantSteps({ pendant }: Card, strand: number): Step[] {
+  if (strand !== 0 || pendant === null) return [];
+  const { pendant: id, rings, facing } = pendant;
+  return [
+    { code: 'hang-pendant', strand, args: { pendant: id, rings: rings.length } },
+    { code: 'check-facing', strand, args: { pendant: id, addRings: facing?.addRings ?? 0 } },
   ];
 }
 
 function strandSteps(card: Card, strand: number): Step[] {
   const found = card.strands[strand];
   if (found === undefined) return [];
-  const { pendant } = card;
-  const hangs = strand === 0 && pendant !== null;
-  const addRings = pendant?.facing?.addRings ?? 0;
+  const { count, finishedLengthMm: lengthMm, slackMm, cut } = found;
   return [
-    step('cut-wire', strand, { wire: card.wire.id, lengthMm: found.cut.totalMm }),
+    { code: 'cut-wire', strand, args: { wire: card.wire.id, lengthMm: cut.totalMm } },
     ...endSteps(card, strand, 'clasp'),
-    step('lay-out', strand, { count: found.count, lengthMm: found.finishedLengthMm }),
-    ...(hangs
-      ? [step('hang-pendant', strand, { pendant: pendant.pendant, rings: pendant.rings.length })]
-      : []),
-    ...(hangs ? [step('check-facing', strand, { pendant: pendant.pendant, addRings })] : []),
-    step('stop-end', strand),
-    step('check-pattern', strand, { count: found.count }),
-    step('leave-slack', strand, { slackMm: found.slackMm }),
+    { code: 'string-beads', strand, args: { count, lengthMm } },
+    ...pendantSteps(card, strand),
+    { code: 'check-pattern', strand, args: { count, lengthMm } },
+    { code: 'leave-slack', strand, args: { slackMm } },
     ...endSteps(card, strand, 'ring'),
   ];
 }
@@ -83,13 +93,15 @@ function strandSteps(card: Card, strand: number): Step[] {
  * away from the face with the eyes protected (common practice, no source).
  */
 export function stepsOf(card: Card): Step[] {
-  const { cover } = card.ends;
+  const { cover, clasp } = card.ends;
+  const covered: Step[] =
+    cover === null ? [] : [{ code: 'close-cover', strand: null, args: { cover: cover.cover } }];
   return [
-    step('wear-eye-protection'),
-    step('try-clasp', null, { clasp: card.ends.clasp }),
+    { code: 'wear-eye-protection', strand: null, args: {} },
+    { code: 'try-clasp', strand: null, args: { clasp } },
     ...card.strands.flatMap((_, index) => strandSteps(card, index)),
-    step('cut-away-from-face'),
-    ...(cover === null ? [] : [step('close-cover', null, { cover: cover.cover })]),
-    step('check-closed', null, { lengthMm: card.finishedLengthMm }),
+    { code: 'cut-away-from-face', strand: null, args: {} },
+    ...covered,
+    { code: 'check-closed', strand: null, args: { lengthMm: card.finishedLengthMm } },
   ];
 }

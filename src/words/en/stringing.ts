@@ -1,0 +1,148 @@
+/** What the maker reads while she strings: steps, checks and their doubts. English is the contract. */
+import type { AssumptionCode } from '#core/body/assumptions.ts';
+import type { FigureProblem } from '#core/body/figure.ts';
+import type { MassBasis } from '#core/components/mass.ts';
+import type { CoverFit, CrimpFit } from '#core/ends/crimp.ts';
+import type { GuardCheck } from '#core/ends/guard.ts';
+import type { Flexibility, StrengthCaveat } from '#core/ends/strength.ts';
+import type { TailCheck } from '#core/ends/tail.ts';
+import type { Facing } from '#core/hand/facing.ts';
+import type { Balance } from '#core/stringing/balance.ts';
+import type { HungPendant } from '#core/stringing/hungPendant.ts';
+import type { Step, StepArgs, StepCode } from '#core/stringing/steps.ts';
+import type { Format } from '../format.ts';
+import type { Sentences } from '../sentence.ts';
+
+/** The name of a component or wire by its id, as the maker wrote it. */
+export type NameOf = (id: string) => string;
+
+type Sentence<Args> = (args: Args, f: Format, name: NameOf) => string;
+
+const end = (which: 'clasp' | 'ring'): string => (which === 'clasp' ? 'clasp end' : 'other end');
+
+const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
+  'wear-eye-protection': () => 'Put eye protection on: cut ends of steel wire fly.',
+  'try-clasp': ({ clasp }, _, name) =>
+    `Work the ${name(clasp)} a few times before it goes on; a stiff one can’t be changed later.`,
+  'cut-wire': ({ wire, lengthMm }, f, name) => `Cut ${f.fine(lengthMm)} of ${name(wire)}.`,
+  'thread-end': (args, _, name) =>
+    `At the ${end(args.end)}: thread the ${name(args.crimp)}, then the ${name(args.finding)}.`,
+  'guard-loop': ({ guard }, _, name) => `Draw the ${name(guard)} over the wire where the loop will bear.`,
+  'make-loop': ({ finding, loopMm }, f, name) =>
+    `Lead the wire back through the crimp: a loop of ${f.fine(loopMm)} round the ${name(finding)}.`,
+  'wires-side-by-side': ({ crimp }, _, name) =>
+    `Look into the ${name(crimp)}: both wires lie side by side and don’t cross.`,
+  'loop-free': ({ finding }, _, name) => `The ${name(finding)} swings freely in its loop.`,
+  crimp: (args, _, name) => `Crimp the ${name(args.crimp)} at the ${end(args.end)}, and pull to try it.`,
+  'hide-tail': ({ tailMm, beads }, f) =>
+    beads === 0
+      ? 'No bead here takes the doubled wire: the tail can’t be hidden in this end.'
+      : `Lead ${f.fine(tailMm)} of tail back through ${f.number(beads)} ${beads === 1 ? 'component' : 'components'}.`,
+  'string-beads': ({ count }, f) => `String ${f.number(count)} components in the order of the list.`,
+  'hang-pendant': ({ pendant, rings }, f, name) =>
+    rings === 0
+      ? `The ${name(pendant)} goes on at the middle, straight on the wire.`
+      : `The ${name(pendant)} goes on at the middle, on ${f.number(rings)} ${rings === 1 ? 'ring' : 'rings'}.`,
+  'check-facing': ({ pendant, addRings }, _, name) =>
+    addRings === 0
+      ? `Let the ${name(pendant)} hang: it faces front.`
+      : `As planned the ${name(pendant)} turns sideways: one more ring makes it face front.`,
+  'check-pattern': ({ count, lengthMm }, f) =>
+    `Before the second crimp: count ${f.number(count)}, read the pattern from both ends, measure ${f.fine(lengthMm)} with clasp and ring.`,
+  'leave-slack': ({ slackMm }, f) =>
+    `Leave ${f.fine(slackMm)} of wire free between the beads, so that the closed strand can bend.`,
+  'cut-away-from-face': () =>
+    'Trim the ends held down and away from the face, eye protection on; gather every cut-off.',
+  'close-cover': ({ cover }, _, name) => `Close a ${name(cover)} over each crimp, the seam to the back.`,
+  'check-closed': ({ lengthMm }, f) =>
+    `Close it and measure: ${f.fine(lengthMm)}. No sharp end stands out anywhere.`,
+};
+
+const caveats: Readonly<Record<StrengthCaveat, string>> = {
+  'no-crimp-loss': 'What the crimp takes away is not in it.',
+  'bare-metal-estimate':
+    'An estimate for bare steel strand; no published figure is known for coated wire this fine.',
+  'coating-assumed': 'The thickness of the coating is assumed.',
+  'strands-assumed': 'The make of the strand is not known, so the weakest known one stands in.',
+};
+
+const assumptions: Readonly<Record<AssumptionCode, string>> = {
+  'chest-slope': 'The chest is taken to slope 20° from upright.',
+  'zero-at-pit': 'A strand as long as the foot of the neck is round is taken to lie at the pit of the neck.',
+  'mean-neck': 'The neck is the mean of the group: a measure would be surer.',
+  'mean-height': 'The height is the mean of the group.',
+  pooled: 'Women and men are taken together.',
+  'adult-lines': 'The proportions are those of adults.',
+};
+
+const figureProblems: Sentences<FigureProblem> = {
+  'under-two': () =>
+    'Nothing is suggested for a child under two. Cords, wires and small parts round a baby’s neck or wrist can kill.',
+  'no-child': ({ mostYears }, f) => `Children’s measures end at ${f.number(mostYears)} years.`,
+  'girth-absurd': ({ mm, leastMm, mostMm }, f) =>
+    `${f.length(mm)} can’t be a neck: it lies between ${f.length(leastMm)} and ${f.length(mostMm)}.`,
+  'height-absurd': ({ mm, leastMm, mostMm }, f) =>
+    `${f.length(mm)} can’t be a height: it lies between ${f.length(leastMm)} and ${f.length(mostMm)}.`,
+};
+
+function crimpSentence({ crimp, fit, insideMm, needMm, wires }: CrimpFit, f: Format, name: NameOf): string {
+  const need = needMm === null ? '' : `; ${f.number(wires)} wires need ${f.number(needMm, 2)} mm`;
+  const inside = `${name(crimp)}, ${f.number(insideMm, 2)} mm inside${need}`;
+  if (fit === 'fits') return `${inside}.`;
+  return fit === 'tight' ? `${inside}: too tight.` : `${inside}: loose, it may not grip.`;
+}
+
+function coverSentence({ cover, fit, takesMm, closedMm }: CoverFit, f: Format, name: NameOf): string {
+  const what = `${name(cover)}, for crimps of ${f.number(takesMm, 2)} mm; this one closes to ${f.number(closedMm, 2)} mm`;
+  if (fit === 'fits') return `${what}.`;
+  return fit === 'tight' ? `${what}: it won’t close.` : `${what}: it will sit loose.`;
+}
+
+function tailSentence(tail: TailCheck, f: Format, name: NameOf): string {
+  const { blockedBy, fitsWireMm, needMm, reachMm, tailMm } = tail;
+  if (blockedBy === null) return `The doubled wire goes in for ${f.fine(tailMm)}.`;
+  const bead = `${name(blockedBy.component)} (number ${f.number(blockedBy.position)} from the crimp, hole ${f.number(blockedBy.holeMm, 2)} mm)`;
+  const wouldFit = `a hole of ${f.number(needMm, 2)} mm, or wire of ${f.number(fitsWireMm ?? 0, 2)} mm`;
+  return `${bead} is in the way after ${f.fine(reachMm)}: it would take ${wouldFit}.`;
+}
+
+function balanceSentence({ offMm, heavierG }: Balance, f: Format): string {
+  const side = (value: number) => (value > 0 ? 'clasp’s' : 'other');
+  const length = `The middle lies ${f.fine(Math.abs(offMm))} towards the ${side(-offMm)} side`;
+  return `${length}; the ${side(heavierG)} side is heavier by ${f.number(Math.abs(heavierG), 1)} g.`;
+}
+
+export const stringing = {
+  step: (step: Step, f: Format, name: NameOf): string =>
+    // Each code's args go with its own sentence by the type of the map.
+    (steps[step.code] as Sentence<Step['args']>)(step.args, f, name),
+  caveats,
+  assumptions,
+  figureProblems,
+  crimp: crimpSentence,
+  cover: coverSentence,
+  tail: tailSentence,
+  balance: balanceSentence,
+  guard: ({ guard, holeMm, needMm, passes }: GuardCheck, f: Format, name: NameOf): string =>
+    `${name(guard)}, hole ${f.number(holeMm, 2)} mm: ${passes ? 'takes the wire' : `too small for wire of ${f.number(needMm, 2)} mm`}.`,
+  facing: ({ rings, faces, addRings }: Facing, f: Format): string =>
+    faces === 'front'
+      ? `On ${f.number(rings)} ${rings === 1 ? 'ring' : 'rings'} the pendant faces front.`
+      : `On ${f.number(rings)} ${rings === 1 ? 'ring' : 'rings'} the pendant turns sideways: add ${f.number(addRings)}.`,
+  centred: ({ centred, offMiddleMm }: HungPendant, f: Format): string => {
+    if (offMiddleMm !== 0)
+      return `A bead lies in the middle: the pendant hangs ${f.fine(Math.abs(offMiddleMm))} beside it.`;
+    return centred
+      ? 'It hangs between two equal components, so it centres and swings free.'
+      : 'The components on either side differ: it will lean to one.';
+  },
+  flexibility: { stiff: 'stiff', supple: 'supple', softest: 'the softest' } satisfies Record<
+    Flexibility,
+    string
+  >,
+  massBasis: {
+    weighed: 'as weighed',
+    volume: 'estimated from size and material, to some percent',
+    rough: 'a rough estimate: shape or material is guessed',
+  } satisfies Record<MassBasis, string>,
+};
