@@ -3,7 +3,7 @@ import type { Component } from '#core/components/component.ts';
 import { element, num } from '../svg/text.ts';
 import type { Gradient } from './gradient.ts';
 import { paintGloss } from './gloss.ts';
-import { layLight } from './lay.ts';
+import { glow, layLight } from './lay.ts';
 import type { Light } from './light.ts';
 import { materials } from './material/all.ts';
 import type { Material, Tint } from './material/material.ts';
@@ -31,7 +31,7 @@ export function paintBead(ink: Ink, component: Component, light: Light, random: 
     form.surfaces
       .map(({ mark, lie }) => write(mark, fillOf(ink, layLight(component.look, material, lie, light))))
       .join('') +
-    hole(component, material) +
+    hole(ink, component, material) +
     lines(component, material, form) +
     paintGloss(ink, component, material.gloss, form, light) +
     write(form.outline, edge)
@@ -62,17 +62,21 @@ function figure(
   return plain + element('g', { 'clip-path': ink.clip(write(form.outline, {})) }, marks);
 }
 
-/** The drilled hole, seen through a clear bead; a lined one shows its lining. */
-function hole({ alongMm, holeMm, look, kind }: Component, material: Material): string {
+/** The drilled hole, seen through a clear bead; a lined one glows with its lining. */
+function hole(ink: Ink, component: Component, material: Material): string {
+  const { alongMm, acrossMm, holeMm, look, kind } = component;
   if (!material.clear || holeMm <= 0 || kind === 'pendant') return '';
+  if (look.accent !== null) {
+    const ry = Math.min(acrossMm * 0.32, holeMm * 1.4);
+    return element('ellipse', { rx: alongMm * 0.47, ry, fill: ink.paint(glow(look.accent)) });
+  }
   const half = alongMm * 0.44;
-  const isLined = look.accent !== null;
   return element('path', {
     d: `M${num(-half)} 0H${num(half)}`,
-    stroke: look.accent ?? material.shade(look, 0.1).colour,
-    'stroke-width': holeMm * (isLined ? 1.1 : 0.7),
+    stroke: material.shade(look, 0.1).colour,
+    'stroke-width': holeMm * 0.7,
     'stroke-linecap': 'round',
-    opacity: isLined ? '.65' : '.22',
+    opacity: '.22',
   });
 }
 

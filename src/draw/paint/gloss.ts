@@ -2,7 +2,7 @@
 import type { Component } from '#core/components/component.ts';
 import { element, num } from '../svg/text.ts';
 import type { Ink } from './ink.ts';
-import { SHEEN } from './lay.ts';
+import { glow } from './lay.ts';
 import type { Light } from './light.ts';
 import type { Material } from './material/material.ts';
 import type { Form } from './shape/form.ts';
@@ -20,7 +20,7 @@ export function paintGloss(
 ): string {
   const halfAlong = alongMm / 2;
   const halfAcross = acrossMm / 2;
-  const fill = ink.paint(SHEEN);
+  const fill = ink.paint(glow('#fff'));
   if (form.gloss === 'ball') {
     const cx = light.x * halfAlong * BALL_AT;
     const cy = light.y * halfAcross * BALL_AT;

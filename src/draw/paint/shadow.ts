@@ -22,15 +22,27 @@ const FALL_X = 0.2;
 const FALL_Y = 0.3;
 const SPREAD = 1.36;
 
+/** A shadow is too soft to show which way a bead this near to round is turned. */
+const NEARLY_ROUND = 1.35;
+
 export function paintShadows(ink: Ink, spots: readonly Spot[]): string {
   const fill = ink.paint(SHADOW);
   const shadows = spots.map(({ component, xMm, yMm, turnRad }) => {
     const { alongMm, acrossMm } = component;
+    const cx = xMm + acrossMm * FALL_X;
+    const cy = yMm + acrossMm * FALL_Y;
+    if (alongMm < acrossMm * NEARLY_ROUND && acrossMm < alongMm * NEARLY_ROUND) {
+      return element('circle', {
+        cx: num(cx, 1),
+        cy: num(cy, 1),
+        r: num(((alongMm + acrossMm) / 4) * SPREAD, 1),
+      });
+    }
     const degrees = num((turnRad * 180) / Math.PI, 0);
     return element('ellipse', {
       rx: num((alongMm / 2) * SPREAD, 1),
       ry: num((acrossMm / 2) * SPREAD, 1),
-      transform: `translate(${num(xMm + acrossMm * FALL_X, 1)} ${num(yMm + acrossMm * FALL_Y, 1)})rotate(${degrees})`,
+      transform: `translate(${num(cx, 1)} ${num(cy, 1)})rotate(${degrees})`,
     });
   });
   return element('g', { fill }, shadows.join(''));

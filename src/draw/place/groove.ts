@@ -26,7 +26,8 @@ export function groove(lengthMm: number, outMm: number): Groove {
     return { curve: line(-halfMm, outMm, 0, lengthMm), zeroMm: halfMm, bent: false };
   }
   const radiusMm = BEND_MM + outMm;
-  const armMm = Math.max(ARM_LEAST_MM, halfMm - (radiusMm * Math.PI) / 2);
+  // By the innermost bend, so that all arms end at one height.
+  const armMm = Math.max(ARM_LEAST_MM, halfMm - (BEND_MM * Math.PI) / 2);
   const curve = joined([
     line(-radiusMm, -BEND_MM - armMm, Math.PI / 2, armMm),
     arc(0, -BEND_MM, radiusMm, Math.PI, -Math.PI),

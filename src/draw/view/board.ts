@@ -1,14 +1,11 @@
 /** A piece laid on the bead board: zero in the middle, marks both ways, the clasp on the chosen hand's side. */
 import type { Design } from '#core/strand/design.ts';
-import { finishedLengthMm } from '#core/strand/parts.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk, type Ink } from '../paint/ink.ts';
 import { paintSpots } from '../paint/strand.ts';
-import { placeAlong } from '../place/along.ts';
-import { claspEnd, placeEndAlong, ringEnd } from '../place/closing.ts';
-import { groove, type Groove } from '../place/groove.ts';
-import { toParts, turnedRound } from '../place/spot.ts';
+import { layBoard, type BoardStrand } from '../place/board.ts';
+import type { Groove } from '../place/groove.ts';
 import { svgDocument, type Box, type Caption } from '../svg/document.ts';
 import { element, num, pair } from '../svg/text.ts';
 import { rulerMarks, type RulerUnit } from './ruler.ts';
@@ -19,62 +16,35 @@ export type BoardOptions = Caption & {
   readonly claspSide: 'left' | 'right' | null;
 };
 
-/** Room in a groove beside its fattest bead, and between two grooves, mm. */
-const GROOVE_ROOM_MM = 2.4;
-const GROOVE_WALL_MM = 2;
+/** Between the outermost groove and its marks, mm. */
+const WALL_MM = 1;
 
-/** Marks run on a little past the piece, as they do on a board. */
-const SPARE_MM = 14;
+/** Height of the numbers along a bent groove, mm: its drawing is always about as wide. */
+const BENT_TEXT_MM = 5;
 
-/** Lays every strand in a groove of its own, outermost last. */
+/** Every strand in a groove of its own. */
 export function drawBoard(
   design: Design,
   sequences: readonly (readonly Placed[])[],
   options: BoardOptions,
 ): string {
   const ink = mixInk(options.idPrefix);
-  const longestMm = Math.max(1, ...sequences.map((sequence) => finishedLengthMm(design, sequence)));
-  const claspSide = options.claspSide ?? 'left';
-  let grooves = '';
-  let strands = '';
-  let outMm = 0;
-  let before = 0;
-  let last: Groove = groove(longestMm + SPARE_MM * 2, 0);
-  for (const [at, sequence] of sequences.entries()) {
-    const wideMm = fattestOf(sequence) + GROOVE_ROOM_MM;
-    if (at > 0) outMm += (before + wideMm) / 2 + GROOVE_WALL_MM;
-    before = wideMm;
-    last = groove(longestMm + SPARE_MM * 2, outMm);
-    grooves += paintGroove(last, wideMm);
-    strands += paintLaid(ink, design, sequence, claspSide, last);
-  }
-  const clearMm = before / 2 + GROOVE_WALL_MM / 2;
-  const textMm = last.bent ? 5 : Math.max(3, longestMm / 38);
-  const marks = paintMarks(last, clearMm, longestMm / 2 + SPARE_MM, textMm, options.unit);
-  const box = boxOf(last, clearMm + textMm * 2.6, fattestOf(sequences[0] ?? []));
-  return svgDocument(options, box, ink.definitions(), grooves + marks + strands);
+  const board = layBoard(design, sequences, options.claspSide ?? 'left');
+  const { strands, reachMm } = board;
+  const last = strands.at(-1);
+  if (last === undefined) return svgDocument(options, { x: 0, y: 0, width: 1, height: 1 }, '', '');
+  const clearMm = last.wideMm / 2 + WALL_MM;
+  const textMm = last.groove.bent ? BENT_TEXT_MM : Math.max(3, reachMm / 18);
+  const painted =
+    strands.map(({ groove, wideMm }) => paintGroove(groove, wideMm)).join('') +
+    paintMarks(last.groove, clearMm, reachMm, textMm, options.unit) +
+    strands.map((strand) => paintLaid(ink, design, strand)).join('');
+  const box = boxOf(last.groove, clearMm + textMm * 2.6, strands[0]?.wideMm ?? 0);
+  return svgDocument(options, box, ink.definitions(), painted);
 }
 
-function fattestOf(sequence: readonly Placed[]): number {
-  return Math.max(2, ...sequence.map(({ component }) => component.acrossMm));
-}
-
-function paintLaid(
-  ink: Ink,
-  design: Design,
-  sequence: readonly Placed[],
-  claspSide: 'left' | 'right',
-  { curve, zeroMm }: Groove,
-): string {
-  const parts = toParts(sequence);
-  const laid = placeAlong(claspSide === 'left' ? parts : turnedRound(parts), curve, zeroMm);
-  const [left, right] =
-    claspSide === 'left' ? [claspEnd(design), ringEnd(design)] : [ringEnd(design), claspEnd(design)];
-  const closing = [
-    ...placeEndAlong(left, curve, laid.fromMm, 1),
-    ...placeEndAlong(right, curve, laid.toMm, -1),
-  ];
-  return closing.map((spot) => paintClosing(ink, design, spot)).join('') + paintSpots(ink, laid.spots);
+function paintLaid(ink: Ink, design: Design, { spots, closing }: BoardStrand): string {
+  return closing.map((spot) => paintClosing(ink, design, spot)).join('') + paintSpots(ink, spots);
 }
 
 /** The groove's line as path data; the bend is sampled, which at this size is a circle to the eye. */
@@ -145,11 +115,11 @@ function paintMarks(
   );
 }
 
-function boxOf({ curve, zeroMm, bent }: Groove, outMm: number, fattestMm: number): Box {
+function boxOf({ curve, zeroMm, bent }: Groove, outMm: number, innerMm: number): Box {
   const zero = curve.at(zeroMm);
   const end = curve.at(curve.lengthMm);
   const sideMm = bent ? outMm : outMm * 0.4;
-  const top = bent ? end.yMm - fattestMm / 2 - 2 : -fattestMm / 2 - 4;
+  const top = bent ? end.yMm - innerMm / 2 - 1 : -innerMm / 2 - 3;
   return {
     x: -end.xMm - sideMm,
     y: top,

@@ -1,0 +1,68 @@
+/** A piece on the bead board: a groove a strand, zero at the very middle of what is strung. */
+import type { Design } from '#core/strand/design.ts';
+import type { Placed } from '#core/strand/expand.ts';
+import { finishedLengthMm } from '#core/strand/parts.ts';
+import { placeAlong } from './along.ts';
+import { claspEnd, placeEndAlong, ringEnd, type ClosingSpot } from './closing.ts';
+import { groove, type Groove } from './groove.ts';
+import { toParts, turnedRound, type Spot } from './spot.ts';
+
+export type BoardStrand = {
+  readonly groove: Groove;
+  /** Width of the groove. */
+  readonly wideMm: number;
+  readonly spots: readonly Spot[];
+  readonly closing: readonly ClosingSpot[];
+};
+
+export type Board = {
+  /** Innermost groove first. */
+  readonly strands: readonly BoardStrand[];
+  /** How far marks go either side of zero. */
+  readonly reachMm: number;
+};
+
+/** Room in a groove beside its fattest bead, and between two grooves, mm. */
+const ROOM_MM = 2.4;
+const WALL_MM = 2;
+
+/** A groove runs on a little past the piece, either side, mm. */
+const SPARE_MM = 14;
+
+/** @param claspSide the side of the board, as the maker sees it, where the clasp's end lies */
+export function layBoard(
+  design: Design,
+  sequences: readonly (readonly Placed[])[],
+  claspSide: 'left' | 'right',
+): Board {
+  const longestMm = Math.max(1, ...sequences.map((sequence) => finishedLengthMm(design, sequence)));
+  const strands: BoardStrand[] = [];
+  let outMm = 0;
+  for (const sequence of sequences) {
+    const wideMm = Math.max(2, ...sequence.map(({ component }) => component.acrossMm)) + ROOM_MM;
+    const before = strands.at(-1)?.wideMm;
+    if (before !== undefined) outMm += (before + wideMm) / 2 + WALL_MM;
+    strands.push(layStrand(design, sequence, claspSide, groove(longestMm + 2 * SPARE_MM, outMm), wideMm));
+  }
+  return { strands, reachMm: longestMm / 2 + SPARE_MM };
+}
+
+function layStrand(
+  design: Design,
+  sequence: readonly Placed[],
+  claspSide: 'left' | 'right',
+  laidIn: Groove,
+  wideMm: number,
+): BoardStrand {
+  const { curve, zeroMm } = laidIn;
+  const parts = toParts(sequence);
+  const { spots, fromMm, toMm } = placeAlong(
+    claspSide === 'left' ? parts : turnedRound(parts),
+    curve,
+    zeroMm,
+  );
+  const [left, right] =
+    claspSide === 'left' ? [claspEnd(design), ringEnd(design)] : [ringEnd(design), claspEnd(design)];
+  const closing = [...placeEndAlong(left, curve, fromMm, 1), ...placeEndAlong(right, curve, toMm, -1)];
+  return { groove: laidIn, wideMm, spots, closing };
+}
