@@ -67,9 +67,9 @@ export function inStock(problem: FitProblem, counts: readonly number[]): boolean
   });
 }
 
-/** A section that the box both leaves out and has: monotony doesn't reach across that. */
-function straddling(box: Box): number {
-  return box.low.findIndex((low, index) => low === 0 && (box.high[index] ?? 0) > 0);
+/** A section that reaches from the counts which must be told apart into more than one of them, or -1. */
+function uneven(box: Box, evenFrom: readonly number[]): number {
+  return box.low.findIndex((low, index) => low < (evenFrom[index] ?? 0) && low < (box.high[index] ?? 0));
 }
 
 function widest(box: Box): number {
@@ -94,18 +94,16 @@ function cut(box: Box, index: number, lastBelow: number): [Box, Box] {
   ];
 }
 
-/** Two halves of a box, lower first; null where the box holds one choice only. `leavesOut` halves are parted first. */
-export function split(box: Box): { readonly halves: readonly [Box, Box]; readonly at: number } | null {
-  const zero = straddling(box);
-  if (zero >= 0) return { halves: cut(box, zero, 0), at: zero };
+/** Two halves of a box, lower first; null where the box holds one choice only. Counts that must be told apart are parted first. */
+export function split(box: Box, evenFrom: readonly number[]): readonly [Box, Box] | null {
+  const first = uneven(box, evenFrom);
+  if (first >= 0) return cut(box, first, box.low[first] ?? 0);
   const at = widest(box);
   if (at < 0) return null;
-  const low = box.low[at] ?? 0;
-  const high = box.high[at] ?? 0;
-  return { halves: cut(box, at, Math.floor((low + high) / 2)), at };
+  return cut(box, at, Math.floor(((box.low[at] ?? 0) + (box.high[at] ?? 0)) / 2));
 }
 
-/** True where monotony holds across the whole box. */
-export function isEven(box: Box): boolean {
-  return straddling(box) < 0;
+/** True where the measure is even across the whole box, as far as the counts go. */
+export function isEven(box: Box, evenFrom: readonly number[]): boolean {
+  return uneven(box, evenFrom) < 0;
 }

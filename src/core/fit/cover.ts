@@ -16,16 +16,19 @@ const MOST_STEPS = 5000;
 /** The piece that reaches furthest among those which still meet `fromNm`; null where none goes beyond it. */
 function onward(problem: FitProblem, measure: Measure, fromNm: number, toleranceNm: number): Outcome | null {
   // Without its extender a piece that starts just within reach goes furthest.
-  const start: Measure = (counts) => {
-    const { lowNm } = measure(counts);
-    return { lowNm, highNm: lowNm };
+  const closed: Measure = {
+    ...measure,
+    of: (counts) => {
+      const { lowNm } = measure.of(counts);
+      return { lowNm, highNm: lowNm };
+    },
   };
   const wanted = { targetNm: fromNm + toleranceNm, toleranceNm: 0 };
-  const far = findNearest(problem, start, wanted, 'below');
-  if (far !== null && measure(far.counts).highNm + toleranceNm > fromNm) return far;
+  const far = findNearest(problem, closed, wanted, 'below');
+  if (far !== null && measure.of(far.counts).highNm + toleranceNm > fromNm) return far;
   // With an extender another may start earlier and yet go beyond: asked outright, so that no gap is claimed falsely.
   const just = findWithin(problem, measure, { targetNm: fromNm + 2 * TOUCH_NM, toleranceNm });
-  return just !== null && measure(just.counts).highNm + toleranceNm > fromNm ? just : null;
+  return just !== null && measure.of(just.counts).highNm + toleranceNm > fromNm ? just : null;
 }
 
 /**
@@ -42,12 +45,12 @@ export function coverOf(
 ): Interval[] {
   const intervals: Interval[] = [];
   let fromNm = limits.least.span.lowNm - toleranceNm;
-  let toNm = measure(limits.least.counts).highNm + toleranceNm;
+  let toNm = measure.of(limits.least.counts).highNm + toleranceNm;
   const endNm = limits.most.span.highNm + toleranceNm;
   for (let step = 0; step < MOST_STEPS && toNm < endNm; step += 1) {
     const next = onward(problem, measure, toNm, toleranceNm);
     if (next !== null) {
-      toNm = measure(next.counts).highNm + toleranceNm;
+      toNm = measure.of(next.counts).highNm + toleranceNm;
       continue;
     }
     const beyond = findNearest(problem, measure, { targetNm: toNm, toleranceNm: 0 }, 'above');

@@ -1,18 +1,27 @@
 /** What a strand measures with given counts: the one thing that tells a length fit from a girth fit. */
-import { solveLoop, type Part } from '../geometry/loop.ts';
-import type { Counts, Design } from '../strand/design.ts';
+import type { Part } from '../geometry/part.ts';
+import type { Design, Strand } from '../strand/design.ts';
 import { expand } from '../strand/expand.ts';
 import { loopParts } from '../strand/parts.ts';
+import { sidesOf } from './problem.ts';
 import { toNm, type Span } from './outcome.ts';
 
-/**
- * Measures a strand. The search relies on one property, monotony: of two
- * choices that leave out the same sections, the one with no fewer repeats
- * anywhere doesn't measure less.
- */
-export type Measure = (counts: readonly number[]) => Span;
+/** Measures a strand of given counts, one for each of its sections. */
+export type Measuring = (counts: readonly number[]) => Span;
 
-/** How far the extender is let out, mm: none, as far as it goes, or fixed. */
+/**
+ * A measure, and how far a search may reason about it without measuring: of
+ * two choices that agree in every section below its `evenFrom`, the one with
+ * no fewer repeats anywhere doesn't measure less, as long as the smaller one
+ * measures `evenAboveNm` or more.
+ */
+export type Measure = {
+  readonly of: Measuring;
+  readonly evenFrom: readonly number[];
+  readonly evenAboveNm: number;
+};
+
+/** How far the extender may be let out, mm. */
 export type Chain = { readonly leastMm: number; readonly mostMm: number };
 
 /** The parts of one strand's loop, with the extender let out by `chainMm`. */
@@ -23,55 +32,36 @@ export function strandLoop(
   chainMm: number,
 ): Part[] {
   const one: Design = { ...design, strands: design.strands.slice(strand, strand + 1) };
-  const all: Counts = [counts];
-  return loopParts(one, expand(one, all)[0] ?? [], chainMm);
+  return loopParts(one, expand(one, [counts])[0] ?? [], chainMm);
 }
 
-function lengthNm(parts: readonly Part[]): number {
-  return parts.reduce((sum, part) => sum + toNm(part.alongMm), 0);
-}
-
-/** Finished length. A plain sum, so the share of every section is taken once. */
-export function lengthMeasure(design: Design, strand: number, chain: Chain): Measure {
-  const sections = design.strands[strand]?.sections ?? [];
-  const none = sections.map(() => 0);
-  const baseNm = lengthNm(strandLoop(design, strand, none, 0));
-  const eachNm = sections.map(
-    (_, index) =>
-      lengthNm(
-        strandLoop(
-          design,
-          strand,
-          none.map((count, at) => (at === index ? 1 : count)),
-          0,
-        ),
-      ) - baseNm,
+function repeatNm(design: Design, strand: Strand, index: number): number {
+  const section = strand.sections[index];
+  if (section === undefined) return 0;
+  const once = section.motif.reduce(
+    (sum, part) => sum + part.count * toNm(design.components[part.component]?.alongMm ?? 0),
+    0,
   );
+  return once * sidesOf(strand, section);
+}
+
+/** Finished length: a plain sum, even everywhere. */
+export function lengthMeasure(design: Design, strand: number, chain: Chain): Measure {
+  const found = design.strands[strand];
+  const sections = found?.sections ?? [];
+  const bare = strandLoop(design, strand, [], 0);
+  const baseNm = bare.reduce((sum, part) => sum + toNm(part.alongMm), 0);
+  const eachNm = sections.map((_, index) => (found === undefined ? 0 : repeatNm(design, found, index)));
   const leastNm = toNm(chain.leastMm);
   const mostNm = toNm(chain.mostMm);
-  return (counts) => {
-    let sum = baseNm;
-    for (let index = 0; index < eachNm.length; index += 1) sum += (counts[index] ?? 0) * (eachNm[index] ?? 0);
-    return { lowNm: sum + leastNm, highNm: sum + mostNm };
-  };
-}
-
-function girthNm(parts: readonly Part[]): number {
-  return toNm(solveLoop(parts).insideGirthMm);
-}
-
-/** Inside girth, remembered for each choice of counts, since a search comes back to many. */
-export function girthMeasure(design: Design, strand: number, chain: Chain): Measure {
-  const known = new Map<string, Span>();
-  return (counts) => {
-    const key = counts.join();
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    const lowNm = girthNm(strandLoop(design, strand, counts, chain.leastMm));
-    const highNm =
-      chain.mostMm > chain.leastMm ? girthNm(strandLoop(design, strand, counts, chain.mostMm)) : lowNm;
-    const span = { lowNm, highNm };
-    known.set(key, span);
-    return span;
+  return {
+    of: (counts) => {
+      let sum = baseNm;
+      for (let index = 0; index < eachNm.length; index += 1)
+        sum += (counts[index] ?? 0) * (eachNm[index] ?? 0);
+      return { lowNm: sum + leastNm, highNm: sum + mostNm };
+    },
+    evenFrom: sections.map(() => 0),
+    evenAboveNm: -Infinity,
   };
 }

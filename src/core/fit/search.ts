@@ -10,6 +10,7 @@ import {
   judge,
   toHundredths,
   type Outcome,
+  type Span,
   type Wanted,
 } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
@@ -32,6 +33,14 @@ function halfWindowNm(wanted: Wanted): number {
   return (toHundredths(wanted.toleranceNm) + 0.5) * 10_000;
 }
 
+/** What the corners of a box measure where that bounds all of it; else null. */
+function evenCorners(measure: Measure, box: Box): { readonly low: Span; readonly high: Span } | null {
+  if (!isEven(box, measure.evenFrom)) return null;
+  const low = measure.of(box.low);
+  if (low.lowNm < measure.evenAboveNm) return null;
+  return { low, high: measure.of(box.high) };
+}
+
 /** The best piece within tolerance and within a cost budget, or null. */
 function bestWithin(
   problem: FitProblem,
@@ -46,19 +55,20 @@ function bestWithin(
     spend(spent);
     const box = shrink(problem, whole, best === null ? budget : best.cost);
     if (box === null) return;
-    if (isEven(box)) {
-      if (measure(box.low).lowNm > wanted.targetNm + reach) return;
-      if (measure(box.high).highNm < wanted.targetNm - reach) return;
+    const corners = evenCorners(measure, box);
+    if (corners !== null) {
+      if (corners.low.lowNm > wanted.targetNm + reach) return;
+      if (corners.high.highNm < wanted.targetNm - reach) return;
     }
-    const parted = split(box);
+    const parted = split(box, measure.evenFrom);
     if (parted === null) {
       if (!inStock(problem, box.low)) return;
-      const outcome = judge(problem, wanted, box.low, measure(box.low));
+      const outcome = judge(problem, wanted, box.low, measure.of(box.low));
       if (outcome.excess === 0 && (best === null || compareOutcomes(problem, outcome, best) < 0))
         best = outcome;
       return;
     }
-    const [lower, upper] = parted.halves;
+    const [lower, upper] = parted;
     if (leastCost(problem, lower) <= leastCost(problem, upper)) {
       visit(lower);
       visit(upper);
@@ -116,15 +126,13 @@ export function findNearest(
   let best: Outcome | null = null;
   const consider = (counts: readonly number[]): void => {
     if (!inStock(problem, counts)) return;
-    const span = measure(counts);
+    const span = measure.of(counts);
     if (side === 'below' ? span.highNm > targetNm : span.lowNm < targetNm) return;
     const outcome = judge(problem, wanted, counts, span);
     if (best === null || compareNearest(problem, outcome, best) < 0) best = outcome;
   };
-  /** Least error that any choice of an even box could have; null where all lie on the other side. */
-  const leastError = (box: Box): number | null => {
-    const low = measure(box.low);
-    const high = measure(box.high);
+  /** Least error that any choice between these corners could have; null where all lie on the other side. */
+  const leastError = (low: Span, high: Span): number | null => {
     if (side === 'below') {
       return low.highNm > targetNm ? null : toHundredths(Math.max(0, targetNm - high.highNm));
     }
@@ -134,17 +142,18 @@ export function findNearest(
     spend(spent);
     const box = shrink(problem, whole, Infinity);
     if (box === null) return;
-    if (isEven(box)) {
-      const error = leastError(box);
+    const corners = evenCorners(measure, box);
+    if (corners !== null) {
+      const error = leastError(corners.low, corners.high);
       if (error === null || (best !== null && error > best.error)) return;
       consider(side === 'below' ? box.high : box.low);
     }
-    const parted = split(box);
+    const parted = split(box, measure.evenFrom);
     if (parted === null) {
       consider(box.low);
       return;
     }
-    const [lower, upper] = parted.halves;
+    const [lower, upper] = parted;
     for (const half of side === 'below' ? [upper, lower] : [lower, upper]) visit(half);
   };
   visit(wholeBox(problem));

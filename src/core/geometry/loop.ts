@@ -17,7 +17,7 @@
  */
 import { closeTaut } from './close.ts';
 import type { Part } from './part.ts';
-import { loadTaut, newTaut, type Taut } from './taut.ts';
+import { loadTaut, newTaut, outlinesOf, type Taut } from './taut.ts';
 
 export type { Part } from './part.ts';
 
@@ -76,7 +76,7 @@ function usable(parts: readonly Part[]): Part[] | null {
 
 /** Places of the parts, from part 0 of the kernel on. */
 function layOut(taut: Taut, radiusMm: number): LoopSpot[] {
-  const { count, corners, corner, halfAcross, reach, leftLean, rightLean, turn } = taut;
+  const { count, corners, corner, halfAcross, reach, leftLean, rightLean, toNext, turn } = taut;
   const spots: LoopSpot[] = [];
   let cornerPlace = 0;
   for (let index = 0; index < corners; index += 1) {
@@ -91,7 +91,7 @@ function layOut(taut: Taut, radiusMm: number): LoopSpot[] {
       const x = r1 * Math.cos(cornerPlace) + s * Math.cos(chordAxis);
       const y = r1 * Math.sin(cornerPlace) + s * Math.sin(chordAxis);
       const turnRad = turn[part]!;
-      const toNextMm = reach[part + 1]! - reach[part]!;
+      const toNextMm = toNext[part]!;
       const meeting = (taut.straight[part]! + taut.round[part]!) * Math.cos(turnRad / 2);
       const inward =
         cornerPlace + Math.atan2(s * Math.cos(rightLean[index]!), r1 - s * Math.sin(rightLean[index]!));
@@ -128,7 +128,7 @@ export function solveLoop(parts: readonly Part[]): Loop {
   const lengthMm = taking.reduce((sum, part) => sum + part.alongMm, 0);
   if (taking.length < 3) return { ...OPEN, lengthMm };
   const taut = newTaut(taking.length);
-  loadTaut(taut, taking);
+  loadTaut(taut, outlinesOf(taking), Int32Array.from(taking.keys()), taking.length);
   const radiusMm = closeTaut(taut);
   if (!(radiusMm > 0)) return { ...OPEN, lengthMm };
   const fromFirst = layOut(taut, radiusMm);

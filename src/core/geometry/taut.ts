@@ -23,6 +23,8 @@ export type Taut = {
   readonly round: Float64Array;
   /** Turn at each junction, rad. */
   readonly turn: Float64Array;
+  /** Distance of each part from the next, mm. */
+  readonly toNext: Float64Array;
   /** Distance of each part from part 0 along the chords, mm; the last entry closes the loop. */
   readonly reach: Float64Array;
   /** Hull corners in order, part 0 first and again last. */
@@ -47,6 +49,7 @@ export function newTaut(capacity: number): Taut {
     rim: floats(),
     round: floats(),
     turn: floats(),
+    toNext: floats(),
     reach: floats(),
     corner: new Int32Array(capacity + 1),
     corners: 0,
@@ -56,58 +59,82 @@ export function newTaut(capacity: number): Taut {
   };
 }
 
-function fattest(parts: readonly Part[]): number {
-  let best = 0;
-  for (let index = 1; index < parts.length; index += 1) {
-    if (parts[index]!.acrossMm > parts[best]!.acrossMm) best = index;
-  }
-  return best;
-}
+/** Outlines that parts share, one entry a kind, mm. */
+export type Outlines = {
+  readonly halfAlong: Float64Array;
+  readonly halfAcross: Float64Array;
+  readonly rounding: Float64Array;
+};
 
 /** Rounding as the outline allows it, so that a careless figure can't turn a part inside out. */
 function roundingOf(part: Part): number {
   return Math.max(0, Math.min(part.roundingMm, part.alongMm / 2, part.acrossMm / 2));
 }
 
-/** Loads a loop. Every part must have a positive along and across. */
-export function loadTaut(taut: Taut, parts: readonly Part[]): void {
-  const count = parts.length;
-  const first = fattest(parts);
-  taut.count = count;
-  taut.first = first;
-  taut.lengthMm = 0;
-  for (let index = 0; index < count; index += 1) {
-    const here = parts[(first + index) % count]!;
-    const next = parts[(first + index + 1) % count]!;
-    const cHere = roundingOf(here);
-    const cNext = roundingOf(next);
-    taut.halfAcross[index] = here.acrossMm / 2;
-    taut.straight[index] = here.alongMm / 2 - cHere + next.alongMm / 2 - cNext;
-    taut.rim[index] = 2 * Math.min(here.acrossMm / 2 - cHere, next.acrossMm / 2 - cNext);
-    taut.round[index] = cHere + cNext;
-    taut.lengthMm += here.alongMm;
-  }
-  taut.halfAcross[count] = taut.halfAcross[0]!;
-  for (let index = 0; index < count; index += 1) {
-    const share = (taut.straight[index]! + taut.round[index]!) / taut.lengthMm;
-    taut.turn[index] = 2 * Math.PI * share;
-  }
+export function outlinesOf(parts: readonly Part[]): Outlines {
+  return {
+    halfAlong: Float64Array.from(parts, (part) => part.alongMm / 2),
+    halfAcross: Float64Array.from(parts, (part) => part.acrossMm / 2),
+    rounding: Float64Array.from(parts, roundingOf),
+  };
 }
 
-/** Sets every neighbours' distance from their turn, added up from part 0. */
+/**
+ * Loads a loop: the first `count` entries of `sequence`, each the kind of one
+ * part. Every kind must have a positive along and across.
+ */
+export function loadTaut(taut: Taut, outlines: Outlines, sequence: Int32Array, count: number): void {
+  const { halfAlong, halfAcross, rounding } = outlines;
+  let first = 0;
+  let length = 0;
+  for (let index = 0; index < count; index += 1) {
+    const kind = sequence[index]!;
+    length += 2 * halfAlong[kind]!;
+    if (halfAcross[kind]! > halfAcross[sequence[first]!]!) first = index;
+  }
+  taut.count = count;
+  taut.first = first;
+  taut.lengthMm = length;
+  let here = sequence[first]!;
+  for (let index = 0, at = first; index < count; index += 1) {
+    at = at + 1 === count ? 0 : at + 1;
+    const next = sequence[at]!;
+    const cHere = rounding[here]!;
+    const cNext = rounding[next]!;
+    const straight = halfAlong[here]! - cHere + halfAlong[next]! - cNext;
+    taut.halfAcross[index] = halfAcross[here]!;
+    taut.straight[index] = straight;
+    taut.rim[index] = 2 * Math.min(halfAcross[here]! - cHere, halfAcross[next]! - cNext);
+    taut.round[index] = cHere + cNext;
+    taut.turn[index] = (2 * Math.PI * (straight + cHere + cNext)) / length;
+    here = next;
+  }
+  taut.halfAcross[count] = taut.halfAcross[0]!;
+}
+
+/** Sets every neighbours' distance from their turn, and adds them up from part 0. */
 function layDistances(taut: Taut): void {
-  const { count, straight, rim, round, turn, reach } = taut;
+  const { count, straight, rim, round, turn, toNext, reach } = taut;
   let sum = 0;
+  let lastS = 0;
+  let lastR = 0;
+  let lastTurn = 0;
+  let turned = 0;
   for (let index = 0; index < count; index += 1) {
     reach[index] = sum;
     const s = straight[index]!;
     const r = rim[index]!;
-    // Balls on balls stay as far apart at any turn, which saves most of the sines.
-    if (s === 0 && r === 0) sum += round[index]!;
-    else {
-      const half = turn[index]! / 2;
-      sum += s * Math.cos(half) + r * Math.sin(half) + round[index]!;
+    const t = turn[index]!;
+    // Balls on balls stay as far apart at any turn, and runs of one bead turn alike: most need no sine.
+    if (s !== lastS || r !== lastR || t !== lastTurn) {
+      turned = s === 0 && r === 0 ? 0 : s * Math.cos(t / 2) + r * Math.sin(t / 2);
+      lastS = s;
+      lastR = r;
+      lastTurn = t;
     }
+    const distance = turned + round[index]!;
+    toNext[index] = distance;
+    sum += distance;
   }
   reach[count] = sum;
 }
@@ -118,7 +145,7 @@ function layDistances(taut: Taut): void {
  * two angles below π that is when their cosines add to less than nothing.
  */
 function hull(taut: Taut, radiusMm: number): void {
-  const { count, halfAcross, reach, corner, leftCos } = taut;
+  const { count, halfAcross, toNext, reach, corner, leftCos } = taut;
   corner[0] = 0;
   let top = 0;
   for (let next = 1; next <= count; next += 1) {
@@ -126,17 +153,18 @@ function hull(taut: Taut, radiusMm: number): void {
     for (;;) {
       const at = corner[top]!;
       const r1 = radiusMm + halfAcross[at]!;
-      const d = reach[next]! - reach[at]!;
-      const twice = 2 * d;
+      // Neighbours by their own distance: alike junctions then give alike figures to the last bit.
+      const d = at + 1 === next ? toNext[at]! : reach[next]! - reach[at]!;
+      const square = d * d;
       // (r1² − r2²) as a product: no loss where they are nearly equal.
       const skew = (r1 - r2) * (r1 + r2);
-      if (top > 0 && (skew + d * d) / (twice * r1) + leftCos[top]! < 0) {
+      if (top > 0 && skew + square + leftCos[top]! * 2 * d * r1 < 0) {
         top -= 1;
         continue;
       }
       top += 1;
       corner[top] = next;
-      leftCos[top] = (d * d - skew) / (twice * r2);
+      leftCos[top] = (square - skew) / (2 * d * r2);
       break;
     }
   }
@@ -146,6 +174,11 @@ function hull(taut: Taut, radiusMm: number): void {
 /** Angle whose sine is `x`, for a chord that can't reach (x beyond 1) the right angle. */
 function lean(x: number): number {
   return x >= 1 ? Math.PI / 2 : x <= -1 ? -Math.PI / 2 : Math.asin(x);
+}
+
+/** Tangent good enough to steer by: exact where the series would stray. */
+function steeringTan(half: number): number {
+  return half < 0.5 ? half * (1 + (half * half) / 3) : half > 1.55 ? 50 : Math.tan(half);
 }
 
 /** What one sweep found. */
@@ -164,23 +197,34 @@ export type Sweep = {
 export function sweep(taut: Taut, radiusMm: number, out: Sweep): void {
   layDistances(taut);
   hull(taut, radiusMm);
-  const { corners, corner, halfAcross, reach, leftCos, leftLean, rightLean } = taut;
+  const { corners, corner, halfAcross, toNext, reach, leftCos, leftLean, rightLean } = taut;
   let angle = 0;
   let slope = 0;
+  let lastR1 = 0;
+  let lastR2 = 0;
+  let lastD = 0;
+  let right = 0;
+  let left = 0;
+  let bend = 0;
   for (let index = 0; index < corners; index += 1) {
     const from = corner[index]!;
     const to = corner[index + 1]!;
     const r1 = radiusMm + halfAcross[from]!;
     const r2 = radiusMm + halfAcross[to]!;
-    const d = reach[to]! - reach[from]!;
-    const right = lean(((r1 - r2) * (r1 + r2) + d * d) / (2 * d * r1));
-    const left = lean(leftCos[index + 1]!);
+    const d = from + 1 === to ? toNext[from]! : reach[to]! - reach[from]!;
+    // Runs of one bead are what strands are made of: a chord like the last one costs nothing.
+    if (d !== lastD || r1 !== lastR1 || r2 !== lastR2) {
+      left = lean(leftCos[index + 1]!);
+      right = r1 === r2 ? left : lean(((r1 - r2) * (r1 + r2) + d * d) / (2 * d * r1));
+      bend = steeringTan((right + left) / 2) * (1 / r1 + 1 / r2);
+      lastR1 = r1;
+      lastR2 = r2;
+      lastD = d;
+    }
     rightLean[index] = right;
     leftLean[index + 1] = left;
-    const chord = right + left;
-    angle += chord;
-    // tan(φ/2) by its two leans; a chord straight through the axis has no finite slope.
-    if (chord < 3.1) slope -= Math.tan(chord / 2) * (1 / r1 + 1 / r2);
+    angle += right + left;
+    slope -= bend;
   }
   leftLean[0] = leftLean[corners]!;
   out.angleRad = angle;

@@ -5,7 +5,7 @@ import type { FitProblem } from '../fit/problem.ts';
 import type { Design } from '../strand/design.ts';
 import type { Measure } from './choice.ts';
 import { strandTargetsMm } from './nest.ts';
-import { strandJob, wholeChain, type Job } from './plan.ts';
+import { strandProblem, type Job } from './plan.ts';
 import type { Rules, Sit } from './rules.ts';
 import type { Limits } from './sizing.ts';
 import { askedOf } from './target.ts';
@@ -62,7 +62,7 @@ export function limitsOf(
   const atMost = binding(design, most, 'smallest');
   const leastMm = (least[atLeast] ?? 0) - (offsets[atLeast] ?? 0);
   const mostMm = (most[atMost] ?? 0) - (offsets[atMost] ?? 0);
-  const problemOf = (strand: number): FitProblem => strandJob(job, strand, [], wholeChain(design)).problem;
+  const problemOf = (strand: number): FitProblem => strandProblem(job, strand, []);
   const mostCounts = limits[atMost]?.most.counts ?? [];
   return {
     leastMm,

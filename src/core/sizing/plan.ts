@@ -1,7 +1,8 @@
 /** Fits every strand of a piece, one after the other, out of one stock. */
 import { tallyFindings } from '../components/tally.ts';
 import { fitStrand, strandLimits, type StrandFit, type StrandLimits } from '../fit/fit.ts';
-import { girthMeasure, lengthMeasure, type Chain, type Measure } from '../fit/measure.ts';
+import { girthMeasure } from '../fit/girth.ts';
+import { lengthMeasure, type Chain, type Measure } from '../fit/measure.ts';
 import { offNm, toMm, toNm, type Outcome } from '../fit/outcome.ts';
 import { fewestCounts, fitProblem, stockLeft, takenByRepeat, type FitProblem } from '../fit/problem.ts';
 import type { Counts, Design } from '../strand/design.ts';
@@ -16,10 +17,9 @@ export type Job = {
   readonly toleranceMm: number;
   /** Pieces that the stock is shared out over. */
   readonly pieces: number;
+  /** One for each strand. */
+  readonly measures: readonly Measure[];
 };
-
-/** One strand with the stock that the others leave it. */
-export type StrandJob = { readonly problem: FitProblem; readonly measure: Measure };
 
 /** Adds what `counts` of a strand take. */
 function take(design: Design, strand: number, counts: readonly number[], into: Map<string, number>): void {
@@ -41,12 +41,21 @@ function takenElsewhere(design: Design, strand: number, chosen: Counts): Map<str
   return taken;
 }
 
-export function strandJob(job: Job, strand: number, chosen: Counts, chain: Chain): StrandJob {
-  const { design, fitted, pieces } = job;
-  const found = design.strands[strand]!;
+/**
+ * The measures of all strands. Made once for a piece: they remember what they
+ * have measured, and don't hang on the stock.
+ */
+export function measuresOf(design: Design, fitted: Fitted): Measure[] {
+  const chain = wholeChain(design);
+  const measureOf = fitted === 'length' ? lengthMeasure : girthMeasure;
+  return design.strands.map((_, strand) => measureOf(design, strand, chain));
+}
+
+/** One strand's problem out of the stock that the others leave it. */
+export function strandProblem(job: Job, strand: number, chosen: Counts): FitProblem {
+  const { design, pieces } = job;
   const left = stockLeft(design, takenElsewhere(design, strand, chosen), pieces);
-  const measure = (fitted === 'length' ? lengthMeasure : girthMeasure)(design, strand, chain);
-  return { problem: fitProblem(found, left), measure };
+  return fitProblem(design.strands[strand]!, left);
 }
 
 /**
@@ -60,11 +69,7 @@ export function wholeChain(design: Design): Chain {
 
 /** Limits of every strand, each with the others at their fewest; null where the stock doesn't reach. */
 export function allLimits(job: Job): StrandLimits[] | null {
-  const chain = wholeChain(job.design);
-  const limits = job.design.strands.map((_, strand) => {
-    const { problem, measure } = strandJob(job, strand, [], chain);
-    return strandLimits(problem, measure);
-  });
+  const limits = job.measures.map((measure, strand) => strandLimits(strandProblem(job, strand, []), measure));
   return limits.every((limit) => limit !== null) ? limits : null;
 }
 
@@ -90,15 +95,14 @@ function picked(fit: StrandFit, pick: Pick): Outcome | null {
  * @throws TooLarge
  */
 export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null {
-  const { design, fitted, toleranceMm } = job;
+  const { design, fitted, toleranceMm, measures } = job;
   const targets = strandTargetsMm(design, targetMm);
   const counts: (readonly number[])[] = [];
   const fits: StrandFit[] = [];
-  const chain = wholeChain(design);
   let usedMm = 0;
   let worstNm = 0;
-  for (let strand = 0; strand < design.strands.length; strand += 1) {
-    const { problem, measure } = strandJob(job, strand, counts, chain);
+  for (const [strand, measure] of measures.entries()) {
+    const problem = strandProblem(job, strand, counts);
     const limits = strandLimits(problem, measure);
     if (limits === null) return null;
     const strandMm = targets[strand] ?? targetMm;
@@ -110,7 +114,7 @@ export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null
     fits.push(fit);
     const off = offNm(outcome.span, wanted.targetNm);
     if (Math.abs(off) > Math.abs(worstNm)) worstNm = off;
-    if (chain.mostMm > 0) {
+    if (wholeChain(design).mostMm > 0) {
       usedMm = chainUsedMm(design, strand, outcome.counts, outcome.span, fitted, strandMm);
     }
   }

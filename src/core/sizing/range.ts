@@ -1,13 +1,14 @@
 /** Every size that a piece can be made in. */
 import { checkDesign } from '../components/check.ts';
 import { coverOf, intersect, shift, type Interval } from '../fit/cover.ts';
+import type { StrandLimits } from '../fit/fit.ts';
 import { toMm, toNm } from '../fit/outcome.ts';
 import { TooLarge } from '../fit/search.ts';
 import type { Design } from '../strand/design.ts';
 import type { Measure } from './choice.ts';
 import { limitsOf } from './limits.ts';
 import { strandTargetsMm } from './nest.ts';
-import { allLimits, strandJob, wholeChain, type Job } from './plan.ts';
+import { allLimits, measuresOf, strandProblem, type Job } from './plan.ts';
 import type { Rules, Sit } from './rules.ts';
 import { stockProblem } from './size.ts';
 import type { Limits, SizingProblem } from './sizing.ts';
@@ -38,16 +39,12 @@ const BODY_MEASURE: Readonly<Record<Design['kind'], Measure['of']>> = {
   necklace: 'neck',
 };
 
-function intervalsOf(job: Job): Interval[] | null {
-  const limits = allLimits(job);
-  if (limits === null) return null;
-  const { design } = job;
-  const offsets = strandTargetsMm(design, 0);
+function intervalsOf(job: Job, limits: readonly StrandLimits[]): Interval[] {
+  const offsets = strandTargetsMm(job.design, 0);
   const toleranceNm = toNm(job.toleranceMm);
-  const chain = wholeChain(design);
   const covers = limits.map((limit, strand) => {
-    const { problem, measure } = strandJob(job, strand, [], chain);
-    return shift(coverOf(problem, measure, limit, toleranceNm), -toNm(offsets[strand] ?? 0));
+    const problem = strandProblem(job, strand, []);
+    return shift(coverOf(problem, job.measures[strand]!, limit, toleranceNm), -toNm(offsets[strand] ?? 0));
   });
   return covers.reduce((shared, cover) => intersect(shared, cover));
 }
@@ -55,12 +52,14 @@ function intervalsOf(job: Job): Interval[] | null {
 function rangeSound(design: Design, rules: Rules): Range {
   const fitted = fittedOf(design.kind);
   const toleranceMm = rules.toleranceMm[design.kind];
-  const job: Job = { design, fitted, toleranceMm, pieces: 1 };
+  const job: Job = { design, fitted, toleranceMm, pieces: 1, measures: measuresOf(design, fitted) };
   const strandLimits = allLimits(job);
-  const found = strandLimits === null ? null : intervalsOf(job);
-  if (strandLimits === null || found === null) return { status: 'refused', problem: stockProblem(design, 1) };
+  if (strandLimits === null) return { status: 'refused', problem: stockProblem(design, 1) };
   const of = design.kind === 'necklace' ? 'length' : BODY_MEASURE[design.kind];
-  const intervals = found.map(({ fromNm, toNm: endNm }) => ({ fromMm: toMm(fromNm), toMm: toMm(endNm) }));
+  const intervals = intervalsOf(job, strandLimits).map(({ fromNm, toNm: endNm }) => ({
+    fromMm: toMm(fromNm),
+    toMm: toMm(endNm),
+  }));
   const bodyFor = (sit: Sit): SizeInterval[] => {
     const asked = (mm: number): number => askedOf(rules, design.kind, BODY_MEASURE[design.kind], mm, sit);
     return intervals.map(({ fromMm, toMm: endMm }) => ({ fromMm: asked(fromMm), toMm: asked(endMm) }));

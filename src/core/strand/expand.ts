@@ -1,6 +1,7 @@
 /** From counts to the components on the wire, in stringing order. */
 import type { Component } from '../components/component.ts';
-import type { Counts, Design, MotifPart, Section, Strand } from './design.ts';
+import type { Counts, Design, Strand } from './design.ts';
+import { runsOf, type Run } from './runs.ts';
 
 /** One component where it stands. */
 export type Placed = {
@@ -18,15 +19,15 @@ export const MOST_PLACED = 4000;
 
 type Side = Placed['side'];
 
-/** Appends a motif `repeats` times; backwards on the side that mirrors it. */
-function addMotif(into: Placed[], design: Design, section: Section, repeats: number, side: Side): void {
-  const motif: readonly MotifPart[] = side === 'left' ? section.motif.toReversed() : section.motif;
+/** Appends a run, its motif `repeats` times. */
+function addRun(into: Placed[], design: Design, strand: Strand, run: Run, repeats: number): void {
+  const section = strand.sections[run.section]?.id ?? '';
   for (let repeat = 0; repeat < repeats; repeat += 1) {
-    for (const part of motif) {
+    for (const part of run.motif) {
       const component = design.components[part.component];
       if (component === undefined) continue;
       for (let copy = 0; copy < part.count && into.length < MOST_PLACED; copy += 1) {
-        into.push({ component, section: section.id, side });
+        into.push({ component, section, side: run.side });
       }
     }
   }
@@ -45,32 +46,11 @@ function endPieces(design: Design, side: 'left' | 'right'): Placed[] {
   return side === 'left' ? pieces : pieces.toReversed();
 }
 
-/** Sections of a one-run strand before its middle lie left, those after it right. */
-function addOneRun(into: Placed[], design: Design, strand: Strand, counts: readonly number[]): void {
-  const start = into.length;
-  strand.sections.forEach((section, index) => {
-    addMotif(into, design, section, counts[index] ?? 0, 'right');
-  });
-  const middle = start + (into.length - start) / 2;
-  for (let index = start; index < middle; index += 1) {
-    const placed = into[index];
-    if (placed !== undefined) into[index] = { ...placed, side: 'left' };
-  }
-}
-
-function addMirrored(into: Placed[], design: Design, strand: Strand, counts: readonly number[]): void {
-  const { sections } = strand;
-  for (let index = sections.length - 1; index >= 0; index -= 1) {
-    const section = sections[index];
-    if (section !== undefined && section.role !== 'focal') {
-      addMotif(into, design, section, counts[index] ?? 0, 'left');
-    }
-  }
-  sections.forEach((section, index) => {
-    if (section.role === 'focal') addMotif(into, design, section, counts[index] ?? 0, 'centre');
-  });
-  sections.forEach((section, index) => {
-    if (section.role !== 'focal') addMotif(into, design, section, counts[index] ?? 0, 'right');
+/** What a one-run strand has before its middle lies on the left. */
+function sideByMiddle(strung: readonly Placed[]): Placed[] {
+  return strung.map((placed, index): Placed => {
+    const side: Side = index < strung.length / 2 ? 'left' : 'right';
+    return { ...placed, side };
   });
 }
 
@@ -82,11 +62,11 @@ function addMirrored(into: Placed[], design: Design, strand: Strand, counts: rea
  */
 export function expand(design: Design, counts: Counts): Placed[][] {
   return design.strands.map((strand, index) => {
-    const placed = endPieces(design, 'left');
-    const chosen = counts[index] ?? [];
-    if (strand.mirrored) addMirrored(placed, design, strand, chosen);
-    else addOneRun(placed, design, strand, chosen);
-    placed.push(...endPieces(design, 'right'));
-    return placed;
+    const strung: Placed[] = [];
+    for (const run of runsOf(strand)) {
+      addRun(strung, design, strand, run, counts[index]?.[run.section] ?? 0);
+    }
+    const sided = strand.mirrored ? strung : sideByMiddle(strung);
+    return [...endPieces(design, 'left'), ...sided, ...endPieces(design, 'right')];
   });
 }

@@ -1,0 +1,153 @@
+/** The inside girth of a strand for any counts, without laying it out anew each time. */
+import { closeTaut } from '../geometry/close.ts';
+import type { Part } from '../geometry/part.ts';
+import { loadTaut, newTaut, outlinesOf } from '../geometry/taut.ts';
+import type { Component } from '../components/component.ts';
+import type { Design } from '../strand/design.ts';
+import { expand } from '../strand/expand.ts';
+import { closingParts, partOf } from '../strand/parts.ts';
+import { runsOf } from '../strand/runs.ts';
+import type { Chain, Measure } from './measure.ts';
+import { toNm, type Span } from './outcome.ts';
+
+/** A stretch of the loop: kinds of outline, repeated as its section counts, or once where it has none. */
+type Stretch = { readonly section: number | null; readonly kinds: readonly number[] };
+
+/** Radius is still when it moves by less, mm: a thousandth of what the result is rounded to. */
+const STILL_MM = 1e-9;
+
+/** Numbers outlines, alike ones alike. */
+function numbering(): { readonly parts: Part[]; readonly of: (parts: readonly Part[]) => number[] } {
+  const parts: Part[] = [];
+  const known = new Map<string, number>();
+  const one = (part: Part): number => {
+    const key = `${part.alongMm},${part.acrossMm},${part.roundingMm}`;
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    known.set(key, parts.length);
+    return parts.push(part) - 1;
+  };
+  // What takes no length isn't in the loop.
+  return { parts, of: (list) => list.filter((part) => part.alongMm > 0).map(one) };
+}
+
+function componentParts(components: readonly (Component | undefined)[]): Part[] {
+  return components.filter((component) => component !== undefined).map(partOf);
+}
+
+/** A strand's loop as stretches, closed with the extender let out by each of `chainsMm`. */
+function stretchesOf(
+  design: Design,
+  strand: number,
+  chainsMm: readonly number[],
+): { readonly parts: readonly Part[]; readonly loops: readonly (readonly Stretch[])[] } {
+  const found = design.strands[strand]!;
+  const bare = expand({ ...design, strands: [found] }, [[]])[0] ?? [];
+  const { parts, of } = numbering();
+  const end = (side: string): Stretch => ({
+    section: null,
+    kinds: of(
+      bare.filter((at) => at.side === side && at.covered !== true).map(({ component }) => partOf(component)),
+    ),
+  });
+  const strung = runsOf(found).map(({ section, motif }): Stretch => {
+    const components = motif.flatMap((part) =>
+      new Array<Component | undefined>(part.count).fill(design.components[part.component]),
+    );
+    return { section, kinds: of(componentParts(components)) };
+  });
+  const open = [end('left'), ...strung, end('right')];
+  const loops = chainsMm.map((chainMm) => [
+    ...open,
+    { section: null, kinds: of(closingParts(design, chainMm)) },
+  ]);
+  return { parts, loops };
+}
+
+/** Solves loops of stretches for counts, one after the other on the same arrays. */
+function solver(parts: readonly Part[], loop: readonly Stretch[]): (counts: readonly number[]) => number {
+  const outlines = outlinesOf(parts);
+  let sequence = new Int32Array(0);
+  let taut = newTaut(0);
+  let lastRadius = 0;
+  let lastLength = 0;
+  const fill = (counts: readonly number[]): number => {
+    const times = loop.map(({ section }) => (section === null ? 1 : (counts[section] ?? 0)));
+    const count = loop.reduce((sum, { kinds }, index) => sum + kinds.length * (times[index] ?? 0), 0);
+    if (count > sequence.length) {
+      sequence = new Int32Array(2 * count);
+      taut = newTaut(2 * count);
+    }
+    let at = 0;
+    loop.forEach(({ kinds }, index) => {
+      for (let left = times[index] ?? 0; left > 0; left -= 1) {
+        for (let kind = 0; kind < kinds.length; kind += 1) sequence[at++] = kinds[kind]!;
+      }
+    });
+    return count;
+  };
+  return (counts) => {
+    const count = fill(counts);
+    if (count < 3) return 0;
+    loadTaut(taut, outlines, sequence, count);
+    // The loop just solved is seldom far from the next.
+    const guess = lastRadius > 0 ? lastRadius + (taut.lengthMm - lastLength) / (2 * Math.PI) : 0;
+    const radius = closeTaut(taut, guess, STILL_MM);
+    if (radius > 0) {
+      lastRadius = radius;
+      lastLength = taut.lengthMm;
+    }
+    return toNm(2 * Math.PI * radius);
+  };
+}
+
+/** Half the flat of a part's end: what it turns on. None for a ball. */
+function rimMm(part: Part): number {
+  return Math.max(0, part.acrossMm / 2 - part.roundingMm);
+}
+
+/** A part whose distance from its like doesn't hang on how they turn. */
+function isBall(part: Part): boolean {
+  return part.alongMm === 2 * part.roundingMm && part.acrossMm === 2 * part.roundingMm;
+}
+
+/** The loop may be taken as even from a radius of this many times its widest rim. */
+const RIMS_TO_EVEN = 2;
+
+/**
+ * Inside girth. How far it is even:
+ *
+ * - One more repeat of a motif that is there already never shrinks the loop
+ *   where distances don't hang on turns. Proof: the copy may lie exactly as far
+ *   out as what it copies, raised where it must be to reach it; every old chord
+ *   keeps its angle and the copy's own are not negative, so the strand comes at
+ *   least as far round as before.
+ * - Parts with rims come nearer as they turn less, so a first copy beside other
+ *   neighbours may take more than it brings. From the second repeat on the new
+ *   one finds the same neighbours that the old ones have; that, and that the
+ *   loop must be wide against its widest rim, isn't proven but held against
+ *   exhaustive search in the tests.
+ */
+export function girthMeasure(design: Design, strand: number, chain: Chain): Measure {
+  const chains = chain.mostMm > chain.leastMm ? [chain.leastMm, chain.mostMm] : [chain.leastMm];
+  const { parts, loops } = stretchesOf(design, strand, chains);
+  const solvers = loops.map((loop) => solver(parts, loop));
+  const known = new Map<string, Span>();
+  const balls = (loops[0] ?? [])
+    .filter(({ section }) => section !== null)
+    .every(({ kinds }) => kinds.every((kind) => isBall(parts[kind]!)));
+  const sections = design.strands[strand]?.sections ?? [];
+  return {
+    of: (counts) => {
+      const key = counts.join();
+      const found = known.get(key);
+      if (found !== undefined) return found;
+      const lowNm = solvers[0]?.(counts) ?? 0;
+      const span = { lowNm, highNm: solvers[1]?.(counts) ?? lowNm };
+      known.set(key, span);
+      return span;
+    },
+    evenFrom: sections.map(() => (balls ? 1 : 2)),
+    evenAboveNm: toNm(2 * Math.PI * RIMS_TO_EVEN * Math.max(0, ...parts.map(rimMm))),
+  };
+}
