@@ -61,6 +61,8 @@ export const order: typeof english = {
     received: (date) => `Die Werkstatt hat sie, ${date}. Sie bekommen Antwort.`,
     mailed: () => 'Sie haben sie per E-Mail gesendet. Sie bekommen Antwort.',
   },
+  differs:
+    'Das Stück oder sein Preis hat sich geändert, seit diese Seite entstand; Sie hören davon, bevor etwas gefädelt wird.',
   notKept:
     'Dieser Browser behält nichts, sobald die Seite zu ist. Lassen Sie sie offen, bis die Bestellung angekommen ist, oder senden Sie sie per E-Mail.',
   tryNow: 'Jetzt noch einmal versuchen',

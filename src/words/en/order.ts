@@ -59,6 +59,8 @@ export const order = {
     received: (date: string): string => `The maker has it, ${date}. She will write to you.`,
     mailed: (): string => 'You sent it by e-mail. The maker will write to you.',
   },
+  differs:
+    'The piece or its price has changed since this page was made; she will tell you before anything is strung.',
   notKept:
     'This browser keeps nothing once the page is closed. Leave it open until the order is received, or send it by e-mail.',
   tryNow: 'Try again now',

@@ -6,6 +6,7 @@ import type { Lang } from '#words/lang.ts';
 import type { OrderWords } from '#words/order.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { ShopForSizer } from '../../props.ts';
+import { localZone } from '../../adapters/localZone.ts';
 import { saveFile } from '../adapters/saveFile.ts';
 import type { Entry } from '../model/outbox.ts';
 import { unitOfOrder, writeMail } from '../model/write.ts';
@@ -76,17 +77,15 @@ export function OutboxEntry(props: OutboxEntryProps) {
 
 /** The sentence that says where an order stands. */
 function standing({ words, lang, entry }: OutboxEntryProps): string {
-  const { order, state, problem, receivedAt } = entry;
+  const { order, state, problem, receivedAt, differs } = entry;
   const format = formatFor(lang, unitOfOrder(order), order.shown.currency);
   const why = problem === null ? '' : sentenceOf(words.sendProblems, problem, format);
   if (state === 'waiting') return words.states.waiting(why);
   if (state === 'refused') return words.states.refused(why);
   if (state === 'mail') return words.states.mail();
   if (state === 'mailed') return words.states.mailed();
-  return words.states.received(receivedAt === null ? '' : formatDateTime(receivedAt, lang, localZone()));
-}
-
-/** The buyer's own time zone. */
-function localZone(): string {
-  return new Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const received = words.states.received(
+    receivedAt === null ? '' : formatDateTime(receivedAt, lang, localZone()),
+  );
+  return differs ? `${received} ${words.differs}` : received;
 }

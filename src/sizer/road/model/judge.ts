@@ -3,7 +3,7 @@ import type { SendProblem } from '#words/orderFacts.ts';
 import type { Answer } from '../../model/ports.ts';
 
 export type Judgement =
-  | { readonly kind: 'received'; readonly receivedAt: string }
+  | { readonly kind: 'received'; readonly receivedAt: string; readonly differs: boolean }
   | { readonly kind: 'later'; readonly problem: SendProblem }
   | { readonly kind: 'refused'; readonly problem: SendProblem };
 
@@ -22,10 +22,7 @@ export function judge(number: string, answer: Answer): Judgement {
   if (answer.kind === 'none') return { kind: 'later', problem: { code: 'no-answer' } };
   const { status, json } = answer;
   if (status >= 200 && status < 300) {
-    const receivedAt = receiptOf(number, json);
-    return receivedAt === null
-      ? { kind: 'later', problem: { code: 'no-answer' } }
-      : { kind: 'received', receivedAt };
+    return receiptOf(number, json) ?? { kind: 'later', problem: { code: 'no-answer' } };
   }
   if (status === TOO_MANY) return { kind: 'later', problem: { code: 'too-many' } };
   if (status >= 500 || status === TIMED_OUT)
@@ -33,12 +30,13 @@ export function judge(number: string, answer: Answer): Judgement {
   return { kind: 'refused', problem: { code: 'turned-down', reason: reasonOf(json) } };
 }
 
-/** The receipt's time where it is one for this number. */
-function receiptOf(number: string, json: unknown): string | null {
+/** The receipt, where it is one for this number. `checked` tells whether the maker's own figures are the buyer's. */
+function receiptOf(number: string, json: unknown): Judgement | null {
   if (typeof json !== 'object' || json === null) return null;
-  const { number: named, receivedAt } = json as Record<string, unknown>;
-  const dated = typeof receivedAt === 'string' && Number.isFinite(Date.parse(receivedAt));
-  return named === number && dated ? receivedAt : null;
+  const { number: named, receivedAt, checked } = json as Record<string, unknown>;
+  if (named !== number || typeof receivedAt !== 'string' || !Number.isFinite(Date.parse(receivedAt)))
+    return null;
+  return { kind: 'received', receivedAt, differs: checked === 'differs' };
 }
 
 /** The sentence of a problem document (RFC 9457, 3.1): `detail`, else `title`. */

@@ -28,6 +28,8 @@ export type Entry = {
   readonly problem: SendProblem | null;
   /** ISO 8601, from the receipt; null without one. */
   readonly receivedAt: string | null;
+  /** True where the shop reckoned otherwise than this page: the maker sees both. */
+  readonly differs: boolean;
 };
 
 const STATES: readonly string[] = ['waiting', 'refused', 'mail', 'mailed', 'received'];
@@ -36,7 +38,7 @@ const MOST_ENTRIES = 50;
 
 /** A fresh entry for an order. */
 export function newEntry(order: OrderDocument, pieceName: string, state: 'waiting' | 'mail'): Entry {
-  return { order, pieceName, state, tries: 0, nextTryMs: 0, problem: null, receivedAt: null };
+  return { order, pieceName, state, tries: 0, nextTryMs: 0, problem: null, receivedAt: null, differs: false };
 }
 
 /** What is kept, oldest first. Anything that is no entry is passed over, never thrown at. */

@@ -72,7 +72,8 @@ const isWaiting = ({ state }: Entry): boolean => state === 'waiting';
 /** The entry after a try. */
 function after(entry: Entry, judgement: ReturnType<typeof judge>, nowMs: number): Entry {
   if (judgement.kind === 'received') {
-    return { ...entry, state: 'received', receivedAt: judgement.receivedAt, problem: null };
+    const { receivedAt, differs } = judgement;
+    return { ...entry, state: 'received', receivedAt, differs, problem: null };
   }
   if (judgement.kind === 'refused') return { ...entry, state: 'refused', problem: judgement.problem };
   const pause = PAUSES_MS[entry.tries] ?? LONGEST_PAUSE_MS;

@@ -1,0 +1,76 @@
+/** The slip of one order, read from the part of the address that no server sees. */
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { decode } from '#order/text.ts';
+import type { Lang } from '#words/lang.ts';
+import type { OrderWords } from '#words/order.ts';
+import { sentenceOf } from '#words/sentence.ts';
+import { formatFor } from '#words/format.ts';
+import type { SlipWords } from '#words/slip.ts';
+import { askPieceName, readableId } from './pieceName.ts';
+import { keepOffline } from './keepOffline.ts';
+import { SlipSheet } from './SlipSheet.tsx';
+
+export type SlipProps = {
+  /** Address of a piece's page with `{id}` in it. */
+  readonly pieceAddress: string;
+};
+
+export type SlipLanguage = {
+  readonly lang: Lang;
+  readonly words: SlipWords;
+  readonly orderWords: OrderWords;
+};
+
+export function Slip({ pieceAddress, lang, words, orderWords }: SlipProps & SlipLanguage) {
+  const address = useAddress();
+  const decoded = useMemo(() => decode(decodeURIComponentSafely(address.hash)), [address.hash]);
+  const id = decoded.ok ? decoded.document.piece.id : null;
+  const [name, setName] = useState<string | null>(null);
+  useEffect(() => void keepOffline(address.pathname), []);
+  useEffect(() => {
+    setName(null);
+    if (id !== null) void askPieceName(id, lang).then(setName);
+  }, [id, lang]);
+  if (!decoded.ok) {
+    return <p role="alert">{sentenceOf(words.problems, decoded.problem, formatFor(lang, 'cm', 'EUR'))}</p>;
+  }
+  const order = decoded.document;
+  return (
+    <SlipSheet
+      lang={lang}
+      words={words}
+      orderWords={orderWords}
+      order={order}
+      address={address.href}
+      pieceName={name ?? readableId(order.piece.id)}
+      pieceAddress={pieceAddress.replace('{id}', encodeURIComponent(order.piece.id))}
+    />
+  );
+}
+
+type Address = { readonly hash: string; readonly href: string; readonly pathname: string };
+
+function addressNow(): Address {
+  const { hash, href, pathname } = location;
+  return { hash, href, pathname };
+}
+
+/** The page's address, followed as it changes. */
+function useAddress(): Address {
+  const [address, setAddress] = useState(addressNow);
+  useEffect(() => {
+    const follow = () => setAddress(addressNow());
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+  return address;
+}
+
+/** Some programs escape a link's fragment; a broken escape is left as it is. */
+function decodeURIComponentSafely(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}

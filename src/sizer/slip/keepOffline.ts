@@ -1,0 +1,33 @@
+/** Lets the slip page open again without a network. */
+
+/** The worker that answers for the slip page only; it never sees the order, which stands behind the #. */
+const WORKER = '/slip-worker.js';
+
+/** Registers the worker for this page's own path and has it keep what the page is made of. A browser without workers goes without. */
+export async function keepOffline(path: string): Promise<void> {
+  if (!('serviceWorker' in navigator)) return;
+  try {
+    const registration = await navigator.serviceWorker.register(WORKER, { scope: path });
+    await untilActive(registration);
+    const loaded = performance.getEntriesByType('resource').map(({ name }) => name);
+    const own = loaded.filter(
+      (address) => address.startsWith(`${location.origin}/`) && !address.endsWith('.json'),
+    );
+    registration.active?.postMessage({ keep: [path, ...own] });
+  } catch {
+    // Forbidden or full: the slip is still there while there is a network.
+  }
+}
+
+function untilActive(registration: ServiceWorkerRegistration): Promise<void> {
+  return new Promise((resolve) => {
+    const worker = registration.installing ?? registration.waiting;
+    if (worker === null) {
+      resolve();
+      return;
+    }
+    worker.addEventListener('statechange', () => {
+      if (worker.state === 'activated' || worker.state === 'redundant') resolve();
+    });
+  });
+}
