@@ -1,13 +1,14 @@
 import node from '@astrojs/node';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { searchIndex } from './src/ui/search/integration.ts';
 
 export default defineConfig({
   site: 'https://ninepin.example',
   output: 'static',
   // Only /bench and /desk run on demand; everything else is a file.
   adapter: node({ mode: 'standalone' }),
-  integrations: [preact()],
+  integrations: [preact(), searchIndex()],
   // Outside node_modules, which `npm ci` empties.
   cacheDir: './.cache/astro',
   devToolbar: { enabled: false },

@@ -23,7 +23,9 @@ export function langParam(lang: Lang): string | undefined {
 
 /** Every language's route with the same further parameters and properties: one path each. */
 export function inEachLang<Props extends object>(
-  make: (lang: Lang) => readonly { readonly params: Record<string, string | undefined>; readonly props: Props }[],
+  make: (
+    lang: Lang,
+  ) => readonly { readonly params: Record<string, string | undefined>; readonly props: Props }[],
 ): { params: Record<string, string | undefined>; props: Props & { lang: Lang } }[] {
   return LANGS.flatMap((lang) =>
     make(lang).map(({ params, props }) => ({

@@ -1,10 +1,10 @@
 /** Every picture of the shop, as a file. */
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { readPieces } from '#catalogue/collections.ts';
+import { readPieces, readShop } from '#catalogue/collections.ts';
 import { pictureFiles, type PictureFile } from '#ui/pictures/files.ts';
 
 export const getStaticPaths = (async () => {
-  const files = await pictureFiles(await readPieces(), import.meta.env.PROD);
+  const files = await pictureFiles(await readPieces(), await readShop(), import.meta.env.PROD);
   return files.map((file) => ({ params: { file: file.name }, props: { file } }));
 }) satisfies GetStaticPaths;
 

@@ -2,19 +2,16 @@
 import type { Piece } from '#catalogue/catalogue.ts';
 import { expand } from '#core/strand/expand.ts';
 import { usual } from '#core/sizing/usual.ts';
-import { drawStraight } from '#draw/view/straight.ts';
+import { CARD_BOX, drawCard } from '#draw/view/card.ts';
 import { keyOf } from './cache.ts';
 
 export type Drawing = { readonly name: string; readonly width: number; readonly height: number };
 
 /** The picture of a piece in lists and at the head of its page, as SVG text. */
 export function cardSvg(piece: Piece): string {
-  return drawStraight(piece.design, expand(piece.design, usual(piece.design)), {
-    title: piece.name,
-    description: piece.summary,
-    idPrefix: 'card',
-    unit: 'in',
-  });
+  const { design, name, summary } = piece;
+  const caption = { title: name, description: summary, idPrefix: 'card' };
+  return drawCard(design, expand(design, usual(design)), caption);
 }
 
 const known = new WeakMap<Piece, Drawing>();
@@ -23,14 +20,8 @@ const known = new WeakMap<Piece, Drawing>();
 export function cardDrawing(piece: Piece): Drawing {
   const found = known.get(piece);
   if (found !== undefined) return found;
-  const svg = cardSvg(piece);
-  const drawing = { name: `${piece.id}-${keyOf(svg)}.svg`, ...shapeOf(svg) };
+  const { width, height } = CARD_BOX;
+  const drawing = { name: `${piece.id}-${keyOf(cardSvg(piece))}.svg`, width, height };
   known.set(piece, drawing);
   return drawing;
-}
-
-/** Width and height of a drawing's view box, in its own unit. */
-export function shapeOf(svg: string): { readonly width: number; readonly height: number } {
-  const [, width = '1', height = '1'] = /viewBox="\S+ \S+ (\S+) (\S+)"/.exec(svg) ?? [];
-  return { width: Math.round(Number(width)), height: Math.round(Number(height)) };
 }

@@ -1,5 +1,5 @@
 /** All picture files of the catalogue: what the picture route writes. */
-import type { Piece } from '#catalogue/catalogue.ts';
+import type { Piece, Shop } from '#catalogue/catalogue.ts';
 import { cardDrawing, cardSvg } from './cardDrawing.ts';
 import { inTurn } from './inTurn.ts';
 import { photograph, photographBytes } from './photograph.ts';
@@ -25,13 +25,13 @@ async function photographsOf(piece: Piece): Promise<PictureFile[]> {
   );
 }
 
-async function filesOf(piece: Piece): Promise<PictureFile[]> {
+async function filesOf(piece: Piece, shop: Shop): Promise<PictureFile[]> {
   const card = {
     name: cardDrawing(piece).name,
     type: MEDIA_TYPES.svg,
     bytes: () => Promise.resolve(Buffer.from(cardSvg(piece))),
   };
-  const share = { name: shareName(piece), type: MEDIA_TYPES.jpeg, bytes: () => shareBytes(piece) };
+  const share = { name: shareName(piece), type: MEDIA_TYPES.jpeg, bytes: () => shareBytes(piece, shop) };
   return [card, share, ...(await photographsOf(piece))];
 }
 
@@ -39,8 +39,12 @@ async function filesOf(piece: Piece): Promise<PictureFile[]> {
  * Every picture file.
  * @param encodeNow true: fills the cache two pictures at once before it answers, as a build wants it
  */
-export async function pictureFiles(pieces: readonly Piece[], encodeNow: boolean): Promise<PictureFile[]> {
-  const files = (await inTurn(pieces, AT_ONCE, filesOf)).flat();
+export async function pictureFiles(
+  pieces: readonly Piece[],
+  shop: Shop,
+  encodeNow: boolean,
+): Promise<PictureFile[]> {
+  const files = (await inTurn(pieces, AT_ONCE, (piece) => filesOf(piece, shop))).flat();
   if (encodeNow) {
     const encoded = files.filter(({ type }) => type !== MEDIA_TYPES.svg);
     await inTurn(encoded, AT_ONCE, async (file) => void (await file.bytes()));

@@ -1,12 +1,21 @@
 /** The picture of a piece that others show when its address is passed on. */
-import type { Piece } from '#catalogue/catalogue.ts';
+import type { Piece, Shop } from '#catalogue/catalogue.ts';
+import { usual } from '#core/sizing/usual.ts';
+import { expand } from '#core/strand/expand.ts';
+import { drawShare } from '#draw/view/share.ts';
 import { cached, keyOf } from './cache.ts';
-import { cardDrawing, cardSvg } from './cardDrawing.ts';
 import { shareJpeg } from './encode.ts';
 import { ENCODING } from './settings.ts';
 
-export const shareName = (piece: Piece): string =>
-  `${piece.id}-share-${keyOf(cardDrawing(piece).name, JSON.stringify(ENCODING.jpeg))}.jpeg`;
+function shareSvg({ design, name, summary }: Piece, shop: Shop): string {
+  const options = { title: name, description: summary, idPrefix: 'share', name, shop: shop.name };
+  return drawShare(design, expand(design, usual(design)), options);
+}
 
-export const shareBytes = (piece: Piece): Promise<Buffer> =>
-  cached(shareName(piece), () => shareJpeg(cardSvg(piece)));
+/** Its name changes with the piece and not with every stroke of the drawing: others keep the address. */
+export const shareName = (piece: Piece): string => `${piece.id}-share-${piece.revision}.jpeg`;
+
+export function shareBytes(piece: Piece, shop: Shop): Promise<Buffer> {
+  const svg = shareSvg(piece, shop);
+  return cached(`${keyOf(svg, JSON.stringify(ENCODING.jpeg))}.jpeg`, () => shareJpeg(svg));
+}

@@ -9,5 +9,7 @@ const SAME_MM = 0.05;
 export function measureText({ alongMm, acrossMm }: Component, lang: Lang): string {
   const along = formatNumber(alongMm, lang, 1);
   const across = formatNumber(acrossMm, lang, 1);
-  return Math.abs(alongMm - acrossMm) < SAME_MM ? `${along}\u00a0mm` : `${along}\u00a0×\u00a0${across}\u00a0mm`;
+  return Math.abs(alongMm - acrossMm) < SAME_MM
+    ? `${along}\u00a0mm`
+    : `${along}\u00a0×\u00a0${across}\u00a0mm`;
 }

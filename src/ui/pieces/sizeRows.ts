@@ -43,7 +43,12 @@ function sized(piece: Piece, rules: Rules, mm: number): Sized | null {
 }
 
 /** Middle of what people are, mm: only where the search for the limits starts. */
-const START_MM: Readonly<Record<PieceKind, number>> = { necklace: 450, bracelet: 165, anklet: 230, collar: 340 };
+const START_MM: Readonly<Record<PieceKind, number>> = {
+  necklace: 450,
+  bracelet: 165,
+  anklet: 230,
+  collar: 340,
+};
 
 /**
  * Sizes of a piece at round measures of the language's unit, each as it comes out.

@@ -1,4 +1,4 @@
-/** The second and third picture of how ordering to size works, drawn from a bracelet of the shop. */
+/** Pictures of how ordering to size works, drawn from a bracelet of the shop. */
 import type { Piece } from '#catalogue/catalogue.ts';
 import { adviseHand } from '#core/hand/hand.ts';
 import type { Rules } from '#core/sizing/rules.ts';
@@ -16,21 +16,27 @@ function example(pieces: readonly Piece[]): Piece | undefined {
   return bracelets.find(({ design }) => adviseHand(design, 'left').boardSide !== null) ?? bracelets[0];
 }
 
-/** Loop of the piece, and the piece on the board for a left hand; nothing where there is no bracelet. */
-export function stepPictures(pieces: readonly Piece[], rules: Rules, lang: Lang): readonly string[] {
+export type StepPictures = { readonly size: string; readonly hand: string };
+
+/** Loop of the piece, and the piece on the board for a left hand; null where there is no bracelet. */
+export function stepPictures(pieces: readonly Piece[], rules: Rules, lang: Lang): StepPictures | null {
   const piece = example(pieces);
-  if (piece === undefined) return [];
+  if (piece === undefined) return null;
   const { design } = piece;
   const shown: Candidate = describe(design, rules, piece.listedMinor, usual(design));
-  const [, second, third] = pageWords(lang).front.steps;
+  const { steps } = pageWords(lang).front;
   const description = cardAlt(piece, lang);
-  const loop = drawLoop(design, shown.sequences, { title: second.title, description, idPrefix: 'step-loop' });
-  const board = drawBoard(design, shown.sequences, {
-    title: third.title,
+  const size = drawLoop(design, shown.sequences, {
+    title: steps.size.title,
     description,
-    idPrefix: 'step-board',
+    idPrefix: 'step-size',
+  });
+  const hand = drawBoard(design, shown.sequences, {
+    title: steps.hand.title,
+    description,
+    idPrefix: 'step-hand',
     unit: lang === 'de' ? 'cm' : 'in',
     claspSide: adviseHand(design, 'left').boardSide,
   });
-  return [loop, board];
+  return { size, hand };
 }

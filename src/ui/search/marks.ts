@@ -60,7 +60,9 @@ export const markNames = (of: Of): { readonly from: string; readonly to: string;
   gap: `${of}-gap`,
 });
 
-export type FitsFilter = Readonly<Record<string, { readonly any: readonly string[] } | { readonly not: string }>>;
+export type FitsFilter = Readonly<
+  Record<string, { readonly any: readonly string[] } | { readonly not: string }>
+>;
 
 /** The wanted size in whole steps, kept within the span. */
 export function nearestStep(of: Of, mm: number): number {
@@ -73,8 +75,7 @@ export function fitsFilter(of: Of, mm: number): FitsFilter {
   const [least, most] = SPAN_MM[of];
   const at = nearestStep(of, mm);
   const names = markNames(of);
-  const values = (leastMm: number, mostMm: number): string[] =>
-    stepsIn(of, { leastMm, mostMm }).map(String);
+  const values = (leastMm: number, mostMm: number): string[] => stepsIn(of, { leastMm, mostMm }).map(String);
   return {
     [names.from]: { any: values(least, at) },
     [names.to]: { any: values(at, most) },

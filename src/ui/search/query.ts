@@ -1,7 +1,16 @@
 /** What is being looked for, to and from the page's address. */
 import { FITS_OF } from './marks.ts';
 
-export const FILTERS = ['kind', 'material', 'colour', 'closing', 'price', 'length', 'year', 'status'] as const;
+export const FILTERS = [
+  'kind',
+  'material',
+  'colour',
+  'closing',
+  'price',
+  'length',
+  'year',
+  'status',
+] as const;
 export type FilterName = (typeof FILTERS)[number];
 
 export const SORTS = ['best', 'newest', 'cheapest', 'dearest', 'shortest'] as const;

@@ -35,22 +35,21 @@ export const pages: PageWords = {
     newest: 'Neu vom Perlenbrett',
     all: 'Alle Stücke ansehen',
     how: 'So wird auf Maß bestellt',
-    steps: [
-      {
+    steps: {
+      measure: {
         title: 'Ein Maßband ums Handgelenk',
         text: 'Oder um den Hals, oder Sie legen eine Kette aus, die Ihnen gefällt. Schreiben Sie auf, was das Band sagt, und geben Sie nichts dazu.',
       },
-      {
+      size: {
         title: 'Das Stück in Ihrer Größe sehen',
         text: 'Zum Verschluss hin kommen Perlen dazu oder fallen weg, die Mitte bleibt, wie sie ist. Sie sehen genau dieses Stück, seine Länge und seinen Preis, bevor Sie bestellen.',
       },
-      {
+      hand: {
         title: 'Sagen, welche Hand schließt',
         text: 'Es wird für Sie gefädelt, mit dem Verschluss auf der Seite Ihrer Hand, probiert, geprüft und verschickt.',
       },
-    ],
+    },
     howMore: 'Mehr zum Bestellen',
-    strandTitle: (name) => `${name}, gerade ausgelegt`,
   },
 
   list: {
@@ -80,13 +79,17 @@ export const pages: PageWords = {
     bead: (bead) => `Stücke mit: ${bead}`,
     year: (year) => `Stücke, zuerst gemacht ${year}`,
     yearsTitle: 'Stücke nach Jahr',
+    yearsLead: 'Neueste zuerst.',
+    kindsTitle: 'Stücke nach Art',
+    kindsLead:
+      'Ketten hängen, Halsbänder und Armbänder liegen an. Jede Liste zeigt zuerst, was zu haben ist, dann Früheres.',
     kind: (kind) => `${kind} auf Maß`,
     none: 'Hier ist im Augenblick nichts.',
   },
 
   piece: {
-    about: 'Die Geschichte',
     price: 'Preis in der üblichen Größe',
+    straight: (name) => `${name}, gerade ausgelegt`,
     made: 'Zuerst gemacht',
     status: 'Zurzeit',
     kind: 'Art',
@@ -166,10 +169,6 @@ export const pages: PageWords = {
     dataLink: 'Dieses Stück als Daten (JSON)',
   },
 
-  sizing: {
-    title: 'In Ihrer Größe',
-  },
-
   guides: {
     title: 'Ratgeber',
     lead: 'Vom Messen, Schenken, Tragen und Pflegen.',
@@ -219,7 +218,8 @@ export const pages: PageWords = {
       'In dieser Größe passt nichts. Nehmen Sie einen Filter weg, oder schreiben Sie dem Laden: oft lässt sich ein Entwurf ändern.',
     more: 'Mehr zeigen',
     loading: 'Wird gesucht …',
-    failed: 'Die Suche ließ sich nicht laden. Versuchen Sie es noch einmal, oder nehmen Sie die Listen unten.',
+    failed:
+      'Die Suche ließ sich nicht laden. Versuchen Sie es noch einmal, oder nehmen Sie die Listen unten.',
     withoutScript: 'Oder in den Listen stöbern',
     under: (money) => `unter ${money}`,
     between: (from, to) => `${from} bis ${to}`,

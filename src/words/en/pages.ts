@@ -41,26 +41,26 @@ export const pages = {
   pieces: (count: number) => plural(count, 'piece', 'pieces'),
 
   front: {
-    title: (shop: string, place: string) => `${shop}: necklaces and bracelets strung to your size in ${place}`,
+    title: (shop: string, place: string) =>
+      `${shop}: necklaces and bracelets strung to your size in ${place}`,
     newest: 'Off the bead board lately',
     all: 'See every piece',
     how: 'How ordering to size works',
-    steps: [
-      {
+    steps: {
+      measure: {
         title: 'Put a tape round your wrist',
         text: 'Or your neck, or lay out a necklace that you like. Write down what the tape says and add nothing to it.',
       },
-      {
+      size: {
         title: 'See the piece come out at your size',
         text: 'Beads are added or left out towards the clasp, and the middle stays as it was made. You see exactly that piece, its length and its price, before you order.',
       },
-      {
+      hand: {
         title: 'Say which hand works the clasp',
         text: 'It is strung for you, with the clasp on the side your hand goes to, and sent when it has been tried and checked.',
       },
-    ],
+    },
     howMore: 'More about ordering',
-    strandTitle: (name: string) => `${name}, laid straight`,
   },
 
   list: {
@@ -90,13 +90,17 @@ export const pages = {
     bead: (bead: string) => `Pieces with: ${bead}`,
     year: (year: string) => `Pieces first made in ${year}`,
     yearsTitle: 'Pieces by year',
+    yearsLead: 'Newest first.',
+    kindsTitle: 'Pieces by kind',
+    kindsLead:
+      'Necklaces hang, collars and bracelets go round. Each list holds what can be had now, then what can’t any more.',
     kind: (kind: string) => `${kind} made to size`,
     none: 'Nothing here at the moment.',
   },
 
   piece: {
-    about: 'The story',
     price: 'Price at the usual size',
+    straight: (name: string) => `${name}, laid straight`,
     made: 'First made',
     status: 'Now',
     kind: 'Kind',
@@ -176,11 +180,11 @@ export const pages = {
     dataLink: 'This piece as data (JSON)',
   },
 
-  sizing: {
-    title: 'Made to your size',
+  guides: {
+    title: 'Guides',
+    lead: 'On measuring, giving, wearing and looking after beadwork.',
+    more: 'Also',
   },
-
-  guides: { title: 'Guides', lead: 'On measuring, giving, wearing and looking after beadwork.', more: 'Also' },
 
   find: {
     title: 'Find a piece',

@@ -17,7 +17,7 @@ const byId = <Wanted extends Element>(id: string): Wanted => {
   return found as Element as Wanted;
 };
 const formElement = byId<HTMLFormElement>('find-form');
-const status = byId<HTMLElement>('find-status');
+const status = byId<HTMLElement>('find-said');
 const sizeFields = byId<HTMLElement>('find-size');
 const sizeProblem = byId<HTMLElement>('find-size-problem');
 const results = resultList(

@@ -1,0 +1,26 @@
+/** Every page that is to be found, without its language. */
+import type { Catalogue } from '#catalogue/catalogue.ts';
+import { groupings } from '../groups.ts';
+import { pagesOf } from '../lists.ts';
+
+const ALONE = [[], ['guides'], ['find'], ['line-sheet'], ['data']] as const;
+
+export function publicPaths(catalogue: Catalogue): readonly (readonly string[])[] {
+  const { pieces, guides } = catalogue;
+  const past = pieces.filter(({ status }) => status === 'past');
+  const now = pieces.filter(({ status }) => status !== 'past');
+  const listed = (path: readonly string[], some: typeof pieces): string[][] =>
+    pagesOf(some).map(({ params }) => (params.page === undefined ? [...path] : [...path, params.page]));
+  const grouped = groupings(catalogue, 'en').flatMap(({ by, groups }) => [
+    [by],
+    ...groups.flatMap((group) => listed([by, group.key], group.pieces)),
+  ]);
+  return [
+    ...ALONE,
+    ...listed(['pieces'], now),
+    ...listed(['past'], past),
+    ...pieces.map(({ id }) => ['pieces', id]),
+    ...[...new Set(guides.map(({ id }) => id))].map((id) => ['guides', id]),
+    ...grouped,
+  ];
+}

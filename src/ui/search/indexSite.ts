@@ -1,0 +1,27 @@
+/** The search index of a built site, by Pagefind. Only pages that mark a body for it are in it: the pieces. */
+import { readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { close, createIndex } from 'pagefind';
+
+/** Where the index lies in the site. */
+const FOLDER = 'pagefind';
+/** Files of Pagefind's own look, which the shop doesn't use. */
+const UNUSED = /^pagefind-(ui|modular-ui|component-ui|highlight)\./;
+
+/**
+ * @param site folder of the built pages
+ * @throws Error with Pagefind's own words where the index can't be made
+ */
+export async function indexSite(site: string): Promise<{ pages: number; ms: number }> {
+  const started = performance.now();
+  const { index, errors } = await createIndex();
+  if (index === undefined) throw new Error(errors.join('; '));
+  const added = await index.addDirectory({ path: site });
+  const written = await index.writeFiles({ outputPath: join(site, FOLDER) });
+  const problems = [...added.errors, ...written.errors];
+  if (problems.length > 0) throw new Error(problems.join('; '));
+  await close();
+  const unused = readdirSync(join(site, FOLDER)).filter((name) => UNUSED.test(name));
+  for (const name of unused) rmSync(join(site, FOLDER, name));
+  return { pages: added.page_count, ms: Math.round(performance.now() - started) };
+}

@@ -1,0 +1,16 @@
+/** Makes the search index over the built pages, as the last step of a build. */
+import type { AstroIntegration } from 'astro';
+import { fileURLToPath } from 'node:url';
+import { indexSite } from './indexSite.ts';
+
+export function searchIndex(): AstroIntegration {
+  return {
+    name: 'search-index',
+    hooks: {
+      'astro:build:done': async ({ dir, logger }) => {
+        const { pages, ms } = await indexSite(fileURLToPath(dir));
+        logger.info(`${pages} pages indexed in ${ms} ms`);
+      },
+    },
+  };
+}
