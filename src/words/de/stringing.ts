@@ -15,7 +15,7 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
   'wear-eye-protection': () => 'Schutzbrille auf: Abgeschnittene Drahtenden fliegen.',
   'try-clasp': ({ clasp }, _, name) =>
     `${name(clasp)} ein paarmal öffnen und schließen, bevor er daran ist; später lässt er sich nicht mehr tauschen.`,
-  'cut-wire': ({ wire, lengthMm }, f, name) => `${f.fine(lengthMm)} ${name(wire)} abschneiden.`,
+  'cut-wire': ({ wire, lengthMm }, f, name) => `${f.fine(Math.ceil(lengthMm))} ${name(wire)} abschneiden.`,
   'thread-end': (args, _, name) =>
     `Am ${end(args.end)}: erst ${name(args.crimp)} auffädeln, dann ${name(args.finding)}.`,
   'guard-loop': ({ guard }, _, name) => `${name(guard)} dort über den Draht ziehen, wo die Schlaufe trägt.`,
@@ -25,10 +25,14 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
     `In ${name(crimp)} schauen: Beide Drähte liegen nebeneinander und kreuzen sich nicht.`,
   'loop-free': ({ finding }, _, name) => `${name(finding)} bewegt sich frei in der Schlaufe.`,
   crimp: (args, _, name) => `${name(args.crimp)} am ${end(args.end)} quetschen und mit einem Zug prüfen.`,
-  'hide-tail': ({ tailMm, beads }, f) =>
-    beads === 0
-      ? 'Keine Perle hier nimmt den doppelten Draht auf: Das Ende lässt sich nicht verstecken.'
-      : `${f.fine(tailMm)} Drahtende durch ${f.number(beads)} ${beads === 1 ? 'Teil' : 'Teile'} zurückführen.`,
+  'hide-tail': ({ end: which, tailMm, beads }, f) => {
+    if (beads === 0)
+      return 'Keine Perle hier nimmt den doppelten Draht auf: Das Ende lässt sich nicht verstecken.';
+    const what = beads === 1 ? 'das Teil' : `${f.number(beads)} Teile`;
+    return which === 'clasp'
+      ? `Über Draht und Drahtende zusammen kommen als Erstes: ${what}, für ${f.fine(tailMm)} Drahtende.`
+      : `${f.fine(tailMm)} Drahtende durch die letzten Teile zurückführen: ${f.number(beads)}.`;
+  },
   'string-beads': ({ count }, f) => `${f.number(count)} Teile in der Reihenfolge der Liste auffädeln.`,
   'hang-pendant': ({ pendant, rings }, f, name) =>
     rings === 0

@@ -24,7 +24,7 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
   'wear-eye-protection': () => 'Put eye protection on: cut ends of steel wire fly.',
   'try-clasp': ({ clasp }, _, name) =>
     `Work the ${name(clasp)} a few times before it goes on; a stiff one can’t be changed later.`,
-  'cut-wire': ({ wire, lengthMm }, f, name) => `Cut ${f.fine(lengthMm)} of ${name(wire)}.`,
+  'cut-wire': ({ wire, lengthMm }, f, name) => `Cut ${f.fine(Math.ceil(lengthMm))} of ${name(wire)}.`,
   'thread-end': (args, _, name) =>
     `At the ${end(args.end)}: thread the ${name(args.crimp)}, then the ${name(args.finding)}.`,
   'guard-loop': ({ guard }, _, name) => `Draw the ${name(guard)} over the wire where the loop will bear.`,
@@ -34,10 +34,13 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
     `Look into the ${name(crimp)}: both wires lie side by side and don’t cross.`,
   'loop-free': ({ finding }, _, name) => `The ${name(finding)} swings freely in its loop.`,
   crimp: (args, _, name) => `Crimp the ${name(args.crimp)} at the ${end(args.end)}, and pull to try it.`,
-  'hide-tail': ({ tailMm, beads }, f) =>
-    beads === 0
-      ? 'No bead here takes the doubled wire: the tail can’t be hidden in this end.'
-      : `Lead ${f.fine(tailMm)} of tail back through ${f.number(beads)} ${beads === 1 ? 'component' : 'components'}.`,
+  'hide-tail': ({ end: which, tailMm, beads }, f) => {
+    if (beads === 0) return 'No bead here takes the doubled wire: the tail can’t be hidden in this end.';
+    const what = `${f.number(beads)} ${beads === 1 ? 'component' : 'components'}`;
+    return which === 'clasp'
+      ? `The first ${what} go over wire and tail together: ${f.fine(tailMm)} of tail.`
+      : `Lead ${f.fine(tailMm)} of tail back through the last ${what}.`;
+  },
   'string-beads': ({ count }, f) => `String ${f.number(count)} components in the order of the list.`,
   'hang-pendant': ({ pendant, rings }, f, name) =>
     rings === 0

@@ -1,0 +1,71 @@
+/** The bench card as text. */
+import type { Hand } from '#core/sizing/rules.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import { stringing } from '#core/stringing/stringing.ts';
+import type { StrandCard, Stringing } from '#core/stringing/stringing.ts';
+import type { Format } from '#words/format.ts';
+import { stringingWords } from '#words/stringing.ts';
+import type { StringingWords } from '#words/stringing.ts';
+import { terminalWords } from '#words/terminal.ts';
+import type { TerminalWords } from '#words/terminal.ts';
+import { nameOf } from './names.ts';
+import type { Subject } from './subject.ts';
+
+function strandLines(
+  strand: StrandCard,
+  index: number,
+  many: boolean,
+  card: Stringing,
+  name: (id: string) => string,
+  f: Format,
+  words: { readonly terminal: TerminalWords; readonly stringing: StringingWords },
+): string[] {
+  const { terminal, stringing: bench } = words;
+  const rows = strand.rows.map(({ component, count, toMm }) => {
+    return `  ${terminal.row(f, count, component === null ? terminal.bareLoop : name(component), toMm)}`;
+  });
+  return [
+    ...(many ? [terminal.strand(f, index + 1)] : []),
+    terminal.wire(f, card.wire.name, strand.cut.totalMm, strand.slackMm),
+    ...rows,
+    bench.tail(strand.tails.clasp, f, name),
+    bench.tail(strand.tails.ring, f, name),
+  ];
+}
+
+function checkLines(
+  card: Stringing,
+  name: (id: string) => string,
+  f: Format,
+  bench: StringingWords,
+): string[] {
+  const { crimp, cover, guard } = card.ends;
+  const { pendant, balance } = card;
+  return [
+    bench.crimp(crimp, f, name),
+    ...(cover === null ? [] : [bench.cover(cover, f, name)]),
+    ...(guard === null ? [] : [bench.guard(guard, f, name)]),
+    ...(pendant === null ? [] : [bench.centred(pendant, f)]),
+    ...(pendant === null || pendant.facing === null ? [] : [bench.facing(pendant.facing, f)]),
+    ...(balance.told ? [bench.balance(balance, f)] : []),
+  ];
+}
+
+/** Everything of the card, strand by strand, then the checks and the steps. */
+export function cardLines({ design, rules }: Subject, piece: Candidate, hand: Hand, f: Format): string[] {
+  const card = stringing(design, rules, piece, hand);
+  const name = nameOf(design);
+  const words = { terminal: terminalWords(f.lang), stringing: stringingWords(f.lang) };
+  const { strength, strands } = card;
+  return [
+    words.terminal.card,
+    words.terminal.board(card.hand.boardSide),
+    ...strands.flatMap((strand, index) =>
+      strandLines(strand, index, strands.length > 1, card, name, f, words),
+    ),
+    ...checkLines(card, name, f, words.stringing),
+    words.terminal.pull(f, strength.factor, strength.wantedFactor, strength.enough),
+    ...strength.caveats.map((caveat) => `  ${words.stringing.caveats[caveat]}`),
+    ...card.steps.map((step) => `[ ] ${words.stringing.step(step, f, name)}`),
+  ];
+}

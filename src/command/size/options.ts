@@ -1,0 +1,190 @@
+/** The command line of `size`, read into plain data. */
+import { parseArgs } from 'node:util';
+import type { Aim } from '#core/body/place.ts';
+import type { Sex } from '#core/body/neckBase.ts';
+import type { Measure, Pick } from '#core/sizing/choice.ts';
+import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { LengthProblem, LengthUnit, ParsedLength } from '#core/units/length.ts';
+import { parseLength } from '#core/units/length.ts';
+import { LANGS } from '#words/lang.ts';
+import type { Lang } from '#words/lang.ts';
+
+/** A length with the text it was written as. */
+export type Given = { readonly mm: number; readonly text: string };
+
+/** Where on the body: a landmark, or a drop below the pit of the neck. */
+export type Place = 'pit' | 'bust' | 'navel' | Given;
+
+export type Wanted =
+  | { readonly by: 'measure'; readonly of: Measure['of']; readonly given: Given }
+  | { readonly by: 'place'; readonly place: Place; readonly aim: Aim | null };
+
+export type Options = {
+  /** Piece id, or `-` for a design on standard input. */
+  readonly piece: string;
+  readonly wanted: Wanted;
+  readonly wearer: {
+    readonly sex: Sex;
+    readonly neck: Given | null;
+    readonly height: Given | null;
+    readonly ageYears: number | null;
+  };
+  readonly sit: Sit;
+  readonly hand: Hand;
+  readonly pick: Pick;
+  readonly quantity: number;
+  /** Unit to answer in; null for the one the measure was written in. */
+  readonly unit: 'in' | 'cm' | null;
+  readonly lang: Lang;
+  readonly json: boolean;
+  readonly card: boolean;
+  /** Content folder; null for the shop's own. */
+  readonly content: string | null;
+};
+
+export type UsageProblem =
+  | { readonly code: 'unknown-option'; readonly message: string }
+  | { readonly code: 'no-piece' }
+  | { readonly code: 'too-many-pieces'; readonly pieces: readonly string[] }
+  | { readonly code: 'no-measure' }
+  | { readonly code: 'too-many-measures'; readonly options: readonly string[] }
+  | {
+      readonly code: 'not-one-of';
+      readonly option: string;
+      readonly value: string;
+      readonly choices: readonly string[];
+    }
+  | { readonly code: 'bad-number'; readonly option: string; readonly value: string }
+  | { readonly code: 'bad-measure'; readonly option: string; readonly problem: LengthProblem };
+
+export type Read =
+  | { readonly ok: true; readonly options: Options }
+  | { readonly ok: 'help'; readonly lang: Lang }
+  | { readonly ok: false; readonly lang: Lang; readonly problem: UsageProblem };
+
+const text = { type: 'string' } as const;
+const flag = { type: 'boolean' } as const;
+
+/** Every option the command knows. */
+const KNOWN = {
+  ...{ wrist: text, ankle: text, neck: text, length: text, place: text, aim: text },
+  ...{ sex: text, height: text, age: text },
+  ...{ sit: text, hand: text, pick: text, quantity: text },
+  ...{ unit: text, lang: text, content: text },
+  ...{ json: flag, card: flag, help: { ...flag, short: 'h' } },
+} as const;
+
+const MEASURES = ['wrist', 'ankle', 'neck', 'length'] as const;
+const LANDMARKS = ['pit', 'bust', 'navel'] as const;
+
+type Values = Readonly<Partial<Record<keyof typeof KNOWN, string | boolean>>>;
+
+/** Carries a problem out of the small readers below; caught in `readOptions`, never beyond. */
+class Usage extends Error {
+  readonly problem: UsageProblem;
+  constructor(problem: UsageProblem) {
+    super(problem.code);
+    this.problem = problem;
+  }
+}
+
+function oneOf<Name extends string>(
+  values: Values,
+  option: keyof typeof KNOWN,
+  choices: readonly Name[],
+): Name | null {
+  const value = values[option];
+  if (value === undefined) return null;
+  const found = choices.find((choice) => choice === value);
+  if (found === undefined) throw new Usage({ code: 'not-one-of', option, value: String(value), choices });
+  return found;
+}
+
+function length(values: Values, option: keyof typeof KNOWN, fallback: LengthUnit): Given | null {
+  const value = values[option];
+  if (value === undefined) return null;
+  const found: ParsedLength = parseLength(String(value), fallback);
+  if (!found.ok) throw new Usage({ code: 'bad-measure', option, problem: found.problem });
+  return { mm: found.mm, text: found.text };
+}
+
+function number(values: Values, option: keyof typeof KNOWN): number | null {
+  const value = values[option];
+  if (value === undefined) return null;
+  if (!/^\d{1,4}(?:\.\d{1,3})?$/.test(String(value))) {
+    throw new Usage({ code: 'bad-number', option, value: String(value) });
+  }
+  return Number(value);
+}
+
+function place(values: Values, fallback: LengthUnit): Place | null {
+  const named = LANDMARKS.find((landmark) => landmark === values.place);
+  return named ?? length(values, 'place', fallback);
+}
+
+/** What is wanted: a place, or exactly one measure. A neck beside a place or a length is the wearer's. */
+function wanted(values: Values, fallback: LengthUnit): Wanted {
+  const at = place(values, fallback);
+  const given = MEASURES.filter((of) => values[of] !== undefined);
+  const asked = at !== null || given.includes('length') ? given.filter((of) => of !== 'neck') : given;
+  const options = [...(at === null ? [] : ['place']), ...asked];
+  if (options.length > 1) throw new Usage({ code: 'too-many-measures', options });
+  if (at !== null) return { by: 'place', place: at, aim: oneOf(values, 'aim', ['strand', 'pendant']) };
+  const of = asked[0];
+  const found = of === undefined ? null : length(values, of, fallback);
+  if (of === undefined || found === null) throw new Usage({ code: 'no-measure' });
+  return { by: 'measure', of, given: found };
+}
+
+function onePiece(positionals: readonly string[]): string {
+  const [piece, ...more] = positionals;
+  if (piece === undefined) throw new Usage({ code: 'no-piece' });
+  if (more.length > 0) throw new Usage({ code: 'too-many-pieces', pieces: positionals });
+  return piece;
+}
+
+function read(values: Values, positionals: readonly string[], lang: Lang): Options {
+  const unit = oneOf(values, 'unit', ['in', 'cm']);
+  const fallback = unit ?? 'in';
+  return {
+    piece: onePiece(positionals),
+    wanted: wanted(values, fallback),
+    wearer: {
+      sex: oneOf(values, 'sex', ['female', 'male', 'unstated']) ?? 'unstated',
+      neck: length(values, 'neck', fallback),
+      height: length(values, 'height', fallback),
+      ageYears: number(values, 'age'),
+    },
+    sit: oneOf(values, 'sit', ['snug', 'easy', 'loose']) ?? 'easy',
+    hand: oneOf(values, 'hand', ['left', 'right']) ?? 'right',
+    pick: oneOf(values, 'pick', ['best', 'below', 'above']) ?? 'best',
+    quantity: number(values, 'quantity') ?? 1,
+    unit,
+    lang,
+    json: values.json === true,
+    card: values.card === true,
+    content: values.content === undefined ? null : String(values.content),
+  };
+}
+
+/** Language to speak in, even of a command line that can't be read. */
+function langOf(argv: readonly string[]): Lang {
+  const at = argv.findIndex((arg) => arg === '--lang' || arg.startsWith('--lang='));
+  const value = argv[at]?.includes('=') === true ? argv[at]?.split('=')[1] : argv[at + 1];
+  return LANGS.find((lang) => at >= 0 && lang === value) ?? 'en';
+}
+
+/** Read the arguments after the command's name. Never throws. */
+export function readOptions(argv: readonly string[]): Read {
+  const lang = langOf(argv);
+  try {
+    const { values, positionals } = parseArgs({ args: [...argv], options: KNOWN, allowPositionals: true });
+    if (values.help === true) return { ok: 'help', lang };
+    oneOf(values, 'lang', LANGS);
+    return { ok: true, options: read(values, positionals, lang) };
+  } catch (error) {
+    if (error instanceof Usage) return { ok: false, lang, problem: error.problem };
+    const message = error instanceof Error ? error.message : String(error);
+    return { ok: false, lang, problem: { code: 'unknown-option', message } };
+  }
+}

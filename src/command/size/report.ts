@@ -1,0 +1,130 @@
+/** The answer as text for a person at a terminal. */
+import type { Lie } from '#core/body/lie.ts';
+import type { Choice } from '#core/sizing/choice.ts';
+import type { Candidate, Help, Sizing } from '#core/sizing/sizing.ts';
+import type { Design } from '#core/strand/design.ts';
+import type { Format } from '#words/format.ts';
+import { sentenceOf } from '#words/sentence.ts';
+import { sizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/sizing.ts';
+import { terminalWords } from '#words/terminal.ts';
+import type { TerminalWords } from '#words/terminal.ts';
+import { cardLines } from './card.ts';
+import { nameOf } from './names.ts';
+import type { Options } from './options.ts';
+import { liesOf } from './place.ts';
+import type { Reached } from './place.ts';
+import type { Subject } from './subject.ts';
+
+type Voice = { readonly f: Format; readonly sizing: SizingWords; readonly terminal: TerminalWords };
+
+const sectionName = (design: Design, strand: number, id: string): string =>
+  design.strands[strand]?.sections.find((section) => section.id === id)?.name ?? id;
+
+function changeLines(design: Design, { changes }: Candidate, { f, sizing, terminal }: Voice): string[] {
+  if (changes.length === 0) return [sizing.unchanged];
+  return changes.flatMap((change) => [
+    terminal.change(f, sectionName(design, change.strand, change.section), change.from, change.to),
+    ...change.parts.map(({ component, count }) => {
+      const what = count > 0 ? sizing.added : sizing.leftOut;
+      return `  ${what}: ${sizing.part(f, Math.abs(count), nameOf(design)(component))}`;
+    }),
+  ]);
+}
+
+/** Label and figure, the figures in one column. */
+function figures({ sizing, f }: Voice, candidate: Candidate): string[] {
+  const rows = [
+    [sizing.finishedLength, f.length(candidate.finishedLengthMm)],
+    [sizing.insideGirth, f.length(candidate.insideGirthMm)],
+    [sizing.price, f.money(candidate.priceMinor)],
+    [sizing.weight, sizing.grams(f, candidate.massG)],
+  ] as const;
+  const width = Math.max(...rows.map(([label]) => label.length));
+  const chain = candidate.chainUsedMm > 0 ? [sizing.chainUsed(f, candidate.chainUsedMm)] : [];
+  return [...rows.map(([label, value]) => `${label.padEnd(width)}  ${value}`), ...chain];
+}
+
+function lieLines(lies: readonly Lie[] | null, { f, terminal }: Voice): string[] {
+  return (lies ?? []).flatMap((lie) => {
+    if (lie.status === 'too-short') return [terminal.tooShort];
+    const { dropMm, dropBand, pendantDropMm } = lie;
+    const strand = terminal.lies(f, dropMm, dropBand.leastMm, dropBand.mostMm);
+    return pendantDropMm === null ? [strand] : [strand, terminal.pendantLies(f, pendantDropMm)];
+  });
+}
+
+function helpLines(design: Design, help: readonly Help[], { f, sizing }: Voice): string[] {
+  if (help.length === 0) return [];
+  const named = help.map((one) => {
+    const name =
+      one.code === 'widen-section'
+        ? sectionName(design, one.strand, one.section)
+        : nameOf(design)(one.component);
+    return `  ${sentenceOf(sizing.help, { ...one, name }, f)}`;
+  });
+  return [`${sizing.helpTitle}:`, ...named];
+}
+
+type Sized = Exclude<Sizing, { status: 'refused' }>;
+
+/** How the piece meets what was asked: it fits, two are near, or it can't be. */
+function verdictLines(design: Design, found: Sized, voice: Voice): string[] {
+  const { f, sizing, terminal } = voice;
+  if (found.status === 'fits') return [sizing.fits(f, found.targetMm, found.toleranceMm)];
+  if (found.status === 'outside') {
+    const ends = found.side === 'below' ? found.limits.leastBinds : found.limits.mostBinds;
+    const names = ends.map((id) => sectionName(design, 0, id));
+    return [
+      sizing.outside(f, found.side, found.choice.measure.of, found.limits),
+      ...(names.length > 0 ? [sizing.outsideWhy(f, found.side, names)] : []),
+      ...helpLines(design, found.help, voice),
+    ];
+  }
+  const options = [found.below, found.above].flatMap((one) =>
+    one === null ? [] : [`  ${sizing.nearOption(f, one.fittedMm, one.errorMm)}`],
+  );
+  return [
+    sizing.near(f, found.targetMm, found.toleranceMm),
+    ...options,
+    terminal.pickWith,
+    ...helpLines(design, found.help, voice),
+  ];
+}
+
+function askedLine({ asked }: TerminalWords, choice: Choice, options: Options, f: Format): string {
+  const { of, mm } = choice.measure;
+  const text = options.wanted.by === 'measure' ? options.wanted.given.text : f.length(mm);
+  return asked(of, text, of === 'length' ? null : choice.sit, choice.hand);
+}
+
+/** The whole answer in blocks, an empty line between. */
+export function reportOf(
+  subject: Subject,
+  options: Options,
+  choice: Choice,
+  found: Sized,
+  reached: Reached | null,
+  format: Format,
+): string {
+  const { design } = subject;
+  const { lang } = options;
+  const voice: Voice = { f: format, sizing: sizingWords(lang), terminal: terminalWords(lang) };
+  const { terminal, sizing, f } = voice;
+  const piece = found.status === 'outside' ? found.nearest : found.chosen;
+  const at = reached?.ok === true ? [terminal.reached(f, reached.dropMm, reached.aim, reached.lengthMm)] : [];
+  const hand = found.status === 'outside' ? [] : [sizing.handReasons[found.hand.reason](found.hand.hand)];
+  const blocks = [
+    [terminal.heading(subject.name, design.kind), askedLine(terminal, choice, options, f), ...at],
+    [...verdictLines(design, found, voice), terminal.range(f, found.limits, found.fitted)],
+    [...(found.status === 'outside' ? [terminal.nearest] : []), ...figures(voice, piece)],
+    changeLines(design, piece, voice),
+    hand,
+    lieLines(liesOf(design, piece, options.wearer), voice),
+    options.card ? cardLines(subject, piece, choice.hand, f) : [],
+  ];
+  return blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.join('\n'))
+    .join('\n\n');
+}

@@ -1,0 +1,93 @@
+/** The `size` command from arguments to exit code, with the outside handed in. */
+import type { Choice } from '#core/sizing/choice.ts';
+import { size } from '#core/sizing/size.ts';
+import { formatFor } from '#words/format.ts';
+import type { Format } from '#words/format.ts';
+import { sentenceOf } from '#words/sentence.ts';
+import { sizingWords } from '#words/sizing.ts';
+import { terminalWords } from '#words/terminal.ts';
+import { answerOf } from './answer.ts';
+import { placeSentence, subjectSentence, usageSentence } from './complain.ts';
+import { EXIT } from './exit.ts';
+import type { Exit } from './exit.ts';
+import { readOptions } from './options.ts';
+import type { Options } from './options.ts';
+import { reach } from './place.ts';
+import type { Reached } from './place.ts';
+import { reportOf } from './report.ts';
+import { designFrom, pieceFrom } from './subject.ts';
+import type { Subject } from './subject.ts';
+
+/** What the command needs from outside: standard streams and the shop's own content folder. */
+export type Terminal = {
+  readonly stdin: () => string;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly content: string;
+};
+
+/** The unit to answer in: the one asked for, else the one the measure was written in, else the shop's. */
+function unitOf(options: Options, subject: Subject): 'in' | 'cm' {
+  if (options.unit !== null) return options.unit;
+  const { wanted } = options;
+  const written =
+    wanted.by === 'measure' ? wanted.given : typeof wanted.place === 'object' ? wanted.place : null;
+  if (written === null) return subject.unit;
+  return /cm|mm|met/i.test(written.text) ? 'cm' : 'in';
+}
+
+function choiceOf({ wanted, sit, hand, pick, quantity }: Options, reached: Reached | null): Choice {
+  const shared = { sit, hand, pick, quantity };
+  if (wanted.by === 'measure') return { measure: { of: wanted.of, mm: wanted.given.mm }, ...shared };
+  return { measure: { of: 'length', mm: reached?.ok === true ? reached.lengthMm : 0 }, ...shared };
+}
+
+function answer(subject: Subject, options: Options, terminal: Terminal, format: Format): Exit {
+  const { wanted, wearer } = options;
+  const reached = wanted.by === 'place' ? reach(subject.design, wanted.place, wanted.aim, wearer) : null;
+  if (reached?.ok === false) {
+    terminal.err(placeSentence(reached.problem, format));
+    return EXIT.refused;
+  }
+  const choice = choiceOf(options, reached);
+  const sizing = size(subject.design, subject.rules, subject.listedMinor, choice);
+  if (options.json) {
+    terminal.out(JSON.stringify(answerOf(subject, options, choice, sizing, reached), null, 2));
+  }
+  if (sizing.status === 'refused') {
+    terminal.err(sentenceOf(sizingWords(options.lang).problems, sizing.problem, format));
+    return EXIT.refused;
+  }
+  if (!options.json) terminal.out(reportOf(subject, options, choice, sizing, reached, format));
+  return EXIT[sizing.status];
+}
+
+/** Run the command. What can't be answered is said on `err`; nothing is thrown for what was typed or written. */
+export function run(argv: readonly string[], terminal: Terminal): Exit {
+  const read = readOptions(argv);
+  if (read.ok === 'help') {
+    terminal.out(terminalWords(read.lang).help);
+    return EXIT.fits;
+  }
+  if (!read.ok) {
+    terminal.err(`${usageSentence(read.problem, read.lang)}\n${terminalWords(read.lang).seeHelp}`);
+    return EXIT.usage;
+  }
+  const { options } = read;
+  const folder = options.content ?? terminal.content;
+  const found =
+    options.piece === '-'
+      ? designFrom(terminal.stdin(), folder, options.lang)
+      : pieceFrom(folder, options.piece, options.lang);
+  if (!found.ok) {
+    terminal.err(subjectSentence(found.problem, options.lang));
+    return found.problem.code === 'design' ? EXIT.refused : EXIT.unread;
+  }
+  const { subject } = found;
+  return answer(
+    subject,
+    options,
+    terminal,
+    formatFor(options.lang, unitOf(options, subject), subject.rules.currency),
+  );
+}

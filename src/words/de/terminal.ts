@@ -1,0 +1,130 @@
+/** Was das Terminal sagt. */
+import type { DesignProblem } from '#core/sizing/sizing.ts';
+import type { terminal as en } from '../en/terminal.ts';
+
+const KINDS: Readonly<Record<string, string>> = {
+  necklace: 'Halskette',
+  bracelet: 'Armband',
+  anklet: 'Fußkettchen',
+  collar: 'Halsband',
+};
+
+const OF = { wrist: 'Handgelenk', ankle: 'Knöchel', neck: 'Hals', length: 'Fertige Länge' };
+const SITS = { snug: 'eng', easy: 'bequem', loose: 'weit' };
+const HANDS = { left: 'linken', right: 'rechten' };
+const SIDES = { left: 'linke', right: 'rechte' };
+
+const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
+  'bad-shape': 'hat nicht die Form eines Entwurfs',
+  'unknown-component': 'nennt ein Teil, das es nicht gibt',
+  'unknown-material': 'ist aus einem Material, dessen Gewicht nicht bekannt ist',
+  'hole-too-small': 'hat ein Loch, das den Draht nicht aufnimmt',
+  'crimp-too-small': 'ist innen zu eng für die Drähte',
+  'cover-wrong': 'schließt nicht über dieser Quetschhülse',
+  'no-strand': 'hat nichts auf dem Strang',
+  'bad-measure': 'hat ein unmögliches Maß',
+  'bad-counts': 'hat Anzahlen, die nicht zusammenpassen',
+  'wrong-kind': 'ist von einer Art, die dort nicht stehen kann',
+  ways: 'hat mehr Stränge als der Verschluss Wege',
+  'too-large': 'ist größer als jedes Stück',
+};
+
+function designProblemLine({ code, at, args }: DesignProblem): string {
+  const figures = Object.entries(args).map(([name, value]) => `${name} ${value}`);
+  return `  ${at === '' ? 'Der Entwurf' : at} ${designProblems[code]}${figures.length > 0 ? ` (${figures.join(', ')})` : ''}.`;
+}
+
+export const terminal: typeof en = {
+  help: `Ein Stück auf Maß rechnen.
+
+  npm run -s size -- <Stück> [Angaben]
+  npm run -s size -- - [Angaben] < entwurf.json
+
+Was gewünscht ist (eins davon)
+  --wrist, --ankle, --neck  Umfang am Körper: "6 1/2 in", 16,5cm, 165mm
+  --length                  fertige Länge mit Verschluss
+  --place                   wie weit unter der Halsgrube, oder pit, bust, navel
+  --aim                     strand oder pendant: was dort liegen soll
+
+Wer es trägt (für --place und wo eine Kette liegt)
+  --neck   Umfang, neben --place oder --length
+  --sex    female, male oder unstated (unstated)
+  --height Körpergröße
+  --age    eines Kindes, in Jahren, ab zwei
+
+Wie
+  --sit       snug, easy oder loose (easy)
+  --hand      left oder right: die Hand am Verschluss (right)
+  --pick      best, below oder above: welches der nächsten Stücke (best)
+  --quantity  gewünschte Stücke (1)
+
+Die Antwort
+  --unit     in oder cm (wie das Maß geschrieben war)
+  --lang     en oder de (en)
+  --card     mit der Werkkarte
+  --json     als JSON; public/schema/size-answer.json beschreibt es
+  --content  ein anderer Inhaltsordner
+
+Der Befehl endet mit 0: innerhalb der Toleranz; 2: die Befehlszeile ist nicht
+lesbar; 3: nur in der Nähe, die nächsten Stücke stehen da; 4: außerhalb dessen,
+was das Stück sein kann; 5: abgelehnt; 6: Katalog, Stück oder Eingabe nicht
+lesbar; 1: etwas anderes.
+`,
+  seeHelp: 'Mehr mit --help.',
+  usage: {
+    'unknown-option': ({ message }) => message,
+    'no-piece': () => 'Nenne ein Stück, oder - für einen Entwurf auf der Standardeingabe.',
+    'too-many-pieces': ({ pieces }) =>
+      `Nenne ein Stück, nicht ${pieces.length}: ${pieces.join(', ')}. Ein Maß mit Leerzeichen braucht Anführungszeichen.`,
+    'no-measure': () => 'Sag, was gewünscht ist: --wrist, --ankle, --neck, --length oder --place.',
+    'too-many-measures': ({ options }) =>
+      `Gewünscht ist ein Maß, da sind aber ${options.map((option) => `--${option}`).join(' und ')}.`,
+    'not-one-of': ({ option, value, choices }) =>
+      `--${option} ist „${value}“, möglich sind: ${choices.join(', ')}.`,
+    'bad-number': ({ option, value }) => `--${option} ist „${value}“, es muss eine Zahl sein.`,
+    'bad-measure': ({ option }, sentence) => `--${option}: ${sentence}`,
+  },
+  subject: {
+    catalogue: ({ report }) => report,
+    'no-such-piece': ({ piece, pieces }) => `Es gibt kein Stück „${piece}“. Es gibt: ${pieces.join(', ')}.`,
+    'not-json': ({ message }) => `Die Standardeingabe ist kein JSON: ${message}`,
+    'input-too-long': ({ most }) =>
+      `Die Standardeingabe hat mehr als ${most} Zeichen; so viele braucht kein Entwurf.`,
+    design: ({ problems }) =>
+      ['Der Entwurf lässt sich so nicht auffädeln:', ...problems.map(designProblemLine)].join('\n'),
+  },
+  place: {
+    'place-not-for': ({ kind }) =>
+      `Eine Stelle am Körper gilt für eine Halskette; dies ist: ${KINDS[kind] ?? kind}.`,
+    'place-not-known': ({ place }) =>
+      `Für ein Kind ist diese Stelle (${place}) nicht bekannt; gib an, wie weit unter der Halsgrube.`,
+    'place-out-of-reach': (f, dropMm) =>
+      `Kein Strang, der um diesen Hals schließt, liegt ${f.length(dropMm)} unter der Halsgrube.`,
+  },
+  heading: (name, kind) => `${name} (${KINDS[kind] ?? kind})`,
+  asked: (of, text, sit, hand) =>
+    `${OF[of]} ${text}${sit === null ? '' : `, Sitz ${SITS[sit]}`}, Verschluss mit der ${HANDS[hand]} Hand`,
+  reached: (f, dropMm, aim, lengthMm) =>
+    `Damit ${aim === 'pendant' ? 'die Mitte des Anhängers' : 'die tiefste Perle'} ${f.length(dropMm)} unter der Halsgrube liegt, muss die Kette etwa ${f.length(lengthMm)} lang sein. Eine Schätzung: Eine Schnur um den Hals ist sicherer.`,
+  nearest: 'Das Nächste, was sich machen lässt:',
+  pickWith: 'Auswahl mit --pick below oder --pick above.',
+  range: (f, { leastMm, mostMm }, fitted) =>
+    `Möglich von ${f.length(leastMm)} bis ${f.length(mostMm)} (${fitted === 'length' ? 'fertige Länge' : 'innerer Umfang'}).`,
+  change: (f, section, from, to) => `${section}: ${f.number(to)} statt ${f.number(from)}`,
+  lies: (f, dropMm, leastMm, mostMm) =>
+    `Die tiefste Perle liegt etwa ${f.length(Math.abs(dropMm))} ${dropMm < 0 ? 'über' : 'unter'} der Halsgrube; bei neun von zehn Menschen zwischen ${f.length(leastMm)} und ${f.length(mostMm)} darunter.`,
+  pendantLies: (f, dropMm) => `Die Mitte des Anhängers liegt etwa ${f.length(dropMm)} darunter.`,
+  tooShort: 'Für einen solchen Hals ist die Kette zu kurz zum Schließen.',
+  card: 'An der Werkbank',
+  board: (side) =>
+    side === null
+      ? 'Verschluss: gleich auf welcher Seite des Bretts.'
+      : `Verschluss: ${SIDES[side]} Seite des Bretts.`,
+  wire: (f, name, cutMm, slackMm) =>
+    `${name}: ${f.fine(Math.ceil(cutMm))} abschneiden, ${f.fine(slackMm)} Luft lassen.`,
+  row: (f, count, name, toMm) => `${f.number(count)} × ${name}, bis ${f.fine(toMm)}`,
+  bareLoop: 'Drahtschlaufe',
+  pull: (f, factor, wanted, enough) =>
+    `Der Draht trägt das ${f.number(factor, 1)}-Fache von Zug und Ruck; verlangt ist das ${f.number(wanted, 1)}-Fache${enough ? '' : ': ZU WENIG'}.`,
+  strand: (f, number) => `Strang ${f.number(number)}`,
+};

@@ -1,0 +1,128 @@
+/** What the terminal says. English is the contract. */
+import type { DesignProblem, Limits } from '#core/sizing/sizing.ts';
+import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { Format } from '../format.ts';
+
+const KINDS = { necklace: 'necklace', bracelet: 'bracelet', anklet: 'anklet', collar: 'collar' };
+
+const OF = { wrist: 'Wrist', ankle: 'Ankle', neck: 'Neck', length: 'Finished length' };
+
+const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
+  'bad-shape': 'isn’t of the form a design has',
+  'unknown-component': 'names a component that isn’t there',
+  'unknown-material': 'is of a material whose weight isn’t known',
+  'hole-too-small': 'has a hole that doesn’t take the wire',
+  'crimp-too-small': 'is too small inside for its wires',
+  'cover-wrong': 'doesn’t close over this crimp',
+  'no-strand': 'has nothing on it',
+  'bad-measure': 'has a measure that can’t be',
+  'bad-counts': 'has counts that don’t go together',
+  'wrong-kind': 'is of a kind that can’t stand there',
+  ways: 'has more strands than the clasp has ways',
+  'too-large': 'is larger than any piece',
+};
+
+export const terminal = {
+  help: `Size a piece.
+
+  npm run -s size -- <piece> [options]
+  npm run -s size -- - [options] < design.json
+
+What is wanted (one of them)
+  --wrist, --ankle, --neck  girth of the body: "6 1/2 in", 16.5cm, 165mm
+  --length                  finished length, clasp included
+  --place                   a drop below the pit of the neck, or pit, bust, navel
+  --aim                     strand or pendant: what is to lie at the place
+
+Who wears it (for --place, and where a necklace lies)
+  --neck   girth, beside --place or --length
+  --sex    female, male or unstated (unstated)
+  --height
+  --age    of a child, in years, from two
+
+How
+  --sit       snug, easy or loose (easy)
+  --hand      left or right: the hand that works the clasp (right)
+  --pick      best, below or above: which of the nearest pieces (best)
+  --quantity  pieces wanted (1)
+
+The answer
+  --unit     in or cm (as the measure was written)
+  --lang     en or de (en)
+  --card     with the bench card
+  --json     as JSON; public/schema/size-answer.json describes it
+  --content  another content folder
+
+It ends with 0: within tolerance; 2: the command line can’t be read; 3: only
+near the size, the nearest pieces are given; 4: outside what the piece can be;
+5: refused; 6: catalogue, piece or input can’t be read; 1: something else.
+`,
+  seeHelp: 'Try --help.',
+  usage: {
+    'unknown-option': ({ message }: { readonly message: string }): string => message,
+    'no-piece': () => 'Name a piece, or - for a design on standard input.',
+    'too-many-pieces': ({ pieces }: { readonly pieces: readonly string[] }) =>
+      `Name one piece, not ${pieces.length}: ${pieces.join(', ')}. A measure with a space needs quotes.`,
+    'no-measure': () => 'Say what is wanted: --wrist, --ankle, --neck, --length or --place.',
+    'too-many-measures': ({ options }: { readonly options: readonly string[] }) =>
+      `One measure is wanted, but there are ${options.map((option) => `--${option}`).join(' and ')}.`,
+    'not-one-of': (found: {
+      readonly option: string;
+      readonly value: string;
+      readonly choices: readonly string[];
+    }) => `--${found.option} is “${found.value}”, but has to be one of: ${found.choices.join(', ')}.`,
+    'bad-number': ({ option, value }: { readonly option: string; readonly value: string }) =>
+      `--${option} is “${value}”, but has to be a number.`,
+    'bad-measure': ({ option }: { readonly option: string }, sentence: string) => `--${option}: ${sentence}`,
+  },
+  subject: {
+    catalogue: ({ report }: { readonly report: string }): string => report,
+    'no-such-piece': ({ piece, pieces }: { readonly piece: string; readonly pieces: readonly string[] }) =>
+      `There is no piece “${piece}”. There are: ${pieces.join(', ')}.`,
+    'not-json': ({ message }: { readonly message: string }) => `Standard input isn’t JSON: ${message}`,
+    'input-too-long': ({ most }: { readonly most: number }) =>
+      `Standard input has more than ${most} characters; no design needs as many.`,
+    design: ({ problems }: { readonly problems: readonly DesignProblem[] }) =>
+      ['The design can’t be strung as it is:', ...problems.map(designProblemLine)].join('\n'),
+  },
+  place: {
+    'place-not-for': ({ kind }: { readonly kind: string }): string =>
+      `A place on the body is for a necklace; this is a ${KINDS[kind as keyof typeof KINDS] ?? kind}.`,
+    'place-not-known': ({ place }: { readonly place: string }) =>
+      `Where a child’s ${place} lies isn’t known; give a drop below the pit of the neck instead.`,
+    'place-out-of-reach': (f: Format, dropMm: number) =>
+      `No strand that closes round this neck lies ${f.length(dropMm)} below its pit.`,
+  },
+  heading: (name: string, kind: keyof typeof KINDS): string => `${name} (${KINDS[kind]})`,
+  asked: (of: keyof typeof OF, text: string, sit: Sit | null, hand: Hand): string =>
+    `${OF[of]} ${text}${sit === null ? '' : `, sitting ${sit}`}, clasp worked by the ${hand} hand`,
+  reached: (f: Format, dropMm: number, aim: 'strand' | 'pendant', lengthMm: number): string =>
+    `To lie ${f.length(dropMm)} below the pit of the neck (${aim === 'pendant' ? 'the pendant’s middle' : 'the lowest bead'}) it has to be about ${f.length(lengthMm)} long. An estimate: a string round the neck is surer.`,
+  nearest: 'The nearest that can be made:',
+  pickWith: 'Take one with --pick below or --pick above.',
+  range: (f: Format, { leastMm, mostMm }: Limits, fitted: 'length' | 'girth'): string =>
+    `It can be made from ${f.length(leastMm)} to ${f.length(mostMm)} (${fitted === 'length' ? 'finished length' : 'inside girth'}).`,
+  change: (f: Format, section: string, from: number, to: number): string =>
+    `${section}: ${f.number(to)} instead of ${f.number(from)}`,
+  lies: (f: Format, dropMm: number, leastMm: number, mostMm: number): string =>
+    `Its lowest bead lies about ${f.length(Math.abs(dropMm))} ${dropMm < 0 ? 'above' : 'below'} the pit of the neck; for nine people in ten between ${f.length(leastMm)} and ${f.length(mostMm)} below it.`,
+  pendantLies: (f: Format, dropMm: number): string =>
+    `The middle of the pendant lies about ${f.length(dropMm)} below it.`,
+  tooShort: 'For a neck like that it is too short to close.',
+  card: 'At the bench',
+  board: (side: 'left' | 'right' | null): string =>
+    side === null ? 'Clasp: either side of the board.' : `Clasp: ${side} side of the board.`,
+  wire: (f: Format, name: string, cutMm: number, slackMm: number): string =>
+    `${name}: cut ${f.fine(Math.ceil(cutMm))}, leave ${f.fine(slackMm)} of slack.`,
+  row: (f: Format, count: number, name: string, toMm: number): string =>
+    `${f.number(count)} × ${name}, to ${f.fine(toMm)}`,
+  bareLoop: 'wire loop',
+  pull: (f: Format, factor: number, wanted: number, enough: boolean): string =>
+    `The wire bears ${f.number(factor, 1)} times pull and snag; the shop wants ${f.number(wanted, 1)}${enough ? '' : ': NOT ENOUGH'}.`,
+  strand: (f: Format, number: number): string => `Strand ${f.number(number)}`,
+};
+
+function designProblemLine({ code, at, args }: DesignProblem): string {
+  const figures = Object.entries(args).map(([name, value]) => `${name} ${value}`);
+  return `  ${at === '' ? 'The design' : at} ${designProblems[code]}${figures.length > 0 ? ` (${figures.join(', ')})` : ''}.`;
+}
