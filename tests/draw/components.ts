@@ -154,7 +154,7 @@ export const beads = [
   ballOf('slate-22', 22, looks.slate),
   ballOf('pearl-7', 7, looks.pearl),
   ballOf('grey-pearl-9', 9, looks.greyPearl),
-  ballOf('seed-2', 2.2, looks.gold, { kind: 'spacer', alongMm: 1.6 }),
+  ballOf('seed-2', 2.2, looks.gold, { kind: 'spacer', alongMm: 1.6, roundingMm: 0.8 }),
   ballOf('silver-4', 4, looks.silver, { kind: 'spacer' }),
   ballOf('olive-12', 12, looks.olive),
   component('rondelle', { shape: 'rondelle', alongMm: 4, acrossMm: 8, roundingMm: 1.8, look: looks.amber }),

@@ -1,12 +1,6 @@
 /** `node tests/draw/gallery.ts <folder>` writes every view of every sample as SVG, to be looked at. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { figureOf } from '#core/body/figure.ts';
-import { lieOf } from '#core/body/lie.ts';
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
-import { finishedLengthMm } from '#core/strand/parts.ts';
-import { drawBody } from '#draw/view/body.ts';
 import { drawCard } from '#draw/view/card.ts';
 import { drawEnds } from '#draw/view/ends.ts';
 import { drawNumbered } from '#draw/view/numbered.ts';
@@ -16,30 +10,10 @@ import { drawShare } from '#draw/view/share.ts';
 import { drawStraight } from '#draw/view/straight.ts';
 import { drawWrist } from '#draw/view/wrist.ts';
 import { pieces, usualSequences } from './designs.ts';
+import { drawOnBody } from './worn.ts';
 
 const folder = process.argv[2];
 if (folder === undefined) throw new Error('say which folder to write to, outside the project');
-const found = figureOf({ sex: 'female', neckGirthMm: null, heightMm: null });
-if (!found.ok) throw new Error(found.problem.code);
-const { figure } = found;
-
-/** The strands as worn; the pendant's weight is what the sample says, the beads' a round figure. */
-function worn(design: Design, sequences: readonly (readonly Placed[])[]) {
-  return sequences.flatMap((sequence) => {
-    const lie = lieOf(
-      {
-        lengthMm: finishedLengthMm(design, sequence),
-        gPerMm: 0.08,
-        pendantG: design.hanging === null ? 0 : 6,
-        pendantMiddleMm: design.hanging === null ? 0 : 20,
-        acrossMm: 7,
-      },
-      figure,
-    );
-    return lie.status === 'too-short' ? [] : [{ sequence, lie }];
-  });
-}
-
 mkdirSync(folder, { recursive: true });
 
 for (const design of pieces) {
@@ -74,13 +48,7 @@ for (const design of pieces) {
     labels: { clasp: 'clasp', loop: 'wire loop, left free', crimp: 'crimp', cover: 'cover', tail: 'tail' },
   });
   if (design.kind === 'necklace') {
-    views['body'] = drawBody(design, worn(design, sequences), {
-      ...caption('body'),
-      figure,
-      sex: 'female',
-      unit: 'in',
-      labels: { pit: 'pit of the neck', bust: 'bust', navel: 'navel' },
-    });
+    views['body'] = drawOnBody(design, `${design.id}, body`, `${design.id}-body`);
   }
   for (const [view, svg] of Object.entries(views)) {
     writeFileSync(join(folder, `${design.id}-${view}.svg`), svg);
