@@ -61,7 +61,7 @@ function collect(pieces: readonly Piece[]): Readonly<Record<By, ReadonlyMap<stri
   return found;
 }
 
-function namer(by: By, { components }: Catalogue, lang: Lang): (key: string) => Named {
+function namer(by: By, { components, germanNames }: Catalogue, lang: Lang): (key: string) => Named {
   const { list, kindsMany } = pageWords(lang);
   const named = (key: string, name: string, title: string): Named => ({ key, name, title });
   return (key) => {
@@ -78,7 +78,7 @@ function namer(by: By, { components }: Catalogue, lang: Lang): (key: string) => 
       return named(key, name, list.colour(name));
     }
     if (by === 'beads') {
-      const name = components[key]?.name ?? key;
+      const name = (lang === 'de' ? germanNames[key] : undefined) ?? components[key]?.name ?? key;
       return named(key, name, list.bead(name));
     }
     return named(key, key, list.year(key));

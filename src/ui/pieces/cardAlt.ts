@@ -1,5 +1,5 @@
 /** What a person who doesn't see a piece's drawing should know of it. */
-import { textsOf, type Piece } from '#catalogue/catalogue.ts';
+import { designIn, textsOf, type Piece } from '#catalogue/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
 import { formatList } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
@@ -8,7 +8,7 @@ import { mainParts } from './partsList.ts';
 
 export function cardAlt(piece: Piece, lang: Lang): string {
   const words = pageWords(lang);
-  const parts = mainParts(piece.design, usual(piece.design)).map(({ name }) => name);
+  const parts = mainParts(designIn(piece, lang), usual(piece.design)).map(({ name }) => name);
   return words.piece.pictureAlt(
     textsOf(piece, lang).name,
     words.kinds[piece.design.kind],

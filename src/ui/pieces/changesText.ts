@@ -1,6 +1,6 @@
 /** What a size changes in a piece, in words. */
 import type { Design } from '#core/strand/design.ts';
-import { formatLength, formatList } from '#words/format.ts';
+import { formatLength } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';
 import type { SizeRow } from './sizeRows.ts';
@@ -15,7 +15,7 @@ export function changesText({ candidate, within }: SizeRow, design: Design, lang
   const changed = [...sums]
     .filter(([, count]) => count !== 0)
     .map(([id, count]) => words.change(count, design.components[id]?.name ?? id));
-  const text = changed.length === 0 ? words.usual : formatList(changed, lang);
+  const text = changed.length === 0 ? words.usual : changed.join('; ');
   if (within) return text;
   return `${text} (${words.offBy(formatLength(Math.abs(candidate.errorMm), 'mm', lang))})`;
 }

@@ -136,7 +136,7 @@ export const pages = {
     tablePrice: 'Price',
     usual: 'as shown',
     change: (count: number, name: string) =>
-      count > 0 ? `${count} more ${name}` : `${-count} ${name} left out`,
+      count > 0 ? `${count} more: ${name}` : `${-count} fewer: ${name}`,
     offBy: (by: string) => `${by} off`,
     order: 'Order by e-mail',
     orderSize: (size: string) => `Order ${size} by e-mail`,
