@@ -1,23 +1,35 @@
 /** Before every page made on demand: who may come in; after it: the headers it carries. */
+import type { MiddlewareNext } from 'astro';
 import { defineMiddleware } from 'astro:middleware';
 import { bench } from '#bench/bench.ts';
 import { rule } from '#bench/access/guard.ts';
 import { guardHeaders } from '#bench/access/headers.ts';
 import { hasPassphrase } from '#bench/access/passphrase.ts';
-import { refusalResponse } from '#bench/access/refusal.ts';
+import { bookTroubleResponse, refusalResponse } from '#bench/access/refusal.ts';
+import { BookError } from '#bench/book/problem.ts';
 import { isVisiting } from '#bench/access/visit.ts';
-import { visitorOf } from '#bench/access/visitor.ts';
+import { visitorOf, type Visitor } from '#bench/access/visitor.ts';
 
 export const onRequest = defineMiddleware(async (context, next) => {
   if (context.isPrerendered) return next();
-  const { settings, book, nowMs } = bench();
-  const visitor = visitorOf(context.request, context.clientAddress);
-  const ruling = rule(visitor, {
-    hosts: settings.hosts,
-    hasPassphrase: () => hasPassphrase(book()),
-    knows: (token) => isVisiting(book(), token, nowMs()),
-  });
-  const response = ruling.admit ? await next() : refusalResponse(ruling.refusal, visitor);
+  const { request, clientAddress } = context;
+  const visitor = visitorOf(request, clientAddress);
+  const response = await answer(request, visitor, next);
   guardHeaders(response.headers, visitor.path, !import.meta.env.DEV);
   return response;
 });
+
+async function answer(request: Request, visitor: Visitor, next: MiddlewareNext): Promise<Response> {
+  const { settings, book, nowMs } = bench();
+  try {
+    const ruling = rule(visitor, {
+      hosts: settings.hosts,
+      hasPassphrase: () => hasPassphrase(book()),
+      knows: (token) => isVisiting(book(), token, nowMs()),
+    });
+    return ruling.admit ? await next() : refusalResponse(ruling.refusal, request);
+  } catch (error) {
+    if (!(error instanceof BookError)) throw error;
+    return bookTroubleResponse(error.problem, request);
+  }
+}

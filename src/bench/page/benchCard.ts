@@ -1,0 +1,71 @@
+/** The bench card's page: one order, one way of reckoning, everything to string it by. */
+import type { Design } from '#core/strand/design.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import { stringing, type Stringing } from '#core/stringing/stringing.ts';
+import type { Snapshot } from '../book/snapshot.ts';
+import { groupsOf, type Group } from './groups.ts';
+import type { OrderDetail } from './orderDetail.ts';
+
+/** `now`: the piece as it stands; `then`: as it stood when the order came in; `shown`: with the counts the buyer saw. */
+export const BASES = ['now', 'then', 'shown'] as const;
+export type Basis = (typeof BASES)[number];
+
+export type BenchCard = {
+  readonly basis: Basis;
+  /** The other ways that give something else to string. */
+  readonly others: readonly Basis[];
+  readonly copy: Snapshot;
+  readonly candidate: Candidate;
+  readonly card: Stringing;
+  /** A list for each strand. */
+  readonly strands: readonly (readonly Group[])[];
+};
+
+type Way = { readonly copy: Snapshot; readonly candidate: Candidate };
+
+/** The card of an order; null where nothing can be strung. `wanted`: unknown or impossible ones fall back to `now`. */
+export function benchCard(detail: OrderDetail, wanted: string | null): BenchCard | null {
+  const ways = waysOf(detail);
+  const basis =
+    BASES.find((one) => one === wanted && ways[one] !== null) ?? BASES.find((one) => ways[one] !== null);
+  const way = basis === undefined ? null : ways[basis];
+  if (basis === undefined || way === null) return null;
+  const { copy, candidate } = way;
+  const card = stringing(copy.design, copy.rules, candidate, detail.entry.document.hand);
+  const others = BASES.filter((one) => one !== basis && ways[one] !== null && !alike(ways[one], way));
+  return { basis, others, copy, candidate, card, strands: card.strands.map(({ rows }) => groupsOf(rows)) };
+}
+
+function waysOf({ now, then }: OrderDetail): Record<Basis, Way | null> {
+  const shownBy = then ?? now;
+  return {
+    now: wayOf(now.copy, now.checked.candidate),
+    then: then === null ? null : wayOf(then.copy, then.checked.candidate),
+    shown: wayOf(shownBy.copy, shownBy.checked.asShown),
+  };
+}
+
+function wayOf(copy: Snapshot | null, candidate: Candidate | null): Way | null {
+  return copy === null || candidate === null ? null : { copy, candidate };
+}
+
+/** The same beads in the same order, of the same design. */
+function alike(one: Way | null, other: Way): boolean {
+  return (
+    one !== null &&
+    one.copy.revision === other.copy.revision &&
+    JSON.stringify(one.candidate.counts) === JSON.stringify(other.candidate.counts)
+  );
+}
+
+/** A component's or wire's name by its id; the id where the design has none. */
+export function namesIn(design: Design): (id: string) => string {
+  return (id) => (id === design.wire.id ? design.wire.name : (design.components[id]?.name ?? id));
+}
+
+/** A section's name by its id. */
+export function sectionNames(design: Design): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    design.strands.flatMap(({ sections }) => sections.map(({ id, name }) => [id, name])),
+  );
+}

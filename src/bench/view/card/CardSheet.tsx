@@ -1,0 +1,97 @@
+/** The bench card: one sheet to string from, on screen and on paper. */
+import { benchCardWords } from '#words/benchCard.ts';
+import { formatDate } from '#words/format.ts';
+import { stringingWords } from '#words/stringing.ts';
+import { namesIn, sectionNames, type BenchCard } from '../../page/benchCard.ts';
+import type { Frame } from '../../page/frame.ts';
+import type { OrderDetail } from '../../page/orderDetail.ts';
+import { BoardMarks } from './BoardMarks.tsx';
+import { Pictures } from './Pictures.tsx';
+import { SequenceTable } from './SequenceTable.tsx';
+import { Steps } from './Steps.tsx';
+import { WireFacts } from './WireFacts.tsx';
+
+type Props = { readonly bench: BenchCard; readonly detail: OrderDetail; readonly frame: Frame };
+
+/** Lines above which the print is set smaller, so that one sheet holds them. */
+const MANY_LINES = 58;
+const VERY_MANY_LINES = 80;
+
+export function CardSheet({ bench, detail, frame }: Props) {
+  const { lang, format } = frame;
+  const words = benchCardWords(lang);
+  const said = stringingWords(lang);
+  const { copy, card, strands } = bench;
+  const nameOf = namesIn(copy.design);
+  const sections = sectionNames(copy.design);
+  const several = strands.length > 1;
+  const shared = { nameOf, words, format };
+  return (
+    <article class={`card ${density(bench)}`} data-ticks={`${detail.entry.document.number}-${bench.basis}`}>
+      <CardHead bench={bench} detail={detail} frame={frame} />
+      <Pictures bench={bench} unit={frame.shop.unit} words={words} />
+      <div class="columns">
+        <div>
+          {strands.map((groups, strand) => (
+            <SequenceTable
+              {...shared}
+              strand={strand}
+              several={several}
+              groups={groups}
+              sections={sections}
+            />
+          ))}
+          {card.strands.map(({ board }) => (
+            <BoardMarks board={board} sections={sections} words={words} format={format} />
+          ))}
+        </div>
+        <WireFacts {...shared} card={card} said={said} />
+      </div>
+      <Steps {...shared} steps={card.steps} several={several} said={said} />
+    </article>
+  );
+}
+
+function CardHead({ bench: { copy, candidate, card, basis }, detail, frame }: Props) {
+  const { lang, format, words: book } = frame;
+  const words = benchCardWords(lang);
+  const { document, dueOn } = detail.entry;
+  const { buyer, quantity, measure } = document;
+  const differs = detail.now.checked.differences.length > 0;
+  const facts: [string, string][] = [
+    [words.facts.size, measure.text],
+    [words.facts.finished, book.both(card.finishedLengthMm, format)],
+    [words.facts.girth, book.both(candidate.insideGirthMm, format)],
+    ...(dueOn === null ? [] : [[words.facts.due, formatDate(dueOn, lang)] as [string, string]]),
+  ];
+  return (
+    <header>
+      <h1>
+        {copy.name} <small>{document.number}</small>
+      </h1>
+      {buyer.name !== '' && (
+        <p>
+          <bdi>{words.for(buyer.name)}</bdi>
+        </p>
+      )}
+      {differs && <p class="warning">{`${words.check} ${words.by[basis]}`}</p>}
+      {quantity > 1 && <p class="warning">{words.quantity(quantity)}</p>}
+      <dl class="facts inline">
+        {facts.map(([label, value]) => (
+          <div>
+            <dt>{label}</dt>
+            <dd>
+              <bdi>{value}</bdi>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </header>
+  );
+}
+
+function density({ strands, card }: BenchCard): string {
+  const lines = strands.reduce((sum, groups) => sum + groups.length, 0) + card.steps.length;
+  if (lines > VERY_MANY_LINES) return 'dense very';
+  return lines > MANY_LINES ? 'dense' : '';
+}

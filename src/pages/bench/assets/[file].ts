@@ -1,0 +1,20 @@
+/** The bench's style and script: answered on demand, so that none of it lies among the public files. */
+import type { APIRoute } from 'astro';
+import script from '#bench/style/bench.client.js?raw';
+import style from '#bench/style/bench.css?raw';
+
+export const prerender = false;
+
+const FILES: Readonly<Record<string, { readonly type: string; readonly text: string }>> = {
+  'bench.css': { type: 'text/css; charset=utf-8', text: style },
+  'bench.js': { type: 'text/javascript; charset=utf-8', text: script },
+};
+
+export const GET: APIRoute = ({ params }) => {
+  const name = params.file ?? '';
+  const file = Object.hasOwn(FILES, name) ? FILES[name] : undefined;
+  if (file === undefined) return new Response(null, { status: 404 });
+  return new Response(file.text, {
+    headers: { 'content-type': file.type, 'cache-control': 'no-cache' },
+  });
+};

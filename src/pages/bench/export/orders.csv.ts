@@ -1,0 +1,18 @@
+/** The whole book as CSV. */
+import type { APIRoute } from 'astro';
+import { bench } from '#bench/bench.ts';
+import { allEntries } from '#bench/book/search.ts';
+import { toCsv } from '#bench/export/csv.ts';
+import { dated, download } from '#bench/export/download.ts';
+
+export const prerender = false;
+
+export const GET: APIRoute = () => {
+  const { book, nowMs } = bench();
+  // RFC 4180, 3: `header` says that the first line names the columns.
+  return download(
+    toCsv(allEntries(book())),
+    'text/csv; charset=utf-8; header=present',
+    dated('orders', nowMs(), 'csv'),
+  );
+};

@@ -1,0 +1,14 @@
+/** The whole book as JSON. */
+import type { APIRoute } from 'astro';
+import { bench } from '#bench/bench.ts';
+import { allEntries } from '#bench/book/search.ts';
+import { dated, download } from '#bench/export/download.ts';
+import { toExport } from '#bench/export/json.ts';
+
+export const prerender = false;
+
+export const GET: APIRoute = () => {
+  const { book, nowMs } = bench();
+  const all = toExport(book(), allEntries(book()));
+  return download(JSON.stringify(all, null, 2), 'application/json', dated('orders', nowMs(), 'json'));
+};

@@ -1,0 +1,23 @@
+/** `POST`: erases the buyers' data of the orders that were shown as past their time. */
+import type { APIRoute } from 'astro';
+import { bench } from '#bench/bench.ts';
+import { troubleResponse } from '#bench/access/refusal.ts';
+import { erase, overdueForErasing } from '#bench/book/erase.ts';
+import { readForm, seeOther } from '#bench/form/read.ts';
+import { keptSince } from '#bench/page/keeping.ts';
+import { readShop } from '#catalogue/collections.ts';
+
+export const prerender = false;
+
+export const POST: APIRoute = async ({ request }) => {
+  const { book, nowMs } = bench();
+  const form = await readForm(request);
+  if (form === null) return troubleResponse({ code: 'bad-form' }, 400, request);
+  const at = new Date(nowMs()).toISOString();
+  const { orders } = await readShop();
+  const overdue = new Set(overdueForErasing(book(), keptSince(at, orders.keepMonths)));
+  // Only what she saw on the page, and only what is still past its time.
+  const numbers = (form.get('numbers') ?? '').split(' ').filter((number) => overdue.has(number));
+  const count = erase(book(), numbers, at);
+  return seeOther(`/bench/keep/?done=erased&count=${count}`);
+};
