@@ -54,7 +54,9 @@ export function shrink(problem: FitProblem, box: Box, budget: number): Box | nul
       if (takes > 0) high[index] = Math.min(high[index] ?? 0, l + Math.floor((left - used) / takes));
     });
   }
-  return { low, high };
+  // What the stock took away may leave only what is too dear.
+  const shrunk = { low, high };
+  return leastCost(problem, shrunk) > budget ? null : shrunk;
 }
 
 export function inStock(problem: FitProblem, counts: readonly number[]): boolean {
@@ -106,4 +108,23 @@ export function split(box: Box, evenFrom: readonly number[]): readonly [Box, Box
 /** True where the measure is even across the whole box, as far as the counts go. */
 export function isEven(box: Box, evenFrom: readonly number[]): boolean {
   return uneven(box, evenFrom) < 0;
+}
+
+/** All of a box but its low or high corner, as boxes that share nothing. */
+export function withoutCorner(box: Box, corner: 'low' | 'high'): Box[] {
+  const rest: Box[] = [];
+  const low = [...box.low];
+  const high = [...box.high];
+  for (let index = 0; index < low.length; index += 1) {
+    const l = low[index] ?? 0;
+    const h = high[index] ?? 0;
+    if (l < h) {
+      const [from, to] = corner === 'low' ? [l + 1, h] : [l, h - 1];
+      rest.push({ low: low.with(index, from), high: high.with(index, to) });
+    }
+    // From here on this section stays at the corner.
+    low[index] = corner === 'low' ? l : h;
+    high[index] = corner === 'low' ? l : h;
+  }
+  return rest;
 }

@@ -3,7 +3,7 @@ import type { StrandLimits } from './fit.ts';
 import type { Measure } from './measure.ts';
 import type { Outcome } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
-import { findNearest, findWithin } from './search.ts';
+import { findBetween, findNearest, TooLarge } from './search.ts';
 
 /** Closed at both ends, nm. */
 export type Interval = { readonly fromNm: number; readonly toNm: number };
@@ -13,22 +13,14 @@ const TOUCH_NM = 10_000;
 /** Steps of one cover. A step covers at least a bead's length, so a real strand takes some dozens. */
 const MOST_STEPS = 5000;
 
-/** The piece that reaches furthest among those which still meet `fromNm`; null where none goes beyond it. */
+/** A step worth taking at once, as a share of the tolerance: smaller ones are looked for only if need be. */
+const GOOD_STEP = 0.3;
+
+/** A piece that still meets `fromNm` and reaches beyond it; null where none does. */
 function onward(problem: FitProblem, measure: Measure, fromNm: number, toleranceNm: number): Outcome | null {
-  // Without its extender a piece that starts just within reach goes furthest.
-  const closed: Measure = {
-    ...measure,
-    of: (counts) => {
-      const { lowNm } = measure.of(counts);
-      return { lowNm, highNm: lowNm };
-    },
-  };
-  const wanted = { targetNm: fromNm + toleranceNm, toleranceNm: 0 };
-  const far = findNearest(problem, closed, wanted, 'below');
-  if (far !== null && measure.of(far.counts).highNm + toleranceNm > fromNm) return far;
-  // With an extender another may start earlier and yet go beyond: asked outright, so that no gap is claimed falsely.
-  const just = findWithin(problem, measure, { targetNm: fromNm + 2 * TOUCH_NM, toleranceNm });
-  return just !== null && measure.of(just.counts).highNm + toleranceNm > fromNm ? just : null;
+  const lastNm = fromNm + toleranceNm + TOUCH_NM;
+  const good = findBetween(problem, measure, fromNm + GOOD_STEP * toleranceNm, lastNm);
+  return good ?? findBetween(problem, measure, fromNm - toleranceNm + 1, lastNm);
 }
 
 /**
@@ -47,10 +39,11 @@ export function coverOf(
   let fromNm = limits.least.span.lowNm - toleranceNm;
   let toNm = measure.of(limits.least.counts).highNm + toleranceNm;
   const endNm = limits.most.span.highNm + toleranceNm;
-  for (let step = 0; step < MOST_STEPS && toNm < endNm; step += 1) {
+  for (let step = 0; toNm < endNm; step += 1) {
+    if (step > MOST_STEPS) throw new TooLarge();
     const next = onward(problem, measure, toNm, toleranceNm);
     if (next !== null) {
-      toNm = measure.of(next.counts).highNm + toleranceNm;
+      toNm = next.span.highNm + toleranceNm;
       continue;
     }
     const beyond = findNearest(problem, measure, { targetNm: toNm, toleranceNm: 0 }, 'above');

@@ -7,7 +7,7 @@ import type { Design } from '../strand/design.ts';
 import { expand } from '../strand/expand.ts';
 import { closingParts, partOf } from '../strand/parts.ts';
 import { runsOf } from '../strand/runs.ts';
-import type { Chain, Measure } from './measure.ts';
+import type { Chain, Measure, Measuring } from './measure.ts';
 import { toNm, type Span } from './outcome.ts';
 
 /** A stretch of the loop: kinds of outline, repeated as its section counts, or once where it has none. */
@@ -15,6 +15,11 @@ type Stretch = { readonly section: number | null; readonly kinds: readonly numbe
 
 /** Radius is still when it moves by less, mm: a thousandth of what the result is rounded to. */
 const STILL_MM = 1e-9;
+/** The same for a rough girth: each sweep at least halves what is left, so the girth is off by far less than `ROUGH_NM`. */
+const ROUGH_STILL_MM = 0.02;
+const ROUGH_NM = 500_000;
+/** How far a guess by length alone is mostly off, nm. */
+const GUESS_OFF_NM = 6_000_000;
 
 /** Numbers outlines, alike ones alike. */
 function numbering(): { readonly parts: Part[]; readonly of: (parts: readonly Part[]) => number[] } {
@@ -64,13 +69,28 @@ function stretchesOf(
   return { parts, loops };
 }
 
+type Solver = {
+  /** Girth, nm, the radius still to `stillMm`; 0 where it doesn't close. */
+  readonly solveNm: (counts: readonly number[], stillMm: number) => number;
+  readonly guessNm: (counts: readonly number[]) => number;
+};
+
 /** Solves loops of stretches for counts, one after the other on the same arrays. */
-function solver(parts: readonly Part[], loop: readonly Stretch[]): (counts: readonly number[]) => number {
+function solver(parts: readonly Part[], loop: readonly Stretch[]): Solver {
   const outlines = outlinesOf(parts);
   let sequence = new Int32Array(0);
   let taut = newTaut(0);
   let lastRadius = 0;
   let lastLength = 0;
+  const lengthsMm = loop.map(({ kinds }) =>
+    kinds.reduce((sum, kind) => sum + (parts[kind]?.alongMm ?? 0), 0),
+  );
+  const lengthMm = (counts: readonly number[]): number =>
+    loop.reduce(
+      (sum, { section }, index) =>
+        sum + (section === null ? 1 : (counts[section] ?? 0)) * (lengthsMm[index] ?? 0),
+      0,
+    );
   const fill = (counts: readonly number[]): number => {
     const times = loop.map(({ section }) => (section === null ? 1 : (counts[section] ?? 0)));
     const count = loop.reduce((sum, { kinds }, index) => sum + kinds.length * (times[index] ?? 0), 0);
@@ -86,18 +106,35 @@ function solver(parts: readonly Part[], loop: readonly Stretch[]): (counts: read
     });
     return count;
   };
+  /** Girth goes up with length, roughly one for one. */
+  const guessRadius = (atMm: number): number => lastRadius + (atMm - lastLength) / (2 * Math.PI);
+  return {
+    solveNm: (counts, stillMm) => {
+      const count = fill(counts);
+      if (count < 3) return 0;
+      loadTaut(taut, outlines, sequence, count);
+      const radius = closeTaut(taut, lastRadius > 0 ? guessRadius(taut.lengthMm) : 0, stillMm);
+      if (radius > 0) {
+        lastRadius = radius;
+        lastLength = taut.lengthMm;
+      }
+      return toNm(2 * Math.PI * radius);
+    },
+    guessNm: (counts) => toNm(2 * Math.PI * guessRadius(lengthMm(counts))),
+  };
+}
+
+/** Remembers what it has measured, since a search comes back to many. */
+function remembering(solvers: readonly Solver[], stillMm: number): Measuring {
+  const known = new Map<string, Span>();
   return (counts) => {
-    const count = fill(counts);
-    if (count < 3) return 0;
-    loadTaut(taut, outlines, sequence, count);
-    // The loop just solved is seldom far from the next.
-    const guess = lastRadius > 0 ? lastRadius + (taut.lengthMm - lastLength) / (2 * Math.PI) : 0;
-    const radius = closeTaut(taut, guess, STILL_MM);
-    if (radius > 0) {
-      lastRadius = radius;
-      lastLength = taut.lengthMm;
-    }
-    return toNm(2 * Math.PI * radius);
+    const key = counts.join();
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const lowNm = solvers[0]?.solveNm(counts, stillMm) ?? 0;
+    const span = { lowNm, highNm: solvers[1]?.solveNm(counts, stillMm) ?? lowNm };
+    known.set(key, span);
+    return span;
   };
 }
 
@@ -132,22 +169,17 @@ export function girthMeasure(design: Design, strand: number, chain: Chain): Meas
   const chains = chain.mostMm > chain.leastMm ? [chain.leastMm, chain.mostMm] : [chain.leastMm];
   const { parts, loops } = stretchesOf(design, strand, chains);
   const solvers = loops.map((loop) => solver(parts, loop));
-  const known = new Map<string, Span>();
   const balls = (loops[0] ?? [])
     .filter(({ section }) => section !== null)
     .every(({ kinds }) => kinds.every((kind) => isBall(parts[kind]!)));
   const sections = design.strands[strand]?.sections ?? [];
   return {
-    of: (counts) => {
-      const key = counts.join();
-      const found = known.get(key);
-      if (found !== undefined) return found;
-      const lowNm = solvers[0]?.(counts) ?? 0;
-      const span = { lowNm, highNm: solvers[1]?.(counts) ?? lowNm };
-      known.set(key, span);
-      return span;
-    },
+    of: remembering(solvers, STILL_MM),
     evenFrom: sections.map(() => (balls ? 1 : 2)),
     evenAboveNm: toNm(2 * Math.PI * RIMS_TO_EVEN * Math.max(0, ...parts.map(rimMm))),
+    rough: remembering(solvers, ROUGH_STILL_MM),
+    roughNm: ROUGH_NM,
+    guessNm: (counts) => solvers[0]?.guessNm(counts) ?? 0,
+    guessOffNm: GUESS_OFF_NM + toNm(chain.mostMm),
   };
 }

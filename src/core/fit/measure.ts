@@ -19,6 +19,12 @@ export type Measure = {
   readonly of: Measuring;
   readonly evenFrom: readonly number[];
   readonly evenAboveNm: number;
+  /** The same at less effort, surely within `roughNm`. */
+  readonly rough: Measuring;
+  readonly roughNm: number;
+  /** The low end as it probably is, at no effort, mostly within `guessOffNm`; only ever to choose what to look at. */
+  readonly guessNm: (counts: readonly number[]) => number;
+  readonly guessOffNm: number;
 };
 
 /** How far the extender may be let out, mm. */
@@ -54,14 +60,18 @@ export function lengthMeasure(design: Design, strand: number, chain: Chain): Mea
   const eachNm = sections.map((_, index) => (found === undefined ? 0 : repeatNm(design, found, index)));
   const leastNm = toNm(chain.leastMm);
   const mostNm = toNm(chain.mostMm);
+  const of = (counts: readonly number[]): Span => {
+    let sum = baseNm;
+    for (let index = 0; index < eachNm.length; index += 1) sum += (counts[index] ?? 0) * (eachNm[index] ?? 0);
+    return { lowNm: sum + leastNm, highNm: sum + mostNm };
+  };
   return {
-    of: (counts) => {
-      let sum = baseNm;
-      for (let index = 0; index < eachNm.length; index += 1)
-        sum += (counts[index] ?? 0) * (eachNm[index] ?? 0);
-      return { lowNm: sum + leastNm, highNm: sum + mostNm };
-    },
+    of,
     evenFrom: sections.map(() => 0),
     evenAboveNm: -Infinity,
+    rough: of,
+    roughNm: 0,
+    guessNm: (counts) => of(counts).lowNm,
+    guessOffNm: mostNm,
   };
 }

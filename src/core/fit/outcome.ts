@@ -3,13 +3,14 @@ import type { FitProblem } from './problem.ts';
 
 /** Millionths of a millimetre: lengths are added as whole numbers of these, so that no sum hangs on its order. */
 export const NM_PER_MM = 1_000_000;
-const NM_PER_HUNDREDTH = 10_000;
+/** A hundredth of a millimetre, nm. */
+export const HUNDREDTH_NM = 10_000;
 
 export const toNm = (mm: number): number => Math.round(mm * NM_PER_MM);
 export const toMm = (nm: number): number => nm / NM_PER_MM;
 
 /** Whole hundredths of a millimetre. */
-export const toHundredths = (nm: number): number => Math.round(nm / NM_PER_HUNDREDTH);
+export const toHundredths = (nm: number): number => Math.round(nm / HUNDREDTH_NM);
 
 /** What a strand measures with one choice of counts: the least, and the most with its extender let out. */
 export type Span = { readonly lowNm: number; readonly highNm: number };

@@ -2,21 +2,21 @@
  * Branch and bound over boxes of counts. Exact: a box is dropped only where
  * the measures of its corners prove that no choice in it can be the answer.
  */
-import { inStock, isEven, leastCost, shrink, split, wholeBox, type Box } from './box.ts';
-import type { Measure } from './measure.ts';
+import { inStock, isEven, leastCost, shrink, split, withoutCorner, wholeBox, type Box } from './box.ts';
+import type { Measure, Measuring } from './measure.ts';
 import {
   compareNearest,
   compareOutcomes,
+  HUNDREDTH_NM,
   judge,
   toHundredths,
   type Outcome,
-  type Span,
   type Wanted,
 } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
 
 /** Boxes looked at for one question. Real pieces need some hundreds; a design made to need more is refused. */
-export const MOST_BOXES = 200_000;
+export const MOST_BOXES = 100_000;
 
 /** The search ran into its cap: no answer is claimed. */
 export class TooLarge extends Error {}
@@ -29,16 +29,29 @@ function spend(spent: Spend): void {
 }
 
 /** Anything that rounds to the tolerance in whole hundredths is within it. */
-function halfWindowNm(wanted: Wanted): number {
-  return (toHundredths(wanted.toleranceNm) + 0.5) * 10_000;
+function reachNm(wanted: Wanted): number {
+  return (toHundredths(wanted.toleranceNm) + 0.5) * HUNDREDTH_NM;
 }
 
-/** What the corners of a box measure where that bounds all of it; else null. */
-function evenCorners(measure: Measure, box: Box): { readonly low: Span; readonly high: Span } | null {
-  if (!isEven(box, measure.evenFrom)) return null;
-  const low = measure.of(box.low);
-  if (low.lowNm < measure.evenAboveNm) return null;
-  return { low, high: measure.of(box.high) };
+/**
+ * Whether the corners of a box show that it holds nothing between two measures.
+ * They are measured roughly, and only what the guess says may decide.
+ */
+function holdsNothing(measure: Measure, box: Box, fromNm: number, toNm: number): boolean {
+  if (!isEven(box, measure.evenFrom)) return false;
+  const { roughNm, rough, guessNm } = measure;
+  const clear = (of: Measuring, counts: readonly number[], above: boolean): boolean => {
+    const span = of(counts);
+    return above ? span.lowNm - roughNm > toNm : span.highNm + roughNm < fromNm;
+  };
+  if (guessNm(box.low) > toNm - measure.guessOffNm) {
+    const span = rough(box.low);
+    if (span.lowNm >= measure.evenAboveNm && clear(rough, box.low, true)) return true;
+  }
+  if (guessNm(box.high) < fromNm + measure.guessOffNm && clear(rough, box.high, false)) {
+    return measure.evenAboveNm <= 0 || rough(box.low).lowNm >= measure.evenAboveNm;
+  }
+  return false;
 }
 
 /** The best piece within tolerance and within a cost budget, or null. */
@@ -49,33 +62,31 @@ function bestWithin(
   budget: number,
   spent: Spend,
 ): Outcome | null {
-  const reach = halfWindowNm(wanted);
+  const reach = reachNm(wanted);
+  const fromNm = wanted.targetNm - reach;
+  const toNm = wanted.targetNm + reach;
   let best: Outcome | null = null;
+  const tryOne = (counts: readonly number[]): void => {
+    if (!inStock(problem, counts)) return;
+    const rough = measure.rough(counts);
+    if (rough.lowNm - measure.roughNm > toNm || rough.highNm + measure.roughNm < fromNm) return;
+    const outcome = judge(problem, wanted, counts, measure.of(counts));
+    if (outcome.excess > 0) return;
+    if (best === null || compareOutcomes(problem, outcome, best) < 0) best = outcome;
+  };
   const visit = (whole: Box): void => {
     spend(spent);
     const box = shrink(problem, whole, best === null ? budget : best.cost);
     if (box === null) return;
-    const corners = evenCorners(measure, box);
-    if (corners !== null) {
-      if (corners.low.lowNm > wanted.targetNm + reach) return;
-      if (corners.high.highNm < wanted.targetNm - reach) return;
-    }
     const parted = split(box, measure.evenFrom);
     if (parted === null) {
-      if (!inStock(problem, box.low)) return;
-      const outcome = judge(problem, wanted, box.low, measure.of(box.low));
-      if (outcome.excess === 0 && (best === null || compareOutcomes(problem, outcome, best) < 0))
-        best = outcome;
+      tryOne(box.low);
       return;
     }
+    if (holdsNothing(measure, box, fromNm, toNm)) return;
     const [lower, upper] = parted;
-    if (leastCost(problem, lower) <= leastCost(problem, upper)) {
-      visit(lower);
-      visit(upper);
-    } else {
-      visit(upper);
-      visit(lower);
-    }
+    const lowerFirst = leastCost(problem, lower) <= leastCost(problem, upper);
+    for (const half of lowerFirst ? [lower, upper] : [upper, lower]) visit(half);
   };
   visit(wholeBox(problem));
   return best;
@@ -123,39 +134,85 @@ export function findNearest(
 ): Outcome | null {
   const spent: Spend = { boxes: 0 };
   const { targetNm } = wanted;
+  const { roughNm } = measure;
+  const below = side === 'below';
   let best: Outcome | null = null;
-  const consider = (counts: readonly number[]): void => {
+  /** How far a measure lies on the wanted side, nm; negative where it lies on the other. */
+  const roughlyOff = (counts: readonly number[]): number => {
+    const span = measure.rough(counts);
+    return below ? targetNm - span.highNm : span.lowNm - targetNm;
+  };
+  const tooFar = (offNm: number): boolean => best !== null && toHundredths(offNm - roughNm) > best.error;
+  const tryOne = (counts: readonly number[]): void => {
     if (!inStock(problem, counts)) return;
+    const off = roughlyOff(counts);
+    if (off < -roughNm || tooFar(off)) return;
     const span = measure.of(counts);
-    if (side === 'below' ? span.highNm > targetNm : span.lowNm < targetNm) return;
+    if (below ? span.highNm > targetNm : span.lowNm < targetNm) return;
     const outcome = judge(problem, wanted, counts, span);
     if (best === null || compareNearest(problem, outcome, best) < 0) best = outcome;
-  };
-  /** Least error that any choice between these corners could have; null where all lie on the other side. */
-  const leastError = (low: Span, high: Span): number | null => {
-    if (side === 'below') {
-      return low.highNm > targetNm ? null : toHundredths(Math.max(0, targetNm - high.highNm));
-    }
-    return high.lowNm < targetNm ? null : toHundredths(Math.max(0, low.lowNm - targetNm));
   };
   const visit = (whole: Box): void => {
     spend(spent);
     const box = shrink(problem, whole, Infinity);
     if (box === null) return;
-    const corners = evenCorners(measure, box);
-    if (corners !== null) {
-      const error = leastError(corners.low, corners.high);
-      if (error === null || (best !== null && error > best.error)) return;
-      consider(side === 'below' ? box.high : box.low);
-    }
+    const [near, far] = below ? [box.high, box.low] : [box.low, box.high];
+    const even = isEven(box, measure.evenFrom) && measure.rough(box.low).lowNm >= measure.evenAboveNm;
     const parted = split(box, measure.evenFrom);
     if (parted === null) {
-      consider(box.low);
+      tryOne(near);
       return;
     }
+    if (even) {
+      const off = roughlyOff(near);
+      if (tooFar(off)) return;
+      if (off > roughNm) {
+        // The whole box lies on the wanted side, so its near corner is its best: the rest can only draw.
+        tryOne(near);
+        for (const rest of withoutCorner(box, below ? 'high' : 'low')) visit(rest);
+        return;
+      }
+      if (roughlyOff(far) < -roughNm) return;
+      tryOne(near);
+    }
     const [lower, upper] = parted;
-    for (const half of side === 'below' ? [upper, lower] : [lower, upper]) visit(half);
+    for (const half of below ? [upper, lower] : [lower, upper]) visit(half);
   };
   visit(wholeBox(problem));
   return best;
+}
+
+/**
+ * Any piece that measures something between two ends, both included, or null
+ * where there is none. Leans towards the upper end.
+ * @throws TooLarge
+ */
+export function findBetween(
+  problem: FitProblem,
+  measure: Measure,
+  fromNm: number,
+  toNm: number,
+): Outcome | null {
+  const spent: Spend = { boxes: 0 };
+  const tryOne = (counts: readonly number[]): Outcome | null => {
+    if (!inStock(problem, counts)) return null;
+    const rough = measure.rough(counts);
+    if (rough.lowNm - measure.roughNm > toNm || rough.highNm + measure.roughNm < fromNm) return null;
+    const span = measure.of(counts);
+    if (span.lowNm > toNm || span.highNm < fromNm) return null;
+    return judge(problem, { targetNm: toNm, toleranceNm: 0 }, counts, span);
+  };
+  const visit = (whole: Box): Outcome | null => {
+    spend(spent);
+    const box = shrink(problem, whole, Infinity);
+    if (box === null) return null;
+    const parted = split(box, measure.evenFrom);
+    if (parted === null) return tryOne(box.low);
+    if (holdsNothing(measure, box, fromNm, toNm)) return null;
+    const [lower, upper] = parted;
+    const upperFirst = measure.guessNm(upper.low) <= toNm;
+    const [first, second] = upperFirst ? [upper, lower] : [lower, upper];
+    return visit(first) ?? visit(second);
+  };
+  return visit(wholeBox(problem));
 }

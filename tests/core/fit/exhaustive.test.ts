@@ -24,8 +24,8 @@ function compare(seed: number, fitted: Fitted): number {
   }
   const leastMm = Math.min(...all.map((tried) => tried.leastMm));
   const mostMm = Math.max(...all.map((tried) => tried.mostMm));
-  expect(limits!.least.span.lowNm).toBeCloseTo(toNm(leastMm), -2);
-  expect(limits!.most.span.highNm).toBeCloseTo(toNm(mostMm), -2);
+  expect(limits!.least.span.lowNm).toBeCloseTo(toNm(leastMm), -4);
+  expect(limits!.most.span.highNm).toBeCloseTo(toNm(mostMm), -4);
   for (let round = 0; round < 4; round += 1) {
     const targetMm = Math.round((leastMm - 5 + of.next() * (mostMm - leastMm + 10)) * 100) / 100;
     const fit = fitStrand(
