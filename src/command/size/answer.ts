@@ -86,7 +86,7 @@ export function answerOf(
     asked: {
       ...choice.measure,
       text: options.wanted.by === 'measure' ? options.wanted.given.text : null,
-      place: reached?.ok === true ? { dropMm: reached.dropMm, aim: reached.aim } : null,
+      place: reached?.ok === true ? { dropMm: reached.dropMm, band: reached.band, aim: reached.aim } : null,
       ...{ sit: options.sit, hand: options.hand, pick: options.pick, quantity: options.quantity },
     },
     sizing: sizingAnswer(sizing),

@@ -1,9 +1,11 @@
 /** From a place on the body to the finished length that reaches it, and from a length to where it lies. */
+import { NINETY_PERCENT } from '#core/body/assumptions.ts';
 import { figureOf } from '#core/body/figure.ts';
 import type { Figure, FigureProblem } from '#core/body/figure.ts';
 import { lieOf } from '#core/body/lie.ts';
-import type { Lie } from '#core/body/lie.ts';
+import type { Band, Lie } from '#core/body/lie.ts';
 import { loadOf } from '#core/body/load.ts';
+import type { Estimate } from '#core/body/neckBase.ts';
 import { lengthForDrop } from '#core/body/place.ts';
 import type { Aim } from '#core/body/place.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
@@ -19,7 +21,14 @@ export type PlaceProblem =
   | { readonly code: 'figure'; readonly problem: FigureProblem };
 
 export type Reached =
-  | { readonly ok: true; readonly lengthMm: number; readonly dropMm: number; readonly aim: Aim }
+  | {
+      readonly ok: true;
+      readonly lengthMm: number;
+      readonly dropMm: number;
+      /** Where the landmark lies for nine people in ten; null for a drop in figures. */
+      readonly band: Band | null;
+      readonly aim: Aim;
+    }
   | { readonly ok: false; readonly problem: PlaceProblem };
 
 type Wearer = Options['wearer'];
@@ -32,10 +41,15 @@ export function figureFor({ sex, neck, height, ageYears }: Wearer) {
   );
 }
 
-function dropOf(place: Place, figure: Figure): number | null {
-  if (typeof place === 'object') return place.mm;
-  if (place === 'pit') return 0;
-  return figure[place]?.mm ?? null;
+/** Below the pit of the neck, upright; null where no survey says. */
+function placeOn(place: Place, figure: Figure): Estimate | null {
+  if (typeof place === 'object') return { mm: place.mm, sdMm: 0 };
+  return place === 'pit' ? { mm: 0, sdMm: 0 } : figure[place];
+}
+
+function bandOf({ mm, sdMm }: Estimate): Band | null {
+  if (sdMm === 0) return null;
+  return { leastMm: mm - NINETY_PERCENT * sdMm, mostMm: mm + NINETY_PERCENT * sdMm };
 }
 
 /** The length that puts the design's lowest bead, or its pendant's middle, at a place. */
@@ -43,13 +57,14 @@ export function reach(design: Design, place: Place, aim: Aim | null, wearer: Wea
   if (design.kind !== 'necklace') return { ok: false, problem: { code: 'place-not-for', kind: design.kind } };
   const found = figureFor(wearer);
   if (!found.ok) return { ok: false, problem: { code: 'figure', problem: found.problem } };
-  const dropMm = dropOf(place, found.figure);
-  if (dropMm === null) return { ok: false, problem: { code: 'place-not-known', place: String(place) } };
+  const at = placeOn(place, found.figure);
+  if (at === null) return { ok: false, problem: { code: 'place-not-known', place: String(place) } };
   const aimed = aim ?? (design.hanging === null ? 'strand' : 'pendant');
   const load = loadOf(design, expand(design, usual(design))[0] ?? [], 0);
+  const dropMm = at.mm;
   const lengthMm = lengthForDrop(load, found.figure, dropMm, aimed);
   if (lengthMm === null) return { ok: false, problem: { code: 'place-out-of-reach', dropMm } };
-  return { ok: true, lengthMm, dropMm, aim: aimed };
+  return { ok: true, lengthMm, dropMm, band: bandOf(at), aim: aimed };
 }
 
 /** Where each strand of a necklace lies; null for anything else, or where the body is no body. */

@@ -98,6 +98,13 @@ function askedLine({ asked }: TerminalWords, choice: Choice, options: Options, f
   return asked(of, text, of === 'length' ? null : choice.sit, choice.hand);
 }
 
+function reachedLines(reached: Reached | null, { f, terminal }: Voice): string[] {
+  if (reached?.ok !== true) return [];
+  const { dropMm, band, aim, lengthMm } = reached;
+  const spread = band === null ? [] : [terminal.landmarkBand(f, band.leastMm, band.mostMm)];
+  return [terminal.reached(f, dropMm, aim, lengthMm), ...spread];
+}
+
 /** The whole answer in blocks, an empty line between. */
 export function reportOf(
   subject: Subject,
@@ -112,7 +119,7 @@ export function reportOf(
   const voice: Voice = { f: format, sizing: sizingWords(lang), terminal: terminalWords(lang) };
   const { terminal, sizing, f } = voice;
   const piece = found.status === 'outside' ? found.nearest : found.chosen;
-  const at = reached?.ok === true ? [terminal.reached(f, reached.dropMm, reached.aim, reached.lengthMm)] : [];
+  const at = reachedLines(reached, voice);
   const hand = found.status === 'outside' ? [] : [sizing.handReasons[found.hand.reason](found.hand.hand)];
   const blocks = [
     [terminal.heading(subject.name, design.kind), askedLine(terminal, choice, options, f), ...at],
@@ -121,6 +128,7 @@ export function reportOf(
     changeLines(design, piece, voice),
     hand,
     lieLines(liesOf(design, piece, options.wearer), voice),
+    options.wearer.ageYears === null ? [] : [terminal.child],
     options.card ? cardLines(subject, piece, choice.hand, f) : [],
   ];
   return blocks

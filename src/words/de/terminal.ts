@@ -106,6 +106,10 @@ lesbar; 1: etwas anderes.
     `${OF[of]} ${text}${sit === null ? '' : `, Sitz ${SITS[sit]}`}, Verschluss mit der ${HANDS[hand]} Hand`,
   reached: (f, dropMm, aim, lengthMm) =>
     `Damit ${aim === 'pendant' ? 'die Mitte des Anhängers' : 'die tiefste Perle'} ${f.length(dropMm)} unter der Halsgrube liegt, muss die Kette etwa ${f.length(lengthMm)} lang sein. Eine Schätzung: Eine Schnur um den Hals ist sicherer.`,
+  landmarkBand: (f, leastMm, mostMm) =>
+    `Bei neun von zehn Menschen liegt diese Stelle zwischen ${f.length(leastMm)} und ${f.length(mostMm)} unter der Halsgrube.`,
+  child:
+    'Für ein Kind: Perlen und Verschlussteile sind Kleinteile, und Stahldraht gibt nicht nach, wenn eine Kette hängen bleibt. Nie für Kinder unter drei Jahren, nie im Schlaf, nie unbeaufsichtigt beim Spielen. Vor dem Herstellen und Verkaufen die Regeln am Ort prüfen.',
   nearest: 'Das Nächste, was sich machen lässt:',
   pickWith: 'Auswahl mit --pick below oder --pick above.',
   range: (f, { leastMm, mostMm }, fitted) =>

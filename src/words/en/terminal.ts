@@ -98,6 +98,10 @@ near the size, the nearest pieces are given; 4: outside what the piece can be;
     `${OF[of]} ${text}${sit === null ? '' : `, sitting ${sit}`}, clasp worked by the ${hand} hand`,
   reached: (f: Format, dropMm: number, aim: 'strand' | 'pendant', lengthMm: number): string =>
     `To lie ${f.length(dropMm)} below the pit of the neck (${aim === 'pendant' ? 'the pendant’s middle' : 'the lowest bead'}) it has to be about ${f.length(lengthMm)} long. An estimate: a string round the neck is surer.`,
+  landmarkBand: (f: Format, leastMm: number, mostMm: number): string =>
+    `For nine people in ten that place lies between ${f.length(leastMm)} and ${f.length(mostMm)} below the pit.`,
+  child:
+    'For a child: beads and findings are small parts, and steel wire doesn’t give way when a necklace catches. Never on a child under three, never asleep or at play unwatched. Check the rules where you live before you make or sell one.',
   nearest: 'The nearest that can be made:',
   pickWith: 'Take one with --pick below or --pick above.',
   range: (f: Format, { leastMm, mostMm }: Limits, fitted: 'length' | 'girth'): string =>
