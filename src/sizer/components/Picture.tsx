@@ -1,74 +1,71 @@
-/** The piece as sized, drawn to scale: laid straight, or closed as it is worn. */
+/** The piece as sized, drawn to scale: laid straight, closed as it is worn, or on a body. */
+import type { ComponentChildren } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import type { Candidate } from '#core/sizing/sizing.ts';
-import { drawLoop } from '#draw/view/loop.ts';
-import { drawStraight } from '#draw/view/straight.ts';
-import { airMm, drawWrist } from '#draw/view/wrist.ts';
-import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/sizing.ts';
-import type { BuyerUnit } from '../model/sizerState.ts';
+import type { BodyChartProps } from '../body/components/BodyChart.tsx';
+import type { DrawnPiece } from '../drawing/drawPiece.ts';
+import { VIEWS, type DrawnView, type View } from '../drawing/views.ts';
 import type { PieceForSizer } from '../props.ts';
 import { Choices } from './Choices.tsx';
+import { useLoaded, type ComponentModule, type Loader } from './useLoaded.ts';
 
-export type PictureProps = {
-  readonly words: SizingWords;
-  readonly format: Format;
-  readonly id: string;
+export type PictureProps = Omit<DrawnPiece, 'view' | 'piece'> & {
   readonly piece: PieceForSizer;
-  readonly candidate: Candidate;
-  readonly unit: BuyerUnit;
-  /** Girth of the wrist, ankle or neck that it is sized for; null where none is known. */
-  readonly girthMm: number | null;
-  /** As the hand advice says; left where either will do. */
-  readonly claspSide: 'left' | 'right';
+  /** Finished length asked for, mm; the candidate's own where none was. */
+  readonly wantedMm: number;
+  readonly loadChart: Loader<ComponentModule<BodyChartProps>>;
+  readonly onLength: (mm: number) => void;
+  /** The piece as it is in the shop, drawn when the page was built: stands until the drawing code is there. */
+  readonly built: ComponentChildren;
 };
-
-type View = 'straight' | 'closed';
 
 export function Picture(props: PictureProps) {
   const { words, id, piece } = props;
-  const [view, setView] = useState<View>(piece.design.kind === 'necklace' ? 'straight' : 'closed');
-  const svg = useDrawing(props, view);
+  const views = VIEWS[piece.design.kind];
+  const [view, setView] = useState<View>(views[0]);
   return (
-    <figure class="sizer-picture" data-view={view}>
-      <div
-        class="sizer-drawing"
-        tabIndex={0}
-        role="group"
-        aria-label={words.viewsLegend}
-        dangerouslySetInnerHTML={{ __html: svg }}
+    <div class="sizer-picture" data-view={view}>
+      <Choices
+        name={`${id}-view`}
+        legend={words.viewsLegend}
+        quiet
+        value={view}
+        options={views.map((value) => ({ value, label: words.views[value] }))}
+        onChange={setView}
       />
-      <figcaption>
-        <Choices
-          name={`${id}-view`}
-          legend={words.viewsLegend}
-          quiet
-          value={view}
-          options={[
-            { value: 'straight', label: words.views.straight },
-            { value: 'closed', label: words.views.closed },
-          ]}
-          onChange={setView}
-        />
-      </figcaption>
-    </figure>
+      {view === 'worn' ? <Worn {...props} /> : <Drawing {...props} view={view} />}
+    </div>
   );
 }
 
-/** The drawing as SVG text. All that it holds comes from the shop's own catalogue, escaped by `draw`. */
-function useDrawing(props: PictureProps, view: View): string {
-  const { words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
-  return useMemo(() => {
-    const { sequences, finishedLengthMm, insideGirthMm } = candidate;
-    const parts = sequences.reduce((sum, sequence) => sum + sequence.length, 0);
-    const caption = {
-      title: words.pictureTitle(piece.name),
-      description: words.pictureDescription(format, finishedLengthMm, parts),
-      idPrefix: `${id}-${view}`,
-    };
-    if (view === 'straight') return drawStraight(piece.design, sequences, { ...caption, unit, claspSide });
-    if (girthMm === null || girthMm >= insideGirthMm) return drawLoop(piece.design, sequences, caption);
-    const airLabel = words.air(format, airMm(insideGirthMm, girthMm));
-    return drawWrist(piece.design, sequences, { ...caption, girthMm, airLabel });
-  }, [piece, candidate, view, unit, claspSide, girthMm, format]);
+/** The body chart, fetched when it is first looked at. */
+function Worn({ words, loadChart, onLength, ...props }: PictureProps) {
+  const { module, failed } = useLoaded(loadChart, true);
+  if (module === null) return <p role="status">{failed ? words.chartFailed : words.loading}</p>;
+  return <module.default sizingWords={words} onLength={onLength} {...props} />;
+}
+
+const loadDrawing = () => import('../drawing/drawPiece.ts');
+
+function Drawing({ built, ...props }: PictureProps & { readonly view: DrawnView }) {
+  // At once, beside the island: by the time a measure is written it is there.
+  const { module } = useLoaded(loadDrawing, true);
+  const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
+  const svg = useMemo(
+    () => module && module.drawPiece({ view, words, format, id, piece, candidate, unit, claspSide, girthMm }),
+    [module, view, piece, candidate, unit, claspSide, girthMm, format],
+  );
+  const common = {
+    class: 'sizer-drawing',
+    tabIndex: 0,
+    role: 'group',
+    'aria-label': words.viewsLegend,
+  } as const;
+  if (svg === null) {
+    return (
+      <div key="built" {...common}>
+        {built}
+      </div>
+    );
+  }
+  return <div key="drawn" {...common} dangerouslySetInnerHTML={{ __html: svg }} />;
 }

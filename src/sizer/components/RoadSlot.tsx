@@ -7,7 +7,7 @@ import type { ShopForSizer } from '../props.ts';
 import type { OrderRoadProps } from '../road/components/OrderRoad.tsx';
 import { OUTBOX_KEY } from '../road/model/outboxKey.ts';
 import type { Wish } from '../road/model/write.ts';
-import { useLoaded, type Loader } from './useLoaded.ts';
+import { useLoaded, type ComponentModule, type Loader } from './useLoaded.ts';
 
 export type RoadSlotProps = {
   readonly words: SizingWords;
@@ -16,7 +16,7 @@ export type RoadSlotProps = {
   readonly store: Store;
   /** Null until there is a size to order. */
   readonly wish: Wish | null;
-  readonly load: Loader<OrderRoadProps>;
+  readonly load: Loader<ComponentModule<OrderRoadProps>>;
 };
 
 export function RoadSlot({ words, format, shop, store, wish, load }: RoadSlotProps) {
@@ -25,7 +25,7 @@ export function RoadSlot({ words, format, shop, store, wish, load }: RoadSlotPro
   // An order that waits from an earlier visit goes on its way without being asked.
   useEffect(() => setPending((store.read(OUTBOX_KEY) ?? '[]') !== '[]'), []);
   // Fetched as soon as there is something to order, so that a lost network later does no harm.
-  const { Component: Road, failed } = useLoaded(load, open || pending || wish !== null);
+  const { module, failed } = useLoaded(load, open || pending || wish !== null);
   const mail = `mailto:${shop.email}`;
   return (
     <div class="sizer-order">
@@ -37,10 +37,15 @@ export function RoadSlot({ words, format, shop, store, wish, load }: RoadSlotPro
           {wish === null && <p class="sizer-hint">{words.orderFirst}</p>}
         </>
       )}
-      {Road !== null && (
-        <Road shop={shop} format={format} wish={open ? wish : null} onOrdered={() => setOpen(false)} />
+      {module !== null && (
+        <module.default
+          shop={shop}
+          format={format}
+          wish={open ? wish : null}
+          onOrdered={() => setOpen(false)}
+        />
       )}
-      {open && Road === null && <p role="status">{failed ? words.orderFailed : words.loading}</p>}
+      {open && module === null && <p role="status">{failed ? words.orderFailed : words.loading}</p>}
       {failed && <a href={mail}>{shop.email}</a>}
     </div>
   );

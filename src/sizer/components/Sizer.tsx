@@ -1,37 +1,59 @@
 /** The sizing island: a measure, a sit and a hand in; the piece at that size out, and the way to order it. */
+import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
-import type { Sizing } from '#core/sizing/sizing.ts';
 import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import { browserStore } from '../adapters/browserStore.ts';
-import { canOrder, choiceOf, listedOf, shownOf, type Outcome } from '../model/outcome.ts';
+import type { BodyChartProps } from '../body/components/BodyChart.tsx';
+import {
+  canOrder,
+  choiceOf,
+  listedOf,
+  shownOf,
+  sizedOf,
+  type Outcome,
+  type Sized,
+} from '../model/outcome.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import type { PieceForSizer, ShopForSizer } from '../props.ts';
 import type { OrderRoadProps } from '../road/components/OrderRoad.tsx';
 import type { Wish } from '../road/model/write.ts';
 import { Announcement } from './Announcement.tsx';
 import { Picture } from './Picture.tsx';
-import { Result } from './Result.tsx';
+import { Changes } from './Changes.tsx';
+import { Figures } from './Figures.tsx';
 import { RoadSlot } from './RoadSlot.tsx';
-import type { Loader } from './useLoaded.ts';
+import type { ComponentModule, Loader } from './useLoaded.ts';
 import { useSizer } from './useSizer.ts';
 import { Verdict } from './Verdict.tsx';
 import { Wishes } from './Wishes.tsx';
 
 /** What a page passes in. */
-export type SizerProps = { readonly piece: PieceForSizer; readonly shop: ShopForSizer };
+export type SizerProps = {
+  readonly piece: PieceForSizer;
+  readonly shop: ShopForSizer;
+  /** The piece's first drawing, made when the page was built. */
+  readonly picture?: ComponentChildren;
+};
 
 /** What each language's entry binds. */
 export type SizerLanguage = {
   readonly lang: Lang;
   readonly words: SizingWords;
-  readonly loadRoad: Loader<OrderRoadProps>;
+  readonly loadRoad: Loader<ComponentModule<OrderRoadProps>>;
+  readonly loadChart: Loader<ComponentModule<BodyChartProps>>;
 };
 
-type Shown = Extract<Sizing, { status: 'fits' | 'near' | 'outside' }>;
-
-export function Sizer({ piece, shop, lang, words, loadRoad }: SizerProps & SizerLanguage) {
+export function Sizer({
+  piece,
+  shop,
+  picture,
+  lang,
+  words,
+  loadRoad,
+  loadChart,
+}: SizerProps & SizerLanguage) {
   const handle = useSizer(piece, shop, lang, browserStore);
   const { state, outcome } = handle;
   const { currency } = piece.rules;
@@ -56,6 +78,7 @@ export function Sizer({ piece, shop, lang, words, loadRoad }: SizerProps & Sizer
               onTake={handle.take}
             />
           )}
+          <Figures {...view} candidate={candidate} listed={sizing === null} />
           <Picture
             {...view}
             piece={piece}
@@ -63,8 +86,12 @@ export function Sizer({ piece, shop, lang, words, loadRoad }: SizerProps & Sizer
             girthMm={girthOf(sizing)}
             unit={state.unit}
             claspSide={advice?.boardSide ?? 'left'}
+            wantedMm={wantedOf(sizing) ?? candidate.fittedMm}
+            loadChart={loadChart}
+            onLength={handle.takeLength}
+            built={picture}
           />
-          <Result {...view} candidate={candidate} sizing={sizing} />
+          <Changes {...view} candidate={candidate} sizing={sizing} />
           <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
           {piece.orderable && (
             <RoadSlot
@@ -81,17 +108,18 @@ export function Sizer({ piece, shop, lang, words, loadRoad }: SizerProps & Sizer
   );
 }
 
-function sizedOf(outcome: Outcome): Shown | null {
-  return outcome.kind === 'sized' && outcome.sizing.status !== 'refused' ? outcome.sizing : null;
-}
-
 /** Girth of the body that the piece is sized for, mm; null where a length was given, or nothing. */
-function girthOf(sizing: Shown | null): number | null {
+function girthOf(sizing: Sized | null): number | null {
   if (sizing === null || sizing.choice.measure.of === 'length') return null;
   return sizing.choice.measure.mm;
 }
 
-function announcementOf(words: SizingWords, format: Format, sizing: Shown): string {
+/** Finished length asked for, mm; null where a girth was, or nothing. */
+function wantedOf(sizing: Sized | null): number | null {
+  return sizing?.choice.measure.of === 'length' ? sizing.choice.measure.mm : null;
+}
+
+function announcementOf(words: SizingWords, format: Format, sizing: Sized): string {
   if (sizing.status === 'outside')
     return words.outside(format, sizing.side, sizing.choice.measure.of, sizing.limits);
   return words.announce(

@@ -4,6 +4,7 @@ import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/strand/design.ts';
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/sizing.ts';
+import type { Sized } from '../model/outcome.ts';
 import { Choices } from './Choices.tsx';
 
 export type VerdictProps = {
@@ -11,7 +12,7 @@ export type VerdictProps = {
   readonly format: Format;
   readonly id: string;
   readonly design: Design;
-  readonly sizing: Extract<Sizing, { status: 'near' | 'fits' | 'outside' }>;
+  readonly sizing: Sized;
   readonly onPick: (pick: Pick) => void;
   /** Show the piece at that measure, as the buyer measures. */
   readonly onTake: (askedMm: number) => void;

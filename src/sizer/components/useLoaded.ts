@@ -1,23 +1,25 @@
-/** A component that is fetched when it is first wanted. */
-import type { ComponentType } from 'preact';
+/** A module that is fetched when it is first wanted. */
 import { useEffect, useState } from 'preact/hooks';
+import type { ComponentType } from 'preact';
 
-export type Loader<Props> = () => Promise<{ readonly default: ComponentType<Props> }>;
+export type Loader<Module> = () => Promise<Module>;
+/** A module whose default export is a component. */
+export type ComponentModule<Props> = { readonly default: ComponentType<Props> };
 
-export type Loaded<Props> = {
+export type Loaded<Module> = {
   /** Null until it is there. */
-  readonly Component: ComponentType<Props> | null;
+  readonly module: Module | null;
   /** True where fetching it failed, as without a network; wanting it again tries again. */
   readonly failed: boolean;
 };
 
-export function useLoaded<Props>(load: Loader<Props>, wanted: boolean): Loaded<Props> {
-  const [loaded, setLoaded] = useState<Loaded<Props>>({ Component: null, failed: false });
+export function useLoaded<Module>(load: Loader<Module>, wanted: boolean): Loaded<Module> {
+  const [loaded, setLoaded] = useState<Loaded<Module>>({ module: null, failed: false });
   useEffect(() => {
-    if (!wanted || loaded.Component !== null) return;
+    if (!wanted || loaded.module !== null) return;
     load().then(
-      (module) => setLoaded({ Component: module.default, failed: false }),
-      () => setLoaded({ Component: null, failed: true }),
+      (module) => setLoaded({ module, failed: false }),
+      () => setLoaded({ module: null, failed: true }),
     );
   }, [wanted]);
   return loaded;

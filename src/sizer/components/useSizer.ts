@@ -17,6 +17,8 @@ export type SizerHandle = {
   readonly dispatch: (action: SizerAction) => void;
   /** Writes a measure of the model into the field, in the buyer's unit. */
   readonly take: (mm: number) => void;
+  /** The same for a finished length, whatever the buyer went by. */
+  readonly takeLength: (mm: number) => void;
   readonly slide: (step: number) => void;
   readonly changeUnit: (unit: SizerState['unit']) => void;
 };
@@ -36,6 +38,7 @@ export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, s
     tellPageUnit(next.unit);
   };
   const take = (mm: number) => act({ type: 'write', text: formatLengthNumber(mm, state.unit, lang) });
+  const takeLength = (mm: number) => act({ type: 'length', text: formatLengthNumber(mm, state.unit, lang) });
   const changeUnit = (to: SizerState['unit']) => {
     if (to !== unit.current) act({ type: 'unit', unit: to, text: rewrite(piece, state, to, lang) });
   };
@@ -52,6 +55,7 @@ export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, s
     outcome,
     dispatch: act,
     take,
+    takeLength,
     slide: (step) => take(sliderMm(state.unit, step)),
     changeUnit,
   };

@@ -14,6 +14,14 @@ export type Outcome =
   /** `otherUnit`: a bare number that fits only in the other unit, as it would be read there. */
   | { readonly kind: 'sized'; readonly sizing: Sizing; readonly otherUnit: BuyerUnit | null };
 
+/** A sizing that came to a piece. */
+export type Sized = Extract<Sizing, { status: 'fits' | 'near' | 'outside' }>;
+
+/** The sizing of an outcome, null where there is none. */
+export function sizedOf(outcome: Outcome): Sized | null {
+  return outcome.kind === 'sized' && outcome.sizing.status !== 'refused' ? outcome.sizing : null;
+}
+
 /** The choice that a state stands for, where its measure can be read. */
 export function choiceOf(state: SizerState): Choice | LengthProblem {
   const read = parseLength(state.text, state.unit);

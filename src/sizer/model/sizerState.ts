@@ -20,6 +20,8 @@ export type SizerState = {
 export type SizerAction =
   | { readonly type: 'by'; readonly of: Measure['of'] }
   | { readonly type: 'write'; readonly text: string }
+  /** A finished length from elsewhere: the body chart. */
+  | { readonly type: 'length'; readonly text: string }
   /** `text` is the measure in the new unit. */
   | { readonly type: 'unit'; readonly unit: BuyerUnit; readonly text: string }
   | { readonly type: 'sit'; readonly sit: Sit }
@@ -53,6 +55,8 @@ export function reduce(state: SizerState, action: SizerAction): SizerState {
       return { ...state, of: action.of, text: '', pick: 'best' };
     case 'write':
       return { ...state, text: action.text, unit: unitOf(action.text, state.unit), pick: 'best' };
+    case 'length':
+      return { ...state, of: 'length', text: action.text, pick: 'best' };
     case 'unit':
       return { ...state, unit: action.unit, text: action.text };
     case 'sit':

@@ -2,7 +2,7 @@
 import type { BuyerUnit } from './sizerState.ts';
 
 /** An eighth of an inch; a millimetre. */
-const STEP_MM: Readonly<Record<BuyerUnit, number>> = { in: 25.4 / 8, cm: 1 };
+export const STEP_MM: Readonly<Record<BuyerUnit, number>> = { in: 25.4 / 8, cm: 1 };
 
 export type SliderRange = { readonly least: number; readonly most: number; readonly value: number };
 

@@ -183,6 +183,7 @@ export const sizing: typeof english = {
   orderFirst: 'Geben Sie zuerst Ihr Maß an.',
   orderFailed:
     'Das Bestellformular ließ sich nicht laden: Ist ein Netz da? Versuchen Sie es noch einmal, oder schreiben Sie dem Laden.',
+  chartFailed: 'Die Körperzeichnung ließ sich nicht laden: Ist ein Netz da?',
   announce: (f, lengthMm, girthMm, priceMinor) =>
     `Fertige Länge ${f.length(lengthMm)}, Innenumfang ${f.length(girthMm)}, ${f.money(priceMinor)}.`,
   loading: 'Wird ausgerechnet …',

@@ -184,6 +184,7 @@ export const sizing = {
   order: 'Order this piece',
   orderFirst: 'Give your size first.',
   orderFailed: 'The order form could not be fetched: is there a network? Try again, or write to the shop.',
+  chartFailed: 'The body chart could not be fetched: is there a network?',
   announce: (f: Format, lengthMm: number, girthMm: number, priceMinor: number): string =>
     `Finished length ${f.length(lengthMm)}, inside girth ${f.length(girthMm)}, ${f.money(priceMinor)}.`,
   loading: 'Working it out…',

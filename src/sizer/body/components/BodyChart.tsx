@@ -1,0 +1,76 @@
+/** The piece as it is worn on a body like the wearer's; the length can be set by where it should hang. */
+import { useMemo, useState } from 'preact/hooks';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import type { BodyWords } from '#words/body.ts';
+import type { Format } from '#words/format.ts';
+import type { SizingWords } from '#words/sizing.ts';
+import type { BuyerUnit } from '../../model/sizerState.ts';
+import type { PieceForSizer } from '../../props.ts';
+import { lengthName } from '../model/lengthName.ts';
+import { bodyOf, UNKNOWN_WEARER } from '../model/wearerForm.ts';
+import { Chart } from './Chart.tsx';
+import { Compared } from './Compared.tsx';
+import { WearerFields } from './WearerFields.tsx';
+
+export type BodyChartProps = {
+  readonly sizingWords: SizingWords;
+  readonly format: Format;
+  readonly id: string;
+  readonly piece: PieceForSizer;
+  readonly candidate: Candidate;
+  readonly unit: BuyerUnit;
+  /** The neck that the buyer sizes by, mm; null where she goes by length. */
+  readonly girthMm: number | null;
+  /** The length asked for; the candidate's own where none was. */
+  readonly wantedMm: number;
+  readonly onLength: (mm: number) => void;
+};
+
+/** Two kept lengths and the present one: three in one chart. */
+const MOST_KEPT = 2;
+
+export function BodyChart(props: BodyChartProps & { readonly words: BodyWords }) {
+  const { words, sizingWords, format, id, piece, candidate, unit, girthMm, onLength } = props;
+  const [form, setForm] = useState(UNKNOWN_WEARER);
+  const [kept, setKept] = useState<readonly number[]>([]);
+  // The neck that she sizes by is the neck of the chart, unless she writes another one here.
+  const ownNeck = girthMm !== null && form.neck === '' ? `${girthMm} mm` : form.neck;
+  const body = useMemo(() => bodyOf({ ...form, neck: ownNeck }, unit), [form, ownNeck, unit]);
+  const named = (mm: number) => {
+    const name = lengthName(mm);
+    return words.named(format, mm, name && words.names[name]);
+  };
+  const bySize = piece.design.kind === 'necklace';
+  return (
+    <div class="chart">
+      <WearerFields
+        words={words}
+        sizingWords={sizingWords}
+        format={format}
+        id={id}
+        form={form}
+        problem={body.ok ? null : body.problem}
+        onChange={setForm}
+      />
+      {body.ok && <Chart {...props} body={body} kept={kept} named={named} movable={bySize} />}
+      {bySize && (
+        <>
+          <button
+            type="button"
+            class="button plain"
+            disabled={kept.length >= MOST_KEPT || kept.includes(candidate.fittedMm)}
+            onClick={() => setKept([...kept, candidate.fittedMm])}
+          >
+            {words.compare}
+          </button>
+          <Compared
+            words={words}
+            lengths={kept.map((mm) => ({ mm, text: named(mm) }))}
+            onTake={onLength}
+            onForget={(mm) => setKept(kept.filter((one) => one !== mm))}
+          />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+/** A piece at a size as SVG text; the same in the build and, fetched after the island is alive, in the browser. */
+import type { Candidate } from '#core/sizing/sizing.ts';
+import { drawLoop } from '#draw/view/loop.ts';
+import { drawStraight } from '#draw/view/straight.ts';
+import { airMm, drawWrist } from '#draw/view/wrist.ts';
+import type { Format } from '#words/format.ts';
+import type { SizingWords } from '#words/sizing.ts';
+import type { BuyerUnit } from '../model/sizerState.ts';
+import type { PieceForSizer } from '../props.ts';
+import type { DrawnView } from './views.ts';
+
+export type DrawnPiece = {
+  readonly view: DrawnView;
+  readonly words: SizingWords;
+  readonly format: Format;
+  /** Starts every id in the drawing. */
+  readonly id: string;
+  readonly piece: Pick<PieceForSizer, 'name' | 'design'>;
+  readonly candidate: Candidate;
+  readonly unit: BuyerUnit;
+  /** Girth of the wrist, ankle or neck that it is sized for, mm; null where none is known. */
+  readonly girthMm: number | null;
+  /** As the hand advice says; left where either will do. */
+  readonly claspSide: 'left' | 'right';
+};
+
+/** Draws it. Every text in it is escaped by `draw`. */
+export function drawPiece(drawn: DrawnPiece): string {
+  const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = drawn;
+  const { sequences, finishedLengthMm, insideGirthMm } = candidate;
+  const parts = sequences.reduce((sum, sequence) => sum + sequence.length, 0);
+  const caption = {
+    title: words.pictureTitle(piece.name),
+    description: words.pictureDescription(format, finishedLengthMm, parts),
+    idPrefix: `${id}-${view}`,
+  };
+  if (view === 'straight') return drawStraight(piece.design, sequences, { ...caption, unit, claspSide });
+  if (girthMm === null || girthMm >= insideGirthMm) return drawLoop(piece.design, sequences, caption);
+  const airLabel = words.air(format, airMm(insideGirthMm, girthMm));
+  return drawWrist(piece.design, sequences, { ...caption, girthMm, airLabel });
+}
