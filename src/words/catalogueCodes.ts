@@ -57,9 +57,8 @@ export type CatalogueArgs = {
   'cover-not-fit': { cover: string; takesMm: number; crimp: string; closedMm: number };
   ways: { clasp: string; ways: number; strands: number };
   'size-absurd': { kind: string; mm: number; leastMm: number; mostMm: number };
-  'sizes-none': { kind: string };
   'design-other': { code: string };
-  'price-below-rule': { listed: string; rule: string };
+  'price-below-rule': { listedMinor: number; ruleMinor: number; currency: string };
   // Pictures
   'picture-outside': { file: string };
   'picture-missing': { file: string };

@@ -10,9 +10,10 @@ import type { AuthoredPiece } from '../schemas/piece.ts';
 import { assertComponentsExist, assertWireExists } from '../truths/components.ts';
 import { assertCountsInOrder, assertFocalPlace } from '../truths/counts.ts';
 import { assertCurrency } from '../truths/currency.ts';
+import { noteLowPrice } from '../truths/price.ts';
 import { assertStringable } from '../truths/stringable.ts';
 import { assertWearable } from '../truths/sizes.ts';
-import { buildDesign, strandsOf, type AuthoredStrand } from './design.ts';
+import { buildDesign, namedComponents, strandsOf, type AuthoredStrand } from './design.ts';
 import { buildPictures } from './pictures.ts';
 
 /** What pieces are made of, and the rules they are held against. */
@@ -59,7 +60,9 @@ export function buildPiece(
     ...unseen,
   ];
   const wire = stock.wires[value.wire];
-  if (problems.length > 0 || strands === null || wire === undefined || stock.rules === null) {
+  // A component that is there but broken has its complaint already; one is enough.
+  const whole = namedComponents(value).every((named) => stock.components[named.id] !== undefined);
+  if (problems.length > 0 || strands === null || wire === undefined || !whole || stock.rules === null) {
     return { piece: null, problems, notes: [] };
   }
   const design = buildDesign(id, value, strands, wire, stock.components);
@@ -77,5 +80,9 @@ export function buildPiece(
     revision: revisionOf(design, value.price.minor),
     pictures,
   };
-  return { piece: sizes.length > 0 ? null : piece, problems: sizes, notes: strung.notes };
+  return {
+    piece: sizes.length > 0 ? null : piece,
+    problems: sizes,
+    notes: [...strung.notes, ...noteLowPrice(entry, design, stock.rules)],
+  };
 }

@@ -1,7 +1,7 @@
 /** The piece comes out at a size that a person could wear. */
 import { solveLoop } from '#core/geometry/loop.ts';
-import type { PieceKind } from '#core/strand/design.ts';
-import type { Design } from '#core/strand/design.ts';
+import { usual } from '#core/sizing/usual.ts';
+import type { Design, PieceKind } from '#core/strand/design.ts';
 import { expand } from '#core/strand/expand.ts';
 import { finishedLengthMm, loopParts } from '#core/strand/parts.ts';
 import type { Entry } from '../read/entry.ts';
@@ -22,8 +22,7 @@ const wearable: Readonly<Record<PieceKind, readonly [leastMm: number, mostMm: nu
 
 /** Measures of each strand at its usual counts; 0 where it closes round nothing. */
 function usualMeasures(design: Design): number[] {
-  const usual = design.strands.map((strand) => strand.sections.map((section) => section.usual));
-  return expand(design, usual).map((sequence) =>
+  return expand(design, usual(design)).map((sequence) =>
     design.kind === 'necklace'
       ? finishedLengthMm(design, sequence)
       : solveLoop(loopParts(design, sequence)).insideGirthMm,

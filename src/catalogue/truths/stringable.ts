@@ -3,6 +3,7 @@ import { checkDesign } from '#core/components/check.ts';
 import { crimpFit, WIRES_IN_CRIMP } from '#core/ends/crimp.ts';
 import { checkTail } from '#core/ends/tail.ts';
 import type { Rules } from '#core/sizing/rules.ts';
+import { usual } from '#core/sizing/usual.ts';
 import type { DesignProblem } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/strand/design.ts';
 import { expand } from '#core/strand/expand.ts';
@@ -75,9 +76,8 @@ export function assertTailsPass(
   strands: readonly AuthoredStrand[],
   rules: Rules,
 ): Problem[] {
-  const usual = design.strands.map((strand) => strand.sections.map((section) => section.usual));
   const seen = new Set<string>();
-  return expand(design, usual).flatMap((placed, index) => {
+  return expand(design, usual(design)).flatMap((placed, index) => {
     const strung = placed.filter(({ section }) => section !== 'end');
     return [strung, strung.toReversed()].flatMap((fromCrimp) => {
       const check = checkTail(

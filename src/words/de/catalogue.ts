@@ -1,5 +1,6 @@
 /** Sätze für die Werkstatt über einen Eintrag, der sich so nicht lesen lässt. */
 import type { CatalogueSentences } from '../catalogueCodes.ts';
+import { formatMoney } from '../format.ts';
 
 const mm = (value: number): string => `${String(Math.round(value * 100) / 100).replace('.', ',')} mm`;
 const perhaps = (near: string): string => (near === '' ? '' : `War „${near}“ gemeint? `);
@@ -209,16 +210,12 @@ export const catalogue: CatalogueSentences = {
     what: `Mit den üblichen Anzahlen misst das Stück (${kind}) ${mm(size)}; möglich sind ${mm(leastMm)} bis ${mm(mostMm)}.`,
     fix: 'Prüfen Sie die Anzahlen, und ob sie für eine Seite oder für das Ganze gelten.',
   }),
-  'sizes-none': ({ kind }) => ({
-    what: `Das Stück (${kind}) lässt sich in keiner Größe machen.`,
-    fix: 'Prüfen Sie fewest und most seiner Abschnitte.',
-  }),
   'design-other': ({ code }) => ({
     what: `Der Entwurf lässt sich so nicht auffädeln (${code}).`,
     fix: 'Prüfen Sie Anzahlen und Maße an dieser Stelle.',
   }),
-  'price-below-rule': ({ listed, rule }) => ({
-    what: `Der Preis ist ${listed}; nach der Regel des Ladens kommt das Stück auf ${rule}.`,
+  'price-below-rule': ({ listedMinor, ruleMinor, currency }) => ({
+    what: `Der Preis ist ${formatMoney(listedMinor, currency, 'de')}; nach der Regel des Ladens kommt das Stück auf ${formatMoney(ruleMinor, currency, 'de')}.`,
     fix: 'Heben Sie den Preis an oder ändern Sie die Regel in shop.yaml.',
   }),
   'picture-outside': ({ file }) => ({

@@ -1,5 +1,6 @@
 /** Sentences for the maker about an entry that can't be read as it stands. */
 import type { CatalogueSentences } from '../catalogueCodes.ts';
+import { formatMoney } from '../format.ts';
 
 const mm = (value: number): string => `${Math.round(value * 100) / 100} mm`;
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
@@ -209,16 +210,12 @@ export const catalogue: CatalogueSentences = {
     what: `Made with its usual counts this ${kind} measures ${mm(size)}; a ${kind} lies between ${mm(leastMm)} and ${mm(mostMm)}.`,
     fix: 'Check the counts, and whether they are for one side or for the whole.',
   }),
-  'sizes-none': ({ kind }) => ({
-    what: `This ${kind} can't be made in any size.`,
-    fix: 'Check fewest and most of its sections.',
-  }),
   'design-other': ({ code }) => ({
     what: `The design can't be strung as it stands (${code}).`,
     fix: 'Check the counts and measures at this place.',
   }),
-  'price-below-rule': ({ listed, rule }) => ({
-    what: `The price is ${listed}; by the shop's rule the piece comes to ${rule}.`,
+  'price-below-rule': ({ listedMinor, ruleMinor, currency }) => ({
+    what: `The price is ${formatMoney(listedMinor, currency, 'en')}; by the shop's rule the piece comes to ${formatMoney(ruleMinor, currency, 'en')}.`,
     fix: 'Raise the price, or change the rule in shop.yaml.',
   }),
   'picture-outside': ({ file }) => ({
