@@ -68,7 +68,3 @@ export function intersect(one: readonly Interval[], other: readonly Interval[]):
   }
   return shared.sort((a, b) => a.fromNm - b.fromNm);
 }
-
-export function shift(intervals: readonly Interval[], byNm: number): Interval[] {
-  return intervals.map(({ fromNm, toNm }) => ({ fromNm: fromNm + byNm, toNm: toNm + byNm }));
-}

@@ -2,9 +2,7 @@
 import type { StrandLimits } from '../fit/fit.ts';
 import { toMm } from '../fit/outcome.ts';
 import type { FitProblem } from '../fit/problem.ts';
-import type { Design } from '../strand/design.ts';
 import type { Measure } from './choice.ts';
-import { strandTargetsMm } from './nest.ts';
 import { strandProblem, type Job } from './plan.ts';
 import type { Rules, Sit } from './rules.ts';
 import type { Limits } from './sizing.ts';
@@ -35,18 +33,12 @@ function runOut(problem: FitProblem, counts: readonly number[]): string[] {
     .map(({ component }) => component);
 }
 
-/** The strand whose limit the whole piece meets first, each counted in the first strand's measure. */
-function binding(design: Design, ends: readonly number[], first: 'greatest' | 'smallest'): number {
-  const offsets = strandTargetsMm(design, 0);
-  let best = 0;
-  const inFirst = (strand: number): number => (ends[strand] ?? 0) - (offsets[strand] ?? 0);
-  ends.forEach((_, strand) => {
-    const beyond = inFirst(strand) - inFirst(best);
-    if (first === 'greatest' ? beyond > 0 : beyond < 0) best = strand;
-  });
-  return best;
+/** The strand whose limit the whole piece meets first. */
+function binding(ends: readonly number[], first: 'greatest' | 'smallest'): number {
+  return ends.indexOf(first === 'greatest' ? Math.max(...ends) : Math.min(...ends));
 }
 
+/** Limits of the piece from those of its strands, counted in the first strand's measure. */
 export function limitsOf(
   job: Job,
   rules: Rules,
@@ -54,14 +46,13 @@ export function limitsOf(
   of: Measure['of'],
   sit: Sit,
 ): Limits {
-  const { design } = job;
-  const offsets = strandTargetsMm(design, 0);
-  const least = limits.map((limit) => toMm(limit.least.span.lowNm));
-  const most = limits.map((limit) => toMm(limit.most.span.highNm));
-  const atLeast = binding(design, least, 'greatest');
-  const atMost = binding(design, most, 'smallest');
-  const leastMm = (least[atLeast] ?? 0) - (offsets[atLeast] ?? 0);
-  const mostMm = (most[atMost] ?? 0) - (offsets[atMost] ?? 0);
+  const { design, nesting } = job;
+  const least = limits.map((limit, strand) => nesting.firstMm(strand, toMm(limit.least.span.lowNm)));
+  const most = limits.map((limit, strand) => nesting.firstMm(strand, toMm(limit.most.span.highNm)));
+  const atLeast = binding(least, 'greatest');
+  const atMost = binding(most, 'smallest');
+  const leastMm = least[atLeast] ?? 0;
+  const mostMm = most[atMost] ?? 0;
   const problemOf = (strand: number): FitProblem => strandProblem(job, strand, []);
   const mostCounts = limits[atMost]?.most.counts ?? [];
   return {

@@ -8,8 +8,9 @@ import { fewestCounts, fitProblem, stockLeft, takenByRepeat, type FitProblem } f
 import type { Counts, Design } from '../strand/design.ts';
 import type { Pick } from './choice.ts';
 import { chainUsedMm } from './chain.ts';
-import { strandTargetsMm } from './nest.ts';
-import type { Fitted } from './target.ts';
+import { nestingOf, type Nesting } from './nest.ts';
+import type { Rules } from './rules.ts';
+import { fittedOf, type Fitted } from './target.ts';
 
 export type Job = {
   readonly design: Design;
@@ -19,6 +20,7 @@ export type Job = {
   readonly pieces: number;
   /** One for each strand. */
   readonly measures: readonly Measure[];
+  readonly nesting: Nesting;
 };
 
 /** Adds what `counts` of a strand take. */
@@ -45,10 +47,23 @@ function takenElsewhere(design: Design, strand: number, chosen: Counts): Map<str
  * The measures of all strands. Made once for a piece: they remember what they
  * have measured, and don't hang on the stock.
  */
-export function measuresOf(design: Design, fitted: Fitted): Measure[] {
+function measuresOf(design: Design, fitted: Fitted): Measure[] {
   const chain = wholeChain(design);
   const measureOf = fitted === 'length' ? lengthMeasure : girthMeasure;
   return design.strands.map((_, strand) => measureOf(design, strand, chain));
+}
+
+/** Everything that sizing a piece comes back to. */
+export function jobOf(design: Design, rules: Rules, pieces: number): Job {
+  const fitted = fittedOf(design.kind);
+  return {
+    design,
+    fitted,
+    toleranceMm: rules.toleranceMm[design.kind],
+    pieces,
+    measures: measuresOf(design, fitted),
+    nesting: nestingOf(design),
+  };
 }
 
 /** One strand's problem out of the stock that the others leave it. */
@@ -95,8 +110,7 @@ function picked(fit: StrandFit, pick: Pick): Outcome | null {
  * @throws TooLarge
  */
 export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null {
-  const { design, fitted, toleranceMm, measures } = job;
-  const targets = strandTargetsMm(design, targetMm);
+  const { design, fitted, toleranceMm, measures, nesting } = job;
   const counts: (readonly number[])[] = [];
   const fits: StrandFit[] = [];
   let usedMm = 0;
@@ -105,7 +119,7 @@ export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null
     const problem = strandProblem(job, strand, counts);
     const limits = strandLimits(problem, measure);
     if (limits === null) return null;
-    const strandMm = targets[strand] ?? targetMm;
+    const strandMm = nesting.targetMm(strand, targetMm);
     const wanted = { targetNm: toNm(strandMm), toleranceNm: toNm(toleranceMm) };
     const fit = fitStrand(problem, measure, wanted, limits);
     const outcome = picked(fit, pick);

@@ -1,18 +1,17 @@
 /** Every size that a piece can be made in. */
 import { checkDesign } from '../components/check.ts';
-import { coverOf, intersect, shift, type Interval } from '../fit/cover.ts';
+import { coverOf, intersect, type Interval } from '../fit/cover.ts';
 import type { StrandLimits } from '../fit/fit.ts';
 import { toMm, toNm } from '../fit/outcome.ts';
 import { TooLarge } from '../fit/search.ts';
 import type { Design } from '../strand/design.ts';
 import type { Measure } from './choice.ts';
 import { limitsOf } from './limits.ts';
-import { strandTargetsMm } from './nest.ts';
-import { allLimits, measuresOf, strandProblem, type Job } from './plan.ts';
+import { allLimits, jobOf, strandProblem, type Job } from './plan.ts';
 import type { Rules, Sit } from './rules.ts';
 import { stockProblem } from './size.ts';
 import type { Limits, SizingProblem } from './sizing.ts';
-import { askedOf, fittedOf, type Fitted } from './target.ts';
+import { askedOf, type Fitted } from './target.ts';
 
 /** Sizes from one to another, both met within tolerance and everything between too. */
 export type SizeInterval = { readonly fromMm: number; readonly toMm: number };
@@ -40,19 +39,21 @@ const BODY_MEASURE: Readonly<Record<Design['kind'], Measure['of']>> = {
 };
 
 function intervalsOf(job: Job, limits: readonly StrandLimits[]): Interval[] {
-  const offsets = strandTargetsMm(job.design, 0);
   const toleranceNm = toNm(job.toleranceMm);
   const covers = limits.map((limit, strand) => {
     const problem = strandProblem(job, strand, []);
-    return shift(coverOf(problem, job.measures[strand]!, limit, toleranceNm), -toNm(offsets[strand] ?? 0));
+    const first = (nm: number): number => toNm(job.nesting.firstMm(strand, toMm(nm)));
+    return coverOf(problem, job.measures[strand]!, limit, toleranceNm).map((interval): Interval => ({
+      fromNm: first(interval.fromNm),
+      toNm: first(interval.toNm),
+    }));
   });
   return covers.reduce((shared, cover) => intersect(shared, cover));
 }
 
 function rangeSound(design: Design, rules: Rules): Range {
-  const fitted = fittedOf(design.kind);
-  const toleranceMm = rules.toleranceMm[design.kind];
-  const job: Job = { design, fitted, toleranceMm, pieces: 1, measures: measuresOf(design, fitted) };
+  const job = jobOf(design, rules, 1);
+  const { fitted, toleranceMm } = job;
   const strandLimits = allLimits(job);
   if (strandLimits === null) return { status: 'refused', problem: stockProblem(design, 1) };
   const of = design.kind === 'necklace' ? 'length' : BODY_MEASURE[design.kind];

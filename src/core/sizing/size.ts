@@ -8,10 +8,10 @@ import type { Design } from '../strand/design.ts';
 import { candidate } from './candidate.ts';
 import type { Choice, Pick } from './choice.ts';
 import { limitsOf } from './limits.ts';
-import { allLimits, measuresOf, planStrands, type Job, type Plan } from './plan.ts';
+import { allLimits, jobOf, planStrands, type Plan } from './plan.ts';
 import type { Rules } from './rules.ts';
 import type { Candidate, Sizing, SizingProblem } from './sizing.ts';
-import { choiceProblem, fittedOf, targetOf } from './target.ts';
+import { choiceProblem, targetOf } from './target.ts';
 
 /** The component that runs short for even the smallest piece. */
 export function stockProblem(design: Design, pieces: number): SizingProblem {
@@ -34,15 +34,8 @@ const tooLarge: SizingProblem = {
 };
 
 function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Choice): Sizing {
-  const fitted = fittedOf(design.kind);
-  const toleranceMm = rules.toleranceMm[design.kind];
-  const job: Job = {
-    design,
-    fitted,
-    toleranceMm,
-    pieces: choice.quantity,
-    measures: measuresOf(design, fitted),
-  };
+  const job = jobOf(design, rules, choice.quantity);
+  const { fitted, toleranceMm } = job;
   const { of, mm } = choice.measure;
   const targetMm = targetOf(rules, design.kind, of, mm, choice.sit);
   const strandLimits = allLimits(job);

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { fitStrand, strandLimits } from '#core/fit/fit.ts';
 import { toNm } from '#core/fit/outcome.ts';
-import { measuresOf, strandProblem, type Job } from '#core/sizing/plan.ts';
+import { jobOf, strandProblem } from '#core/sizing/plan.ts';
 import type { Fitted } from '#core/sizing/target.ts';
 import { bestOf, nearestOf, tryAll } from '#tests/judges/exhaustive.ts';
+import { rules } from './designs.ts';
 import { random, randomDesign } from './random.ts';
 
 const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : 500;
@@ -14,7 +15,7 @@ function compare(seed: number, fitted: Fitted): number {
   const design = randomDesign(of, fitted === 'length' ? 'necklace' : 'bracelet', { sections: 3, repeats: 5 });
   const all = tryAll(design, fitted);
   const toleranceMm = of.pick([0, 0.5, 1.5, 3]);
-  const job: Job = { design, fitted, toleranceMm, pieces: 1, measures: measuresOf(design, fitted) };
+  const job = jobOf(design, rules, 1);
   const problem = strandProblem(job, 0, []);
   const measure = job.measures[0]!;
   const limits = strandLimits(problem, measure);
