@@ -10,6 +10,7 @@ import { drawShare } from '#draw/view/share.ts';
 import { drawStraight } from '#draw/view/straight.ts';
 import { drawWrist } from '#draw/view/wrist.ts';
 import { pieces, usualSequences } from './designs.ts';
+import { sampleStrip } from './strip.ts';
 import { drawOnBody } from './worn.ts';
 
 const folder = process.argv[2];
@@ -55,3 +56,6 @@ for (const design of pieces) {
     console.log(design.id, view, svg.length);
   }
 }
+
+for (const paper of ['a4', 'letter'] as const)
+  writeFileSync(join(folder, `tape-${paper}.svg`), sampleStrip(paper));

@@ -86,6 +86,8 @@ export function placeWorn(sequence: readonly Placed[], lie: WornLie): Worn {
   const behind: Spot[] = [];
   for (const [at, spot] of laid.spots.entries()) {
     const fromMiddleMm = (laid.centresMm[at] ?? middleMm) - middleMm;
+    // Past the nape; a strand longer than it lies would come round again.
+    if (Math.abs(fromMiddleMm) > middleMm) continue;
     const before = pictured(lie, fromMiddleMm - STEP_MM);
     const after = pictured(lie, fromMiddleMm + STEP_MM);
     const turnRad = Math.atan2(after.yMm - before.yMm, after.xMm - before.xMm);

@@ -28,17 +28,17 @@ export type BodyOptions = Caption & {
 };
 
 /** Least depth below the pit that is shown, and room below the lowest bead, mm. */
-const LEAST_DEPTH_MM = 190;
+const LEAST_DEPTH_MM = 150;
 const ROOM_BELOW_MM = 40;
 
-/** Room beside the shoulders, where the scale stands, mm. */
-const SIDE_MM = 26;
+/** Half the width shown, as a share of the height: shoulders may run out of the picture, so that beads stay large. */
+const HALF_WIDTH_SHARE = 0.6;
 
 /** What `drawBody` will show, so that a place on the screen can be turned into one on the body. */
 export function bodyBox(figure: Figure, sex: Sex, lies: readonly WornLie[], bottomMm?: number): Box {
   const depthMm = bottomMm ?? depthOf(lies);
   const { halfWidthMm, topMm } = outlineOf(figure, sex, depthMm);
-  const half = halfWidthMm + SIDE_MM;
+  const half = Math.min(halfWidthMm * 1.06, (depthMm - topMm) * HALF_WIDTH_SHARE);
   return { x: -half, y: topMm, width: 2 * half, height: depthMm - topMm };
 }
 
@@ -64,7 +64,7 @@ export function drawBody(design: Design, strands: readonly WornStrand[], options
   const first = strands[0];
   const content =
     paintLandmarks(figure, box, options.labels) +
-    paintOutline(outline) +
+    paintOutline(ink, outline) +
     compared.map(({ lie, label }) => paintCompared(lie, label, box.width / 40)).join('') +
     element('g', { 'clip-path': ink.clip(allBut(outline.neck, box)) }, behind) +
     front +
@@ -79,8 +79,17 @@ function allBut(neck: string, { x, y, width, height }: Box): string {
   return element('path', { d: all + neck, 'clip-rule': 'evenodd' });
 }
 
-/** Calm lines in the page's own ink: any skin, no face. */
-function paintOutline({ contour, detail }: Outline): string {
+/** Calm lines and a breath of shade in the page's own ink: any skin, no face. */
+function paintOutline(ink: Ink, { mass, contour, detail }: Outline): string {
+  const shade = ink.paint({
+    form: 'linear',
+    from: [0, 0],
+    to: [1, 0.4],
+    stops: [
+      { at: 0, colour: 'currentColor', opacity: 0.03 },
+      { at: 1, colour: 'currentColor', opacity: 0.1 },
+    ],
+  });
   const stroke = (d: string, widthMm: number, opacity: string): string =>
     element('path', {
       d,
@@ -90,7 +99,7 @@ function paintOutline({ contour, detail }: Outline): string {
       'stroke-linecap': 'round',
       opacity,
     });
-  return stroke(contour, 1.1, '.6') + stroke(detail, 0.7, '.28');
+  return element('path', { d: mass, fill: shade }) + stroke(contour, 0.8, '.6') + stroke(detail, 0.55, '.3');
 }
 
 function paintHung(ink: Ink, design: Design, lie: WornLie): string {

@@ -3,6 +3,7 @@ import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { groundFor, paintGround } from '../paint/ground.ts';
 import { mixInk } from '../paint/ink.ts';
+import { breakLines, LETTER_SHARE } from '../svg/lines.ts';
 import { svgDocument, type Box, type Caption } from '../svg/document.ts';
 import { element, escapeXml } from '../svg/text.ts';
 import { componentsOf, paintScene } from './scene.ts';
@@ -22,9 +23,6 @@ const TEXT_X = 72;
 const TEXT_WIDTH = 420;
 const NAME_PX = 62;
 const SHOP_PX = 28;
-
-/** Mean width of a letter in a book face, as a share of its height: to break lines by, not to set them. */
-const LETTER_SHARE = 0.5;
 
 const FACES = "Georgia, 'Times New Roman', 'DejaVu Serif', serif";
 
@@ -59,16 +57,7 @@ export function drawShare(
 
 /** The name in at most three lines, smaller where a word is too long for one. */
 function fitName(name: string): { lines: string[]; px: number } {
-  const words = name.trim().split(/\s+/);
-  const longest = Math.max(1, ...words.map((word) => word.length));
+  const longest = Math.max(1, ...name.split(/\s+/).map((word) => word.length));
   const px = Math.min(NAME_PX, TEXT_WIDTH / (longest * LETTER_SHARE));
-  const most = Math.floor(TEXT_WIDTH / (px * LETTER_SHARE));
-  const lines: string[] = [];
-  for (const word of words) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return { lines: lines.slice(0, 3), px };
+  return { lines: breakLines(name, TEXT_WIDTH, px).slice(0, 3), px };
 }

@@ -1,0 +1,86 @@
+/** The measuring strip, printed to PDF by Chromium and measured on the page. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { tapeLengthMm, type Paper } from '#draw/view/strip.ts';
+import { sampleStrip } from '#tests/draw/strip.ts';
+import { launchChromium } from '#tests/support/chromium.ts';
+import { paintedPaths, type PaintedPath } from '#tests/support/pdfPaths.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+
+afterAll(async () => {
+  await browser.close();
+});
+
+async function printed(paper: Paper): Promise<Buffer> {
+  const page = await browser.newPage();
+  await page.setContent(
+    `<!doctype html><style>@page{margin:0}body{margin:0}svg{display:block}</style>${sampleStrip(paper)}`,
+  );
+  const pdf = await page.pdf({ format: paper === 'a4' ? 'A4' : 'Letter', preferCSSPageSize: false });
+  await page.close();
+  return pdf;
+}
+
+/** Paths of that size; a stroke's own width isn't part of its path. */
+function ofSize(paths: readonly PaintedPath[], width: number, height: number): PaintedPath[] {
+  return paths.filter(
+    (path) => Math.abs(path.width - width) < TOLERANCE_MM && Math.abs(path.height - height) < TOLERANCE_MM,
+  );
+}
+
+/** A tenth of what an eye reads off a tape. */
+const TOLERANCE_MM = 0.05;
+
+describe.each(['a4', 'letter'] as const)('on %s', (paper) => {
+  let paths: PaintedPath[];
+  let pages: number;
+
+  beforeAll(async () => {
+    const pdf = await printed(paper);
+    paths = paintedPaths(pdf);
+    pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+  });
+
+  test('it is one page', () => {
+    expect(pages).toBe(1);
+  });
+
+  test('the bar is 100 mm long', () => {
+    expect(ofSize(paths, 100, 3)).toHaveLength(1);
+  });
+
+  // ISO/IEC 7810, ID-1: 85.60 × 53.98 mm.
+  test('the card outline is a bank card', () => {
+    expect(ofSize(paths, 85.6, 53.98)).toHaveLength(1);
+  });
+
+  test('the millimetre scale is as long as it says', () => {
+    const lengthMm = tapeLengthMm(paper);
+    const marks = ofSize(paths, 6, lengthMm);
+    expect(marks.length).toBeGreaterThan(0);
+    expect(lengthMm).toBeGreaterThanOrEqual(230);
+  });
+
+  // NIST SP 811, appendix B: 1 in = 25.4 mm exactly.
+  test('the inch marks end at a whole eighth of 25.4 mm', () => {
+    const lengthMm = Math.floor(tapeLengthMm(paper) / 3.175) * 3.175;
+    expect(ofSize(paths, 6, lengthMm).length).toBeGreaterThan(0);
+  });
+});
+
+test('a page that a printer has fitted to smaller paper is found out by the bar', async () => {
+  const page = await browser.newPage();
+  await page.setContent(
+    `<!doctype html><style>@page{margin:0}body{margin:0}svg{display:block}</style>${sampleStrip('a4')}`,
+  );
+  const pdf = await page.pdf({ format: 'A4', scale: 0.96 });
+  await page.close();
+  const paths = paintedPaths(pdf);
+  expect(ofSize(paths, 100, 3)).toHaveLength(0);
+  expect(ofSize(paths, 96, 2.88)).toHaveLength(1);
+});
