@@ -3,7 +3,7 @@ import type { StrandLimits } from '../fit/fit.ts';
 import { toMm } from '../fit/outcome.ts';
 import type { FitProblem } from '../fit/problem.ts';
 import type { Measure } from './choice.ts';
-import { strandProblem, type Job } from './plan.ts';
+import { strandProblem, type Job } from './job.ts';
 import type { Rules, Sit } from './rules.ts';
 import type { Limits } from './sizing.ts';
 import { askedOf } from './target.ts';

@@ -8,9 +8,11 @@ import type { Design } from '../strand/design.ts';
 import { candidate } from './candidate.ts';
 import type { Choice, Pick } from './choice.ts';
 import { limitsOf } from './limits.ts';
-import { allLimits, jobOf, planStrands, type Plan } from './plan.ts';
+import { whatHelps } from './help.ts';
+import { jobOf, type Job } from './job.ts';
+import { allLimits, planStrands, type Plan } from './plan.ts';
 import type { Rules } from './rules.ts';
-import type { Candidate, Sizing, SizingProblem } from './sizing.ts';
+import type { Candidate, Help, Sizing, SizingProblem } from './sizing.ts';
 import { choiceProblem, targetOf } from './target.ts';
 
 /** The component that runs short for even the smallest piece. */
@@ -33,6 +35,28 @@ const tooLarge: SizingProblem = {
   problems: [{ code: 'too-large', at: 'strands', args: {} }],
 };
 
+/** On which side a strand can't follow; null where all can. */
+function outsideOf(plan: Plan): 'below' | 'above' | null {
+  for (const { fit } of plan.strands) if (fit.status === 'outside') return fit.side;
+  return null;
+}
+
+/** What would help the first strand that isn't within tolerance. */
+function helpFor(job: Job, plan: Plan): Help[] {
+  const strand = plan.strands.findIndex(({ fit }) => fit.status !== 'fits');
+  const planned = plan.strands[strand];
+  const measure = job.measures[strand];
+  if (planned === undefined || measure === undefined || planned.fit.status === 'fits') return [];
+  const { problem, targetMm, fit } = planned;
+  const [below, above] =
+    fit.status === 'near'
+      ? [fit.below, fit.above]
+      : fit.side === 'above'
+        ? [fit.nearest, null]
+        : [null, fit.nearest];
+  return whatHelps(job, { strand, problem, measure, targetMm, below, above });
+}
+
 function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Choice): Sizing {
   const job = jobOf(design, rules, choice.quantity);
   const { fitted, toleranceMm } = job;
@@ -47,15 +71,16 @@ function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Ch
     candidate(design, rules, listedMinor, from.counts, fitted, from.chainUsedMm, {
       targetMm,
       errorMm: from.errorMm,
-      within: from.fits.every((fit) => fit.status === 'fits'),
+      within: from.strands.every(({ fit }) => fit.status === 'fits'),
     });
   const best = made(plan);
-  const shared = { choice, fitted, targetMm, toleranceMm, limits, help: [] };
-  const outside = plan.fits.find((fit) => fit.status === 'outside');
-  if (outside?.status === 'outside') {
-    return { status: 'outside', ...shared, side: outside.side, nearest: best };
+  const help = helpFor(job, plan);
+  const shared = { choice, fitted, targetMm, toleranceMm, limits, help };
+  const side = outsideOf(plan);
+  if (side !== null) {
+    return { status: 'outside', ...shared, side, nearest: best };
   }
-  const near = plan.fits.some((fit) => fit.status === 'near');
+  const near = plan.strands.some(({ fit }) => fit.status === 'near');
   const onSide = (pick: Exclude<Pick, 'best'>): Candidate | null => {
     const found = near ? planStrands(job, targetMm, pick) : null;
     return found === null ? null : made(found);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { fitStrand, strandLimits } from '#core/fit/fit.ts';
 import { toNm } from '#core/fit/outcome.ts';
-import { jobOf, strandProblem } from '#core/sizing/plan.ts';
+import { jobOf, strandProblem } from '#core/sizing/job.ts';
 import type { Fitted } from '#core/sizing/target.ts';
 import { bestOf, nearestOf, tryAll } from '#tests/judges/exhaustive.ts';
 import { rules } from './designs.ts';
