@@ -67,7 +67,8 @@ export const list =
   (value, at, problems) => {
     if (!Array.isArray(value)) tell(problems, 'bad-shape', at, { want: 'list' });
     else if (value.length > most) tell(problems, 'too-large', at, { value: value.length, least: 0, most });
-    else value.forEach((entry, index) => check(entry, `${at}.${index}`, problems));
+    // `Array.from` also visits the holes of a sparse list, which `forEach` passes over.
+    else Array.from(value).forEach((entry, index) => check(entry, `${at}.${index}`, problems));
   };
 
 /** An object with these fields; what else it holds is no concern of the core's. */
