@@ -16,6 +16,9 @@ import { storePiece, type StoredComponent, type StoredPiece } from '#catalogue/s
 /** Another catalogue can be built by naming its folder. */
 const folder = resolve(process.env['CLASPWISE_CONTENT'] ?? 'content');
 
+/** A large catalogue may have a remark on every piece; the first tell what there is to know. */
+const mostNotes = 10;
+
 type Entry = { readonly id: string; readonly data: object; readonly markdown?: string };
 
 /** Five collections, one reading: `round` counts the changes seen while developing. */
@@ -24,7 +27,9 @@ let latest: { readonly round: number; readonly catalogue: Catalogue } | null = n
 function catalogueOf(round: number, logger: LoaderContext['logger']): Catalogue {
   if (latest !== null && latest.round >= round) return latest.catalogue;
   const { catalogue, problems, notes } = readCatalogue(folder);
-  if (notes.length > 0) logger.warn(`worth a look:\n${report(notes, 'en')}`);
+  if (notes.length > 0) {
+    logger.warn(`${notes.length} worth a look:\n${report(notes.slice(0, mostNotes), 'en')}`);
+  }
   if (catalogue === null || problems.length > 0) {
     throw new Error(`${problems.length} to mend in ${folder}\n\n${report(problems, 'en')}\n`);
   }

@@ -13,9 +13,26 @@ function canonical(value: unknown): string {
   return `{${rows.join(',')}}`;
 }
 
+/** A component as canonical text is the same for every piece that holds it, so it is written once. */
+const written = new WeakMap<Component, string>();
+
 /** What a buyer gets of a component: neither its name, nor how many are left, nor what it cost the maker. */
-function asBought({ name: _name, stock: _stock, costMinor: _cost, ...rest }: Component): object {
-  return rest;
+function asBought(component: Component): string {
+  const known = written.get(component);
+  if (known !== undefined) return known;
+  const { name: _name, stock: _stock, costMinor: _cost, ...rest } = component;
+  const text = canonical(rest);
+  written.set(component, text);
+  return text;
+}
+
+/** Names of strands and sections are the maker's own; the rest is what the piece is. */
+function withoutNames({ strands, ...design }: Omit<Design, 'wire' | 'components'>): object {
+  const bare = strands.map(({ sections, ...strand }) => ({
+    ...strand,
+    sections: sections.map(({ name: _name, ...section }) => section),
+  }));
+  return { ...design, strands: bare };
 }
 
 /**
@@ -23,16 +40,13 @@ function asBought({ name: _name, stock: _stock, costMinor: _cost, ...rest }: Com
  * anything a buyer could see or wear; not with stock, costs or wording.
  */
 export function revisionOf(design: Design, listedMinor: number): string {
-  const components = Object.fromEntries(
-    Object.entries(design.components).map(([id, component]) => [id, asBought(component)]),
-  );
-  const { name: _name, costMinorPerM: _cost, ...wire } = design.wire;
-  const strands = design.strands.map(({ sections, ...strand }) => ({
-    ...strand,
-    sections: sections.map(({ name: _section, ...rest }) => rest),
-  }));
+  const { components, wire, ...rest } = design;
+  const { name: _name, costMinorPerM: _cost, ...bareWire } = wire;
+  const parts = Object.keys(components)
+    .sort()
+    .map((id) => `${id}:${asBought(components[id]!)}`);
   return createHash('sha256')
-    .update(canonical({ design: { ...design, components, wire, strands }, listedMinor }))
+    .update([canonical(withoutNames(rest)), canonical(bareWire), ...parts, listedMinor].join('\n'))
     .digest('hex')
     .slice(0, 12);
 }
