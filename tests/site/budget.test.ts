@@ -1,0 +1,63 @@
+import { brotliCompressSync } from 'node:zlib';
+import { describe, expect, test } from 'vitest';
+import {
+  attributes,
+  brotliBytes,
+  brotliSize,
+  files,
+  inlineScripts,
+  pages,
+  scriptsOf,
+  type Page,
+} from './built.ts';
+
+/** Bytes of script by brotli that a page may run before anyone touches it. */
+const WITH_ISLAND = 26 * 1024;
+const WITHOUT_ISLAND = 4 * 1024;
+/** The search page before a search: form and address. */
+const FIND = 6 * 1024;
+
+const inline = (page: Page): number =>
+  inlineScripts(page).reduce((sum, code) => sum + brotliCompressSync(code).length, 0);
+const scriptBytes = (page: Page): number => brotliBytes(scriptsOf(page)) + inline(page);
+
+const has = (page: Page): boolean => page.html.includes('<astro-island');
+const isFind = ({ address }: Page): boolean => /^(\/de)?\/find\/$/.test(address);
+const isSlip = ({ address }: Page): boolean => /^(\/de)?\/slip\/$/.test(address);
+
+describe('script bytes', () => {
+  test('pages with the island stay within 26 KB', () => {
+    const islands = pages.filter(has).filter((page) => !isSlip(page));
+    expect(islands.length).toBeGreaterThan(20);
+    for (const page of islands) expect(scriptBytes(page), page.address).toBeLessThanOrEqual(WITH_ISLAND);
+  });
+
+  test('pages without stay within 4 KB', () => {
+    const plain = pages.filter((page) => !has(page) && !isFind(page) && !isSlip(page));
+    for (const page of plain) expect(scriptBytes(page), page.address).toBeLessThanOrEqual(WITHOUT_ISLAND);
+  });
+
+  test('the search page carries no index', () => {
+    for (const page of pages.filter(isFind)) {
+      expect(scriptBytes(page), page.address).toBeLessThanOrEqual(FIND);
+      expect(attributes(page.html, 'script', 'src').join()).not.toContain('pagefind');
+    }
+  });
+});
+
+describe('other bytes', () => {
+  test('styles of a page stay within 12 KB by brotli', () => {
+    for (const { address, html } of pages) {
+      const sheets = (html.match(/<link\b[^>]*rel="stylesheet"[^>]*>/g) ?? []).flatMap((tag) =>
+        attributes(tag, 'link', 'href'),
+      );
+      const bytes = sheets.reduce((sum, path) => sum + brotliSize(path), 0);
+      expect(bytes, address).toBeLessThanOrEqual(12 * 1024);
+    }
+  });
+
+  test('faces are few and subset', () => {
+    const faces = files.filter((file) => file.endsWith('.woff2'));
+    expect(faces.length).toBeLessThanOrEqual(2);
+  });
+});

@@ -1,0 +1,93 @@
+/** The built shop as files: what the tests here read. */
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { brotliCompressSync } from 'node:zlib';
+
+/** The public half of the build; another one's by `CLASPWISE_DIST`. */
+export const CLIENT = join(process.env.CLASPWISE_DIST ?? 'dist', 'client');
+
+if (!existsSync(CLIENT)) throw new Error(`got no ${CLIENT}, expected a built site: npm run build`);
+
+/** Paths of all files, with forward slashes, from the site's root: `/pieces/ford/index.html`. */
+export const files: readonly string[] = readdirSync(CLIENT, { recursive: true })
+  .map(String)
+  .filter((name) => statSync(join(CLIENT, name)).isFile())
+  .map((name) => `/${relative('', name).split(sep).join('/')}`)
+  .sort();
+
+export const read = (path: string): string => readFileSync(join(CLIENT, path), 'utf8');
+
+export type Page = { readonly file: string; readonly address: string; readonly html: string };
+
+/** Pages of the public shop, as the server or any static host gives them. */
+export const pages: readonly Page[] = files
+  .filter((file) => file.endsWith('.html'))
+  .map((file) => ({ file, address: file.replace(/index\.html$/, ''), html: read(file) }));
+
+/** Values of an attribute on one kind of element, entities read. */
+export function attributes(html: string, element: string, attribute: string): string[] {
+  const tags = html.match(new RegExp(`<${element}\\b[^>]*>`, 'g')) ?? [];
+  return tags.flatMap((tag) => {
+    const found = new RegExp(`\\s${attribute}="([^"]*)"`).exec(tag)?.[1];
+    return found === undefined ? [] : [unescaped(found)];
+  });
+}
+
+export const unescaped = (text: string): string =>
+  text
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#39;', "'")
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&#38;', '&')
+    .replaceAll('&amp;', '&');
+
+const known: ReadonlySet<string> = new Set(files);
+const byAddress: ReadonlyMap<string, Page> = new Map(pages.map((page) => [page.address, page]));
+
+export const pageAt = (address: string): Page | undefined => byAddress.get(address);
+
+/** The file that an address of the site is answered with; null where there is none. */
+export function fileOf(path: string): string | null {
+  const name = decodeURIComponent(path);
+  const file = name.endsWith('/') ? `${name}index.html` : name;
+  return known.has(file) ? file : null;
+}
+
+const compressed = new Map<string, number>();
+
+/** Bytes of a file by brotli at its best. */
+export function brotliSize(path: string): number {
+  const bytes = compressed.get(path) ?? brotliCompressSync(read(path)).length;
+  compressed.set(path, bytes);
+  return bytes;
+}
+
+/** What a browser fetches of a script: itself and all it imports statically, by brotli at its best. */
+export function brotliBytes(scripts: readonly string[]): number {
+  const all = new Set<string>();
+  const visit = (path: string): void => {
+    if (all.has(path)) return;
+    all.add(path);
+    const code = read(path);
+    const imports = /(?:\bimport|\bfrom)\s*["'](\.{1,2}\/[^"']+|\/[^"']+)["']/g;
+    for (const [, to = ''] of code.matchAll(imports)) visit(new URL(to, `http://site${path}`).pathname);
+  };
+  scripts.forEach(visit);
+  return [...all].reduce((sum, path) => sum + brotliSize(path), 0);
+}
+
+/** Scripts that a page runs by itself: its own, and those of its islands. */
+export function scriptsOf({ html }: Page): string[] {
+  const islands = ['component-url', 'renderer-url', 'before-hydration-url'];
+  return [
+    ...attributes(html, 'script', 'src'),
+    ...islands.flatMap((name) => attributes(html, 'astro-island', name)),
+  ].filter((path) => path.startsWith('/'));
+}
+
+/** Code within the page itself. */
+export const inlineScripts = ({ html }: Page): string[] =>
+  [...html.matchAll(/<script(?![^>]*\bsrc=)([^>]*)>([\s\S]*?)<\/script>/g)]
+    .filter(([, attrs = '']) => !attrs.includes('ld+json'))
+    .map(([, , code = '']) => code);

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { files, pageAt, pages, read } from './built.ts';
+
+const { catalogue } = readCatalogue(process.env.CLASPWISE_CONTENT ?? 'content');
+if (catalogue === null) throw new Error('the content has problems');
+const { pieces, shop } = catalogue;
+const SITE = 'https://ninepin.example';
+
+type Data = Readonly<Record<string, unknown>>;
+const dataOf = (html: string): Data[] =>
+  [...html.matchAll(/<script type="application\/ld\+json">([\s\S]*?)<\/script>/g)].map(
+    ([, text = '']) => JSON.parse(text) as Data,
+  );
+
+describe('what machines read', () => {
+  test.each(pieces.map((piece) => [piece.id, piece] as const))(
+    '%s is a product with an offer',
+    (id, piece) => {
+      for (const prefix of ['', '/de']) {
+        const page = pageAt(`${prefix}/pieces/${id}/`);
+        const product = dataOf(page?.html ?? '').find((data) => data['@type'] === 'Product');
+        expect(product).toMatchObject({
+          '@context': 'https://schema.org',
+          sku: id,
+          offers: { '@type': 'Offer', priceCurrency: shop.rules.currency },
+        });
+        const offer = product?.['offers'] as { price: string; url: string };
+        expect(Math.round(Number(offer.price) * 100)).toBe(piece.listedMinor);
+        expect(offer.url).toBe(`${SITE}${page?.address}`);
+        expect(files).toContain(new URL(String(product?.['image'])).pathname);
+      }
+    },
+  );
+
+  test('trails lead from the front page to the page itself', () => {
+    const trails = pages.flatMap(({ address, html }) =>
+      dataOf(html)
+        .filter((data) => data['@type'] === 'BreadcrumbList')
+        .map((data) => ({ address, steps: data['itemListElement'] as { position: number; item: string }[] })),
+    );
+    expect(trails.length).toBeGreaterThan(pieces.length * 2);
+    for (const { address, steps } of trails) {
+      expect(steps.map(({ position }) => position)).toEqual(steps.map((_, index) => index + 1));
+      expect(steps[0]?.item).toBe(`${SITE}${address.startsWith('/de/') ? '/de/' : '/'}`);
+      expect(steps.at(-1)?.item).toBe(`${SITE}${address}`);
+      for (const { item } of steps) {
+        expect(files).toContain(`${decodeURIComponent(item.slice(SITE.length))}index.html`);
+      }
+    }
+  });
+
+  test('the sitemap names every page once, and no other', () => {
+    const named = [...read('/sitemap.xml').matchAll(/<loc>([^<]+)<\/loc>/g)].map(([, loc = '']) => loc);
+    const hidden = /^\/404\.html$|^(\/de)?\/slip\//;
+    const wanted = pages
+      .filter(({ address }) => !hidden.test(address))
+      .map(({ address }) => `${SITE}${address}`);
+    expect([...named].sort()).toEqual([...wanted].sort());
+  });
+
+  test('robots are told of the sitemap and kept from the bench', () => {
+    const robots = read('/robots.txt');
+    expect(robots).toContain(`Sitemap: ${SITE}/sitemap.xml`);
+    expect(robots).toContain('Disallow: /bench/');
+  });
+
+  test('feeds in both languages name pieces that are there', () => {
+    for (const feed of ['/feed.xml', '/de/feed.xml']) {
+      const ids = [...read(feed).matchAll(/<id>([^<]+)<\/id>/g)].map(([, id = '']) => id);
+      expect(ids.length).toBeGreaterThan(5);
+      for (const id of ids) expect(files).toContain(`${id.slice(SITE.length)}index.html`);
+    }
+  });
+
+  test('every piece is there as JSON, with its own price', () => {
+    for (const { id, listedMinor, revision } of pieces) {
+      const data = JSON.parse(read(`/pieces/${id}.json`)) as Data;
+      expect(data).toMatchObject({
+        id,
+        revision,
+        price: { amountMinor: listedMinor, currency: shop.rules.currency },
+      });
+    }
+  });
+
+  test('share pictures are 1200 × 630 and named by the page', () => {
+    for (const { id } of pieces) {
+      const html = read(`/pieces/${id}/index.html`);
+      const image = /property="og:image" content="([^"]+)"/.exec(html)?.[1] ?? '';
+      expect(files).toContain(new URL(image).pathname);
+      expect(html).toContain('property="og:image:width" content="1200"');
+    }
+  });
+});

@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { attributes, fileOf, pages, read, unescaped } from './built.ts';
+
+/** Served on demand, so no file answers. */
+const ON_DEMAND = /^\/(bench|desk)\//;
+
+const ids = new Map<string, Set<string>>();
+function idsOf(file: string): Set<string> {
+  const known =
+    ids.get(file) ?? new Set([...read(file).matchAll(/\sid="([^"]+)"/g)].map(([, id = '']) => id));
+  ids.set(file, known);
+  return known;
+}
+
+/** What is wrong with a link, or null. */
+function brokenLink(href: string, from: string): string | null {
+  const url = new URL(href, `https://site${from}`);
+  if (url.origin !== 'https://site') return null;
+  if (ON_DEMAND.test(url.pathname)) return null;
+  const file = fileOf(url.pathname);
+  if (file === null) return `${from} → ${href}: no such file`;
+  const id = decodeURIComponent(url.hash.slice(1));
+  if (id === '' || !file.endsWith('.html')) return null;
+  return idsOf(file).has(id) ? null : `${from} → ${href}: no such place`;
+}
+
+describe('links', () => {
+  test('lead to a file of the site, fragments to an element', () => {
+    const broken = pages.flatMap(({ address, html }) =>
+      ['a', 'link']
+        .flatMap((element) => attributes(html, element, 'href'))
+        .flatMap((href) => brokenLink(href, address) ?? []),
+    );
+    expect([...new Set(broken)]).toEqual([]);
+  });
+
+  test('pictures, scripts and sources are there', () => {
+    const wanted = pages.flatMap(({ address, html }) => [
+      ...['img', 'script', 'source']
+        .flatMap((element) => attributes(html, element, 'src'))
+        .map((src) => [address, src]),
+      ...attributes(html, 'source', 'srcset')
+        .flatMap((set) => set.split(', '))
+        .map((one) => [address, one.split(' ')[0] ?? '']),
+    ]);
+    expect(wanted.length).toBeGreaterThan(pages.length);
+    const missing = wanted.filter(
+      ([, src = '']) => !src.startsWith('data:') && fileOf(new URL(src, 'https://site').pathname) === null,
+    );
+    expect(missing).toEqual([]);
+  });
+
+  test('every id is on its page once, and every reference to one is met', () => {
+    for (const { address, html } of pages) {
+      const all = [...html.matchAll(/<[^>]*?\sid="([^"]+)"/g)].map(([, id]) => id);
+      expect(
+        all.filter((id, index) => all.indexOf(id) !== index),
+        address,
+      ).toEqual([]);
+      const names = ['aria-labelledby', 'aria-describedby', 'for'];
+      const wanted = names.flatMap((name) =>
+        [...html.matchAll(new RegExp(`\\s${name}="([^"]+)"`, 'g'))].flatMap(([, list = '']) =>
+          list.split(' '),
+        ),
+      );
+      expect(
+        wanted.filter((id) => !all.includes(id)),
+        address,
+      ).toEqual([]);
+    }
+  });
+
+  test('order links carry the piece, its revision, the size and the price', () => {
+    const mails = pages
+      .filter(({ address }) => /^\/pieces\/[^/]+\/$/.test(address))
+      .flatMap(({ html }) => attributes(html, 'a', 'href'))
+      .filter((href) => href.startsWith('mailto:') && href.includes('Order'));
+    expect(mails.length).toBeGreaterThan(20);
+    for (const mail of mails) {
+      const body = new URLSearchParams(mail.split('?')[1]?.replaceAll('+', '%2B')).get('body') ?? '';
+      expect(unescaped(body)).toMatch(
+        /I should like to order .+ \([\w-]+ [0-9a-f]{12}\)\.\r\n\r\nSize: .+\(\d+\u00a0mm\)\r\n/,
+      );
+      expect(body).toMatch(/Price: £\d+\.\d\d/);
+    }
+  });
+});
