@@ -32,13 +32,16 @@ const EXACT: ReadonlySet<Shape> = new Set<Shape>(['ball', 'rondelle', 'tube', 'b
 /** True where the volume goes by a guessed share of the outline. */
 export const isRough = (shape: Shape): boolean => !EXACT.has(shape);
 
+/** A corner no sharper can be measured; its square must not vanish. */
+const SHARP_MM = 1e-6;
+
 /**
  * Half of the turned part of one rounded end, from the flat's edge outwards,
  * less the hole: the integral of π((inner + √(c² − x²))² − hole²) while it is
  * above 0. For a ball it makes the napkin-ring volume π/6 (D² − d²)^1.5.
  */
 function roundedEnd(inner: number, corner: number, hole: number): number {
-  if (corner === 0) return 0;
+  if (corner < SHARP_MM) return 0;
   const rise = Math.max(0, hole - inner);
   if (rise >= corner) return 0;
   const reach = Math.sqrt(corner ** 2 - rise ** 2);

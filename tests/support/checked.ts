@@ -1,0 +1,25 @@
+/** Short forms of what `checkDesign` finds, and damage to hand it. */
+import { checkDesign } from '#core/components/check.ts';
+import type { Component } from '#core/components/component.ts';
+import type { DesignProblem } from '#core/sizing/sizing.ts';
+import type { Design } from '#core/strand/design.ts';
+import { design, withComponent } from '#tests/support/workshop.ts';
+
+export const found = (of: unknown): DesignProblem[] => checkDesign(of as Design);
+export const told = (of: unknown) => found(of).map(({ code, at, args }) => [code, at, args]);
+export const codes = (of: unknown) => found(of).map(({ code, at }) => `${code} ${at}`);
+
+/** The plain bracelet with its bead changed. */
+export const ball = (more: Partial<Component>) => withComponent(design(), 'ball-8', more);
+
+/** A copy with the value at a dotted path replaced; `undefined` takes it away. */
+export function changed(of: Design, path: string, value: unknown): unknown {
+  const copy = structuredClone(of) as unknown as Record<string, unknown>;
+  const steps = path.split('.');
+  let at: Record<string, unknown> = copy;
+  for (const step of steps.slice(0, -1)) at = at[step] as Record<string, unknown>;
+  const last = steps.at(-1) ?? '';
+  if (value === undefined) delete at[last];
+  else at[last] = value;
+  return copy;
+}
