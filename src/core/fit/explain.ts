@@ -1,0 +1,113 @@
+/** From a finished piece and a ruler back to its counts. */
+import { isEven, split, type Box } from './box.ts';
+import type { Measure } from './measure.ts';
+import { offNm, toMm, toNm } from './outcome.ts';
+import { MOST_BOXES, TooLarge } from './search.ts';
+
+/** How often one section's motif was counted, say on a photograph, and how far wrong that may be. */
+export type Reckoned = {
+  readonly count: number;
+  /** Standard deviation of the counting; 0 where it is sure. */
+  readonly sd: number;
+};
+
+/** One set of counts that explains what was measured. */
+export type Explanation = {
+  readonly counts: readonly number[];
+  /** What these counts measure. */
+  readonly measuresMm: number;
+  /** Signed: what the ruler said falls short of it by this. */
+  readonly offMm: number;
+  /** Its share of all explanations told, so that they add to 1. */
+  readonly share: number;
+};
+
+export type Evidence = {
+  readonly measuredMm: number;
+  /** Standard deviation of the measuring: half a millimetre along a ruler, more round a wrist. */
+  readonly rulerSdMm: number;
+  /** One for each section. */
+  readonly reckoned: readonly Reckoned[];
+};
+
+/** Counts are looked for this many standard deviations either side: all but one in 15,000 lie within. */
+const REACH_SDS = 4;
+/** A ruler is never better than this, mm. */
+const LEAST_RULER_SD_MM = 0.05;
+
+/** Squared distance from what was counted, in standard deviations; a sum over sections. */
+function countMisfit(reckoned: readonly Reckoned[], count: (index: number) => number): number {
+  return reckoned.reduce((sum, { count: counted, sd }, index) => {
+    const away = count(index) - counted;
+    return away === 0 ? sum : sum + (away / Math.max(sd, 1e-9)) ** 2;
+  }, 0);
+}
+
+function boxOf(reckoned: readonly Reckoned[]): Box {
+  const reach = (sd: number): number => Math.ceil(REACH_SDS * Math.max(0, sd));
+  return {
+    low: reckoned.map(({ count, sd }) => Math.max(0, count - reach(sd))),
+    high: reckoned.map(({ count, sd }) => count + reach(sd)),
+  };
+}
+
+type Found = { readonly counts: readonly number[]; readonly misfit: number; readonly off: number };
+
+/**
+ * The likeliest counts for a measured length or girth, best first: the errors
+ * of ruler and counting are taken as normal and independent, so the likeliest
+ * have the least sum of squared misfits. Found exactly, by branch and bound.
+ * @param most explanations wanted at the most.
+ * @throws TooLarge where the counting is so loose that the search would not end.
+ */
+export function explain(measure: Measure, evidence: Evidence, most: number): Explanation[] {
+  const { reckoned } = evidence;
+  const rulerSd = Math.max(LEAST_RULER_SD_MM, evidence.rulerSdMm);
+  const target = toNm(evidence.measuredMm);
+  const found: Found[] = [];
+  let boxes = 0;
+  const worst = (): number => (found.length < most ? Infinity : (found.at(-1)?.misfit ?? Infinity));
+  const rulerMisfit = (nm: number): number => (toMm(Math.abs(nm)) / rulerSd) ** 2;
+  /** Least misfit that any choice of the box can have. */
+  const bound = (box: Box): number => {
+    const counting = countMisfit(reckoned, (index) => {
+      const counted = reckoned[index]?.count ?? 0;
+      return Math.min(Math.max(counted, box.low[index] ?? 0), box.high[index] ?? 0);
+    });
+    if (counting >= worst() || !isEven(box, measure.evenFrom)) return counting;
+    const low = measure.rough(box.low);
+    if (low.lowNm < measure.evenAboveNm) return counting;
+    const high = measure.rough(box.high);
+    const off = offNm({ lowNm: low.lowNm - measure.roughNm, highNm: high.highNm + measure.roughNm }, target);
+    return counting + rulerMisfit(off);
+  };
+  const keep = (counts: readonly number[]): void => {
+    const off = offNm(measure.of(counts), target);
+    const misfit = countMisfit(reckoned, (index) => counts[index] ?? 0) + rulerMisfit(off);
+    if (misfit >= worst()) return;
+    found.push({ counts, misfit, off });
+    found.sort((one, other) => one.misfit - other.misfit);
+    if (found.length > most) found.pop();
+  };
+  const visit = (box: Box): void => {
+    boxes += 1;
+    if (boxes > MOST_BOXES) throw new TooLarge();
+    if (bound(box) >= worst()) return;
+    const parted = split(box, measure.evenFrom);
+    if (parted === null) {
+      keep(box.low);
+      return;
+    }
+    const [one, other] = parted;
+    for (const half of bound(one) <= bound(other) ? [one, other] : [other, one]) visit(half);
+  };
+  visit(boxOf(reckoned));
+  const weights = found.map(({ misfit }) => Math.exp((found[0]!.misfit - misfit) / 2));
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  return found.map(({ counts, off }, index) => ({
+    counts,
+    measuresMm: evidence.measuredMm + toMm(off),
+    offMm: toMm(off),
+    share: (weights[index] ?? 0) / whole,
+  }));
+}

@@ -1,0 +1,76 @@
+/** The counts behind a finished piece: what a maker has who has the piece and a ruler, but no plan. */
+import { checkDesign } from '../components/check.ts';
+import { explain, type Explanation, type Reckoned } from '../fit/explain.ts';
+import { TooLarge } from '../fit/search.ts';
+import type { Design } from '../strand/design.ts';
+import { measureOf } from './job.ts';
+import type { SizingProblem } from './sizing.ts';
+import type { Fitted } from './target.ts';
+
+export type Found = {
+  /** What was measured: the piece laid straight through its closing, or round its inside. */
+  readonly of: Fitted;
+  readonly mm: number;
+  /** How far the measuring may be off, standard deviation, mm. */
+  readonly sdMm: number;
+  /** What was counted of each section of the strand; null where nothing was, so that the usual counts must serve. */
+  readonly reckoned: readonly Reckoned[] | null;
+};
+
+export type Explained =
+  | { readonly status: 'explained'; readonly explanations: readonly Explanation[] }
+  | { readonly status: 'refused'; readonly problem: SizingProblem };
+
+/** Counts taken at a glance are off by this share of them, but for a focal, which nobody miscounts (common practice, no source). */
+const GLANCE_SHARE = 0.15;
+/** Explanations told at the most. */
+const MOST_EXPLANATIONS = 10;
+
+function atAGlance(design: Design, strand: number): Reckoned[] {
+  const sections = design.strands[strand]?.sections ?? [];
+  return sections.map(({ usual, role }) => ({
+    count: usual,
+    sd: role === 'focal' ? 0 : Math.max(1, GLANCE_SHARE * usual),
+  }));
+}
+
+function sound(found: Found, sections: number): boolean {
+  const { mm, sdMm, reckoned } = found;
+  if (!(mm > 0 && Number.isFinite(mm) && sdMm >= 0 && Number.isFinite(sdMm))) return false;
+  if (reckoned === null) return true;
+  return (
+    reckoned.length === sections &&
+    reckoned.every(
+      ({ count, sd }) => Number.isInteger(count) && count >= 0 && count <= 1000 && sd >= 0 && sd <= 100,
+    )
+  );
+}
+
+/**
+ * Counts that explain a measured piece, the likeliest first, each with its
+ * share of the likelihood. Nothing is thrown.
+ * @param design the kinds of component and their motifs; its counts serve only where none were taken.
+ */
+export function explainPiece(design: Design, strand: number, found: Found): Explained {
+  const problems = checkDesign(design);
+  if (problems.length > 0) return { status: 'refused', problem: { code: 'design', problems } };
+  const sections = design.strands[strand]?.sections.length ?? 0;
+  if (sections === 0 || !sound(found, sections)) {
+    return {
+      status: 'refused',
+      problem: { code: 'measure-not-positive', mm: Number.isFinite(found.mm) ? found.mm : 0 },
+    };
+  }
+  const reckoned = found.reckoned ?? atAGlance(design, strand);
+  const evidence = { measuredMm: found.mm, rulerSdMm: found.sdMm, reckoned };
+  try {
+    const measure = measureOf(design, strand, found.of);
+    return { status: 'explained', explanations: explain(measure, evidence, MOST_EXPLANATIONS) };
+  } catch (error) {
+    if (!(error instanceof TooLarge)) throw error;
+    return {
+      status: 'refused',
+      problem: { code: 'design', problems: [{ code: 'too-large', at: 'strands', args: {} }] },
+    };
+  }
+}

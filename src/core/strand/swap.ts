@@ -1,0 +1,29 @@
+/** A design with another closing or another pendant, as a buyer may choose it. */
+import type { Component } from '../components/component.ts';
+import type { Design, Ends, Hanging } from './design.ts';
+
+/** Components by id, those of the design and those that come with the swap. */
+function joined(design: Design, more: readonly Component[]): Design['components'] {
+  return { ...design.components, ...Object.fromEntries(more.map((component) => [component.id, component])) };
+}
+
+/**
+ * The design closed in another way.
+ * @param ends what changes of the ends; the rest stays.
+ * @param more the components that `ends` names and the design doesn't know.
+ */
+export function withEnds(design: Design, ends: Partial<Ends>, more: readonly Component[] = []): Design {
+  return { ...design, ends: { ...design.ends, ...ends }, components: joined(design, more) };
+}
+
+/**
+ * The design with another pendant on its rings, or none.
+ * @param more the components that `hanging` names and the design doesn't know.
+ */
+export function withHanging(
+  design: Design,
+  hanging: Hanging | null,
+  more: readonly Component[] = [],
+): Design {
+  return { ...design, hanging, components: joined(design, more) };
+}

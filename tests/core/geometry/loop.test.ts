@@ -1,0 +1,162 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { MOST_LOOP_PARTS, solveLoop, type Part } from '#core/geometry/loop.ts';
+import { leastDistanceMm, verifyLoop } from '#core/geometry/verifyLoop.ts';
+
+const ball = (mm: number): Part => ({ alongMm: mm, acrossMm: mm, roundingMm: mm / 2 });
+const many = (count: number, part: Part): Part[] => new Array<Part>(count).fill(part);
+
+/** Beads as one meets them: 1 to 14 mm either way, from sharp to round. */
+const part: fc.Arbitrary<Part> = fc
+  .record({
+    alongMm: fc.integer({ min: 10, max: 140 }),
+    acrossMm: fc.integer({ min: 10, max: 140 }),
+    round: fc.constantFrom(0, 0.3, 1),
+  })
+  .map(({ alongMm, acrossMm, round }) => ({
+    alongMm: alongMm / 10,
+    acrossMm: acrossMm / 10,
+    roundingMm: (round * Math.min(alongMm, acrossMm)) / 20,
+  }));
+const strand = fc.array(part, { minLength: 12, maxLength: 50 });
+
+describe('symmetries', () => {
+  test('scaling every length scales the loop', () => {
+    fc.assert(
+      fc.property(strand, fc.constantFrom(0.25, 3, 25.4), (parts, scale) => {
+        const scaled = parts.map(({ alongMm, acrossMm, roundingMm }) => ({
+          alongMm: alongMm * scale,
+          acrossMm: acrossMm * scale,
+          roundingMm: roundingMm * scale,
+        }));
+        const [one, other] = [solveLoop(parts), solveLoop(scaled)];
+        expect(other.closes).toBe(one.closes);
+        expect(other.insideGirthMm / scale).toBeCloseTo(one.insideGirthMm, 7);
+        expect(other.slackMm / scale).toBeCloseTo(one.slackMm, 7);
+      }),
+    );
+  });
+
+  test('neither the way round nor the first part matters', () => {
+    fc.assert(
+      fc.property(strand, fc.nat(), (parts, turn) => {
+        const first = turn % parts.length;
+        const turned = [...parts.slice(first), ...parts.slice(0, first)];
+        const girth = solveLoop(parts).insideGirthMm;
+        expect(solveLoop(turned).insideGirthMm).toBeCloseTo(girth, 8);
+        expect(solveLoop(parts.toReversed()).insideGirthMm).toBeCloseTo(girth, 8);
+      }),
+    );
+  });
+
+  test('spots come in the order of the parts, from the first one on', () => {
+    fc.assert(
+      fc.property(strand, (parts) => {
+        const { spots, closes } = solveLoop(parts);
+        fc.pre(closes);
+        expect(spots[0]!.placeRad).toBe(0);
+        for (let at = 1; at < spots.length; at += 1) {
+          expect(spots[at]!.placeRad).toBeGreaterThanOrEqual(spots[at - 1]!.placeRad - 1e-9);
+        }
+      }),
+    );
+  });
+
+  test('every loop lies as its definition says', () => {
+    fc.assert(
+      fc.property(strand, (parts) => {
+        expect(verifyLoop(parts, solveLoop(parts))).toEqual([]);
+      }),
+    );
+  });
+
+  test('longer and longer the same strand grows', () => {
+    fc.assert(
+      fc.property(part, fc.integer({ min: 12, max: 80 }), (one, count) => {
+        const [less, more] = [solveLoop(many(count, one)), solveLoop(many(count + 1, one))];
+        expect(more.insideGirthMm).toBeGreaterThan(less.insideGirthMm);
+      }),
+    );
+  });
+});
+
+describe('what lies on a chord', () => {
+  const loop = solveLoop([ball(24), ...many(36, ball(4))]);
+
+  test('beads beside a large one are lifted off the wrist, those opposite lie on it', () => {
+    expect(loop.spots[0]!.lifted).toBe(false);
+    expect(loop.spots[1]!.lifted).toBe(true);
+    expect(loop.spots.at(-1)!.lifted).toBe(true);
+    expect(loop.spots[18]!.lifted).toBe(false);
+  });
+
+  test('the rule of thumb, length less π diameters of the small beads, is far off', () => {
+    expect(loop.lengthMm - 4 * Math.PI - loop.insideGirthMm).toBeGreaterThan(9);
+  });
+});
+
+describe('no loop', () => {
+  test.each([
+    ['nothing', []],
+    ['two balls', many(2, ball(8))],
+    ['a negative length', [...many(20, ball(4)), { alongMm: -1, acrossMm: 2, roundingMm: 0 }]],
+    ['no number', [...many(20, ball(4)), { alongMm: NaN, acrossMm: 2, roundingMm: 0 }]],
+    ['no width', [...many(20, ball(4)), { alongMm: 2, acrossMm: 0, roundingMm: 0 }]],
+    ['endless', [...many(20, ball(4)), { alongMm: Infinity, acrossMm: 2, roundingMm: 0 }]],
+    ['eleven metres in one', [...many(20, ball(4)), { alongMm: 11_000, acrossMm: 2, roundingMm: 0 }]],
+    ['too many', many(MOST_LOOP_PARTS + 1, ball(2))],
+    ['one rod and two beads', [{ alongMm: 60, acrossMm: 1, roundingMm: 0 }, ball(2), ball(2)]],
+  ])('%s', (_, parts) => {
+    const loop = solveLoop(parts);
+    expect(loop.closes).toBe(false);
+    expect(loop.insideGirthMm).toBe(0);
+    expect(loop.spots).toEqual([]);
+  });
+
+  test('a part of no length is passed over', () => {
+    const parts = many(30, ball(6));
+    const flat = { alongMm: 0, acrossMm: 5, roundingMm: 0 };
+    expect(solveLoop([...parts, flat]).insideGirthMm).toBe(solveLoop(parts).insideGirthMm);
+    expect(solveLoop([...parts, flat]).spots).toHaveLength(30);
+  });
+
+  test('rounding beyond the outline is cut back to it', () => {
+    const parts = many(30, { alongMm: 6, acrossMm: 6, roundingMm: 50 });
+    expect(solveLoop(parts).insideGirthMm).toBe(solveLoop(many(30, ball(6))).insideGirthMm);
+  });
+});
+
+describe('the verifier', () => {
+  const parts = [ball(20), ...many(30, ball(5)), { alongMm: 12, acrossMm: 6, roundingMm: 1 }];
+  const loop = solveLoop(parts);
+
+  test('passes a sound loop', () => expect(verifyLoop(parts, loop)).toEqual([]));
+
+  test.each([
+    ['radius', { ...loop, radiusMm: loop.radiusMm + 1e-4 }, 'inside-cylinder'],
+    ['girth', { ...loop, insideGirthMm: loop.insideGirthMm + 1e-4 }, 'girth'],
+    ['slack', { ...loop, slackMm: loop.slackMm + 1e-4 }, 'slack'],
+    ['count', { ...loop, spots: loop.spots.slice(1) }, 'count'],
+    ['no number', damaged({ placeRad: NaN }), 'not-a-number'],
+    ['place', damaged({ placeRad: loop.spots[15]!.placeRad + 1e-4 }), 'not-touching'],
+    ['axis', damaged({ axisRad: loop.spots[15]!.axisRad + 1e-4 }), 'axis-askew'],
+    ['turn', damaged({ turnRad: loop.spots[15]!.turnRad + 1e-4 }), 'turn'],
+    ['gap', damaged({ gapMm: loop.spots[15]!.gapMm + 1e-4 }), 'slack'],
+    ['off', damaged({ radiusMm: loop.spots[15]!.radiusMm + 1e-4 }), 'off-cylinder'],
+    ['in', damaged({ radiusMm: loop.spots[15]!.radiusMm - 1e-4 }), 'inside-cylinder'],
+    ['lifted', damaged({ lifted: true }), 'chord-bent'],
+  ])('finds damage to %s', (_, broken, code) => {
+    expect(verifyLoop(parts, broken).map((fault) => fault.code)).toContain(code);
+  });
+
+  function damaged(by: object): typeof loop {
+    return { ...loop, spots: loop.spots.map((spot, at) => (at === 15 ? { ...spot, ...by } : spot)) };
+  }
+});
+
+test('neighbours: balls keep their distance at any turn, tubes open on their rims', () => {
+  expect(leastDistanceMm(ball(8), ball(4), 0.7)).toBeCloseTo(6, 12);
+  const tube = { alongMm: 10, acrossMm: 6, roundingMm: 0 };
+  expect(leastDistanceMm(tube, tube, 0)).toBe(10);
+  expect(leastDistanceMm(tube, tube, 0.4)).toBeCloseTo(10 * Math.cos(0.2) + 6 * Math.sin(0.2), 12);
+});
