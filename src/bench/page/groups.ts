@@ -111,3 +111,18 @@ function groupOf(rows: readonly Row[], period: number, repeats: number): Group {
     toMm: last.toMm,
   };
 }
+
+/** One repeat in words: names with their counts, parted by a dot, since names hold commas. */
+export function groupText(
+  { parts, repeats }: Group,
+  nameOf: (id: string) => string,
+  bareLoop: string,
+): string {
+  const text = parts
+    .map(({ component, count }) => {
+      const name = component === null ? bareLoop : nameOf(component);
+      return count > 1 ? `${count} ${name}` : name;
+    })
+    .join(' · ');
+  return repeats > 1 && parts.length > 1 ? `[ ${text} ]` : text;
+}

@@ -36,6 +36,8 @@ export const benchCard: typeof en = {
     side === null
       ? 'Gesehen wie an einem Gegenüber, Null in der Mitte; der Verschluss darf auf jede Seite, gezeichnet ist er links.'
       : `Gesehen wie an einem Gegenüber, Null in der Mitte; der Verschluss liegt ${SIDE[side]}.`,
+  pictureRows: 'Das Stück in der Reihenfolge des Auffädelns',
+  pictureRowsText: 'Vom Verschluss an; die Zahlen zählen, was aufgefädelt wird.',
   ends: 'Das Verschlussende',
   endsText: 'Drahtschlaufe, Quetschperle, Abdeckung und der Draht, der durch die Endperlen zurückläuft.',
   endLabels: {

@@ -34,6 +34,8 @@ export const benchCard = {
     side === null
       ? 'Seen as on another person, zero in the middle; the clasp may lie on either side, drawn left.'
       : `Seen as on another person, zero in the middle; the clasp lies on the ${side}.`,
+  pictureRows: 'The piece in stringing order',
+  pictureRowsText: 'From the clasp on; the numbers count the components.',
   ends: 'The clasp’s end',
   endsText: 'Wire loop, crimp, cover and the tail run back through the end beads.',
   endLabels: { clasp: 'clasp', loop: 'loop', crimp: 'crimp', cover: 'cover', tail: 'doubled wire' },

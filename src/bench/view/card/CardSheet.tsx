@@ -1,10 +1,14 @@
 /** The bench card: one sheet to string from, on screen and on paper. */
 import { benchCardWords } from '#words/benchCard.ts';
 import { formatDate } from '#words/format.ts';
+import { orderWords } from '#words/order.ts';
 import { stringingWords } from '#words/stringing.ts';
 import { namesIn, sectionNames, type BenchCard } from '../../page/benchCard.ts';
 import type { Frame } from '../../page/frame.ts';
 import type { OrderDetail } from '../../page/orderDetail.ts';
+import { densityOf } from '../../page/density.ts';
+import { groupText } from '../../page/groups.ts';
+import { stepLines } from '../../page/stepList.ts';
 import { BoardMarks } from './BoardMarks.tsx';
 import { Pictures } from './Pictures.tsx';
 import { SequenceTable } from './SequenceTable.tsx';
@@ -12,10 +16,6 @@ import { Steps } from './Steps.tsx';
 import { WireFacts } from './WireFacts.tsx';
 
 type Props = { readonly bench: BenchCard; readonly detail: OrderDetail; readonly frame: Frame };
-
-/** Lines above which the print is set smaller, so that one sheet holds them. */
-const MANY_LINES = 58;
-const VERY_MANY_LINES = 80;
 
 export function CardSheet({ bench, detail, frame }: Props) {
   const { lang, format } = frame;
@@ -26,8 +26,14 @@ export function CardSheet({ bench, detail, frame }: Props) {
   const sections = sectionNames(copy.design);
   const several = strands.length > 1;
   const shared = { nameOf, words, format };
+  const steps = stepLines(card.steps, (step) => said.step(step, format, nameOf));
+  const texts = {
+    groups: strands.flat().map((group) => groupText(group, nameOf, words.kinds.loop)),
+    steps: steps.flatMap(({ parts }) => parts.map(({ text }) => text)),
+    strands: strands.length,
+  };
   return (
-    <article class={`card ${density(bench)}`} data-ticks={`${detail.entry.document.number}-${bench.basis}`}>
+    <article class={`card ${densityOf(texts)}`} data-ticks={`${detail.entry.document.number}-${bench.basis}`}>
       <CardHead bench={bench} detail={detail} frame={frame} />
       <Pictures bench={bench} unit={frame.shop.unit} words={words} />
       <div class="columns">
@@ -41,13 +47,18 @@ export function CardSheet({ bench, detail, frame }: Props) {
               sections={sections}
             />
           ))}
-          {card.strands.map(({ board }) => (
-            <BoardMarks board={board} sections={sections} words={words} format={format} />
-          ))}
         </div>
-        <WireFacts {...shared} card={card} said={said} />
+        <div>
+          <WireFacts {...shared} card={card} said={said} />
+          <BoardMarks
+            boards={card.strands.map(({ board }) => board)}
+            sections={sections}
+            words={words}
+            format={format}
+          />
+        </div>
       </div>
-      <Steps {...shared} steps={card.steps} several={several} said={said} />
+      <Steps lines={steps} several={several} words={words} />
     </article>
   );
 }
@@ -59,7 +70,7 @@ function CardHead({ bench: { copy, candidate, card, basis }, detail, frame }: Pr
   const { buyer, quantity, measure } = document;
   const differs = detail.now.checked.differences.length > 0;
   const facts: [string, string][] = [
-    [words.facts.size, measure.text],
+    [words.facts.size, orderWords(lang).rows(format, document, '')[1]?.value ?? measure.text],
     [words.facts.finished, book.both(card.finishedLengthMm, format)],
     [words.facts.girth, book.both(candidate.insideGirthMm, format)],
     ...(dueOn === null ? [] : [[words.facts.due, formatDate(dueOn, lang)] as [string, string]]),
@@ -88,10 +99,4 @@ function CardHead({ bench: { copy, candidate, card, basis }, detail, frame }: Pr
       </dl>
     </header>
   );
-}
-
-function density({ strands, card }: BenchCard): string {
-  const lines = strands.reduce((sum, groups) => sum + groups.length, 0) + card.steps.length;
-  if (lines > VERY_MANY_LINES) return 'dense very';
-  return lines > MANY_LINES ? 'dense' : '';
 }

@@ -1,20 +1,19 @@
-/** The card's pictures: the piece on the board, and the clasp's end close up. */
+/** The card's pictures: the piece as it will lie, and the clasp's end close up. */
 import { drawBoard } from '#draw/view/board.ts';
 import { drawEnds } from '#draw/view/ends.ts';
+import { drawNumbered } from '#draw/view/numbered.ts';
+import { drawStraight } from '#draw/view/straight.ts';
 import type { BenchCardWords } from '#words/benchCard.ts';
 import type { BenchCard } from '../../page/benchCard.ts';
 
 type Props = { readonly bench: BenchCard; readonly unit: 'in' | 'cm'; readonly words: BenchCardWords };
 
-export function Pictures({ bench: { copy, candidate, card }, unit, words }: Props) {
+/** Up to here a board lies straight on the sheet; a longer one bends and becomes too small to read. */
+const STRAIGHT_BOARD_MM = 260;
+
+export function Pictures({ bench, unit, words }: Props) {
+  const { copy, candidate, card } = bench;
   const [sequence = []] = candidate.sequences;
-  const board = drawBoard(copy.design, candidate.sequences, {
-    title: words.picture,
-    description: words.pictureText(card.hand.boardSide),
-    idPrefix: 'board',
-    unit,
-    claspSide: card.hand.boardSide,
-  });
   const ends = drawEnds(copy.design, sequence, {
     title: words.ends,
     description: words.endsText,
@@ -24,8 +23,22 @@ export function Pictures({ bench: { copy, candidate, card }, unit, words }: Prop
   });
   return (
     <div class="pictures">
-      <figure dangerouslySetInnerHTML={{ __html: board }} />
+      <figure dangerouslySetInnerHTML={{ __html: drawPiece({ bench, unit, words }) }} />
       <figure dangerouslySetInnerHTML={{ __html: ends }} />
     </div>
   );
+}
+
+function drawPiece({ bench: { copy, candidate, card }, unit, words }: Props): string {
+  const { design } = copy;
+  const { sequences } = candidate;
+  const [sequence = []] = sequences;
+  const side = card.hand.boardSide;
+  if (card.finishedLengthMm <= STRAIGHT_BOARD_MM) {
+    const caption = { title: words.picture, description: words.pictureText(side), idPrefix: 'piece' };
+    return drawBoard(design, sequences, { ...caption, unit, claspSide: side });
+  }
+  const caption = { title: words.pictureRows, description: words.pictureRowsText, idPrefix: 'piece' };
+  if (sequences.length === 1) return drawNumbered(design, sequence, caption);
+  return drawStraight(design, sequences, { ...caption, unit, claspSide: side ?? 'left' });
 }

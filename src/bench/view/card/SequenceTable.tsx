@@ -1,7 +1,8 @@
 /** Every component in stringing order, grouped by section, each group with a box to tick. */
 import type { BenchCardWords } from '#words/benchCard.ts';
 import type { Format } from '#words/format.ts';
-import type { Group, GroupPart } from '../../page/groups.ts';
+import type { Group } from '../../page/groups.ts';
+import { groupText } from '../../page/groups.ts';
 
 type Props = {
   readonly strand: number;
@@ -16,14 +17,13 @@ type Props = {
 
 export function SequenceTable({ strand, several, groups, sections, nameOf, words, format }: Props) {
   const { sequenceColumns: columns } = words;
+  const title = several ? `${words.sequence}: ${words.strand(strand + 1)}` : words.sequence;
   return (
     <table class="sequence">
-      <caption>
-        {words.sequence}
-        {several && `: ${words.strand(strand + 1)}`}
-      </caption>
+      <caption>{title}</caption>
       <thead>
         <tr>
+          <td></td>
           <th scope="col">{columns.section}</th>
           <th scope="col">{columns.what}</th>
           <th scope="col" class="number">
@@ -35,35 +35,25 @@ export function SequenceTable({ strand, several, groups, sections, nameOf, words
         </tr>
       </thead>
       <tbody>
-        {groups.map((group, at) => (
-          <tr class={group.kind === 'strung' ? undefined : 'finding'}>
-            <th scope="row">
-              <label class="tick">
-                <input type="checkbox" name={`row-${strand}-${at}`} />{' '}
-                {group.section === null
-                  ? words.kinds[group.kind]
-                  : (sections[group.section] ?? group.section)}
-              </label>
-            </th>
-            <td>
-              {group.repeats > 1 && <b>{words.repeat(group.repeats)} </b>}
-              {what(group, nameOf, words)}
-            </td>
-            <td class="number">{group.kind === 'strung' ? format.number(group.runningCount) : ''}</td>
-            <td class="number">{format.fine(group.toMm)}</td>
-          </tr>
-        ))}
+        {groups.map((group, at) => {
+          const section =
+            group.section === null ? words.kinds[group.kind] : (sections[group.section] ?? group.section);
+          return (
+            <tr class={group.kind === 'strung' ? undefined : 'finding'}>
+              <td>
+                <input type="checkbox" name={`row-${strand}-${at}`} aria-label={`${section} ${at + 1}`} />
+              </td>
+              <th scope="row">{section}</th>
+              <td>
+                {group.repeats > 1 && <b>{words.repeat(group.repeats)} </b>}
+                {groupText(group, nameOf, words.kinds.loop)}
+              </td>
+              <td class="number">{group.kind === 'strung' ? format.number(group.runningCount) : ''}</td>
+              <td class="number">{format.fine(group.toMm)}</td>
+            </tr>
+          );
+        })}
       </tbody>
     </table>
   );
-}
-
-function what({ parts, repeats }: Group, nameOf: Props['nameOf'], words: BenchCardWords): string {
-  const text = parts.map((part) => partText(part, nameOf, words)).join(', ');
-  return repeats > 1 && parts.length > 1 ? `[${text}]` : text;
-}
-
-function partText({ component, count }: GroupPart, nameOf: Props['nameOf'], words: BenchCardWords): string {
-  const name = component === null ? words.kinds.loop : nameOf(component);
-  return count > 1 ? `${count} ${name}` : name;
 }

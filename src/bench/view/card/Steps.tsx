@@ -1,36 +1,67 @@
 /** The steps, each at its moment, each with a box to tick. */
-import type { Step, StepCode } from '#core/stringing/steps.ts';
+import type { StepCode } from '#core/stringing/steps.ts';
 import type { BenchCardWords } from '#words/benchCard.ts';
-import type { Format } from '#words/format.ts';
-import type { StringingWords } from '#words/stringing.ts';
+import type { StepLine } from '../../page/stepList.ts';
 
 /** Steps that guard eyes and hands stand out. */
 const GUARDS: ReadonlySet<StepCode> = new Set(['wear-eye-protection', 'cut-away-from-face']);
 
 type Props = {
-  readonly steps: readonly Step[];
+  readonly lines: readonly StepLine[];
   readonly several: boolean;
-  readonly nameOf: (id: string) => string;
   readonly words: BenchCardWords;
-  readonly said: StringingWords;
-  readonly format: Format;
 };
 
-export function Steps({ steps, several, nameOf, words, said, format }: Props) {
+export function Steps({ lines, several, words }: Props) {
   return (
     <section class="steps" aria-labelledby="steps">
       <h2 id="steps">{words.steps}</h2>
       <ol>
-        {steps.map((step, at) => (
-          <li class={GUARDS.has(step.code) ? 'caution' : undefined}>
-            <label class="tick">
-              <input type="checkbox" name={`step-${at}`} />{' '}
-              {several && step.strand !== null && <b>{words.strand(step.strand + 1)}: </b>}
-              {said.step(step, format, nameOf)}
-            </label>
+        {lines.map(({ code, parts }, at) => (
+          <li class={GUARDS.has(code) ? 'caution' : undefined}>
+            {parts.map(({ text, strands }, part) => (
+              <StepPart
+                name={`step-${at}-${part}`}
+                text={text}
+                strands={several ? strands : []}
+                words={words}
+              />
+            ))}
           </li>
         ))}
       </ol>
     </section>
+  );
+}
+
+type PartProps = {
+  readonly name: string;
+  readonly text: string;
+  readonly strands: readonly number[];
+  readonly words: BenchCardWords;
+};
+
+function StepPart({ name, text, strands, words }: PartProps) {
+  if (strands.length === 0) {
+    return (
+      <label class="tick">
+        <input type="checkbox" name={name} /> {text}
+      </label>
+    );
+  }
+  return (
+    <div>
+      {strands.map((strand) => (
+        <label class="tick">
+          <input
+            type="checkbox"
+            name={`${name}-${strand}`}
+            aria-label={`${words.strand(strand + 1)}: ${text}`}
+          />
+          {strand + 1}{' '}
+        </label>
+      ))}
+      {text}
+    </div>
   );
 }

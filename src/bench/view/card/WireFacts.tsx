@@ -45,24 +45,34 @@ function wireLines({ card: { wire, flexibility, hand }, words, said, format }: P
   ];
 }
 
+/** Lines of each strand; strands with the same text share one. */
 function strandLines({ card: { strands }, nameOf, words, said, format }: Props): Line[] {
-  const several = strands.length > 1;
-  return strands.flatMap(({ cut, slackMm, tails }, at): Line[] => {
-    const of = several ? ` ${at + 1}` : '';
-    const parts = words.cutParts(format, cut.beadsMm, cut.slackMm, cut.loopsMm, cut.tailsMm, cut.gripsMm);
-    return [
-      { label: words.cut + of, text: `${format.fine(cut.totalMm)} = ${parts}` },
-      { label: words.slack + of, text: format.fine(slackMm) },
-      ...(['clasp', 'ring'] as const).map((end): Line => {
-        const tail = tails[end];
-        return {
-          label: `${words.doubledEnds[end]}${of}`,
-          text: said.tail(tail, format, nameOf),
-          bad: tail.blockedBy !== null,
-        };
-      }),
-    ];
+  const cuts = strands.map(({ cut }) => {
+    const { beadsMm, slackMm, loopsMm, tailsMm, gripsMm, totalMm } = cut;
+    const parts = words.cutParts(format, beadsMm, slackMm, loopsMm, tailsMm, gripsMm);
+    return { label: words.cut, text: `${format.fine(totalMm)} = ${parts}` };
   });
+  const slacks = strands.map(({ slackMm }) => ({ label: words.slack, text: format.fine(slackMm) }));
+  const tails = (['clasp', 'ring'] as const).map((end) =>
+    strands.map(({ tails: both }) => ({
+      label: words.doubledEnds[end],
+      text: said.tail(both[end], format, nameOf),
+      bad: both[end].blockedBy !== null,
+    })),
+  );
+  return [cuts, slacks, ...tails].flatMap(shared);
+}
+
+function shared(lines: readonly Line[]): Line[] {
+  const texts = new Map<string, { line: Line; strands: number[] }>();
+  lines.forEach((line, at) => {
+    const known = texts.get(line.text);
+    if (known === undefined) texts.set(line.text, { line, strands: [at + 1] });
+    else known.strands.push(at + 1);
+  });
+  return [...texts.values()].map(({ line, strands }) =>
+    texts.size === 1 ? line : { ...line, label: `${line.label} ${strands.join(', ')}` },
+  );
 }
 
 function endLines({ card: { ends }, nameOf, words, said, format }: Props): Line[] {
