@@ -64,7 +64,7 @@ function warm(lightness: number, chroma: number, hue: number): ColourFamily {
   if (hue >= 70 && lightness < 0.68 && chroma < 0.1) return 'brown';
   if (hue >= 40) {
     if (lightness < 0.55 || chroma < 0.07) return lightness > 0.8 ? 'white' : 'brown';
-    return hue > 70 ? 'yellow' : 'orange';
+    return hue > 74 ? 'yellow' : 'orange';
   }
   if (lightness > 0.72) return 'pink';
   if (chroma < 0.06) return 'brown';

@@ -2,16 +2,18 @@
 import type { Piece } from './catalogue.ts';
 import { sharesOf } from './facets.ts';
 
-/** Pieces by the components strung or hung in them. */
-export type BeadIndex = ReadonlyMap<string, readonly Piece[]>;
+type Holder = { readonly piece: Piece; readonly share: number };
+
+/** Pieces by the components strung or hung in them, with how much of each piece they are. */
+export type BeadIndex = ReadonlyMap<string, readonly Holder[]>;
 
 export function beadIndex(pieces: readonly Piece[]): BeadIndex {
-  const index = new Map<string, Piece[]>();
+  const index = new Map<string, Holder[]>();
   for (const piece of pieces) {
-    for (const { component } of sharesOf(piece.design)) {
+    for (const { component, share } of sharesOf(piece.design)) {
       const list = index.get(component.id);
-      if (list === undefined) index.set(component.id, [piece]);
-      else list.push(piece);
+      if (list === undefined) index.set(component.id, [{ piece, share }]);
+      else list.push({ piece, share });
     }
   }
   return index;
@@ -28,9 +30,9 @@ export function relatedPieces(piece: Piece, index: BeadIndex, most: number): rea
   const scores = new Map<Piece, number>();
   for (const { component, share } of sharesOf(piece.design)) {
     const others = index.get(component.id) ?? [];
-    for (const other of others.slice(0, mostPerBead)) {
+    for (const { piece: other, share: theirs } of others.slice(0, mostPerBead)) {
       if (other.id === piece.id) continue;
-      scores.set(other, (scores.get(other) ?? 0) + share / others.length);
+      scores.set(other, (scores.get(other) ?? 0) + Math.min(share, theirs) / others.length);
     }
   }
   return [...scores]

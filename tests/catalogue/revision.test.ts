@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { designIn, textsOf, type Piece } from '#catalogue/catalogue.ts';
+import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { restorePiece, storePiece } from '#catalogue/stored.ts';
+import { contentFolder, type Edit } from './contentFolder.ts';
+
+const row = 'pieces/row.yaml';
+const parts = 'components/parts.yaml';
+
+function revisionAfter(...edits: Edit[]): string {
+  const { catalogue, problems } = readCatalogue(contentFolder(edits));
+  expect(problems).toEqual([]);
+  return catalogue!.pieces[0]!.revision;
+}
+
+describe('a revision', () => {
+  const before = (): string => revisionAfter();
+
+  it('is twelve hexadecimal digits, the same each time', () => {
+    expect(before()).toMatch(/^[0-9a-f]{12}$/);
+    expect(revisionAfter()).toBe(before());
+  });
+
+  it.each<[string, Edit]>([
+    ['a count', { file: row, from: 'usual: 22', to: 'usual: 21' }],
+    ['a bound', { file: row, from: 'most: 27', to: 'most: 28' }],
+    ['the price', { file: row, from: '£35.00', to: '£36.00' }],
+    ['a bead’s size', { file: parts, from: 'size: 8 mm', to: 'size: 8.1 mm' }],
+    ['a colour', { file: parts, from: '#5c8f86', to: '#5c8f87' }],
+    ['the wire', { file: 'wires/wires.yaml', from: '0.019 in', to: '0.018 in' }],
+  ])('changes with %s', (_what, edit) => {
+    expect(revisionAfter(edit)).not.toBe(before());
+  });
+
+  it.each<[string, Edit]>([
+    ['the story', { file: row, from: 'One after the other.', to: 'All in a line.' }],
+    ['the stock', { file: parts, from: 'cost: £0.19', to: 'cost: £0.19\n  stock: 12' }],
+    ['what a bead cost her', { file: parts, from: 'cost: £0.19', to: 'cost: £0.18' }],
+    ['a bead’s name', { file: parts, from: 'Glass round', to: 'Round of glass' }],
+    [
+      'the order of fields',
+      { file: row, from: 'made: 2026-09\nprice: £35.00', to: 'price: £35.00\nmade: 2026-09' },
+    ],
+  ])('stays with %s', (_what, edit) => {
+    expect(revisionAfter(edit)).toBe(before());
+  });
+});
+
+describe('pieces in the store', () => {
+  const catalogue = readCatalogue(new URL('../../content', import.meta.url).pathname).catalogue!;
+  const { wires, components, germanNames } = catalogue;
+
+  it('come back as they went, through text', () => {
+    for (const piece of catalogue.pieces) {
+      const kept = JSON.parse(JSON.stringify(storePiece(piece)));
+      expect(restorePiece(kept, wires, components, germanNames)).toEqual(piece);
+    }
+  });
+
+  it('take a fraction of the room', () => {
+    const length = (pieces: readonly object[]): number => JSON.stringify(pieces).length;
+    expect(length(catalogue.pieces.map(storePiece))).toBeLessThan(length(catalogue.pieces) / 2);
+  });
+
+  it('lose nothing silently', () => {
+    const kept = storePiece(catalogue.pieces[0]!);
+    expect(() => restorePiece(kept, wires, {}, {})).toThrow(/no component/);
+    expect(() => restorePiece(kept, {}, components, {})).toThrow(/no wire/);
+  });
+
+  it('speak German where they can', () => {
+    const piece: Piece = catalogue.pieces.find(({ id }) => id === 'weir-light')!;
+    expect(textsOf(piece, 'de').summary).toContain('Glaskugeln');
+    expect(designIn(piece, 'de').components['river-8']?.name).toBe('Flussgrünes Glas, 8 mm');
+    expect(designIn(piece, 'en')).toBe(piece.design);
+    expect(textsOf({ ...piece, de: null }, 'de').summary).toBe(piece.summary);
+  });
+});
