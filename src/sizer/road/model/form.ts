@@ -1,5 +1,5 @@
 /** The order form: what the buyer fills in, and what is wrong with it. */
-import { EMAIL } from '#order/check.ts';
+import { EMAIL, NAME } from '#order/check.ts';
 import { CAPS } from '#order/document.ts';
 import type { FormProblem } from '#words/orderFacts.ts';
 
@@ -17,12 +17,33 @@ export const EMPTY_FORM: OrderForm = { name: '', email: '', note: '', quantity: 
 
 export type FormProblems = Partial<Readonly<Record<'name' | 'email' | 'note' | 'quantity', FormProblem>>>;
 
+/**
+ * The form as it goes into an order: trimmed, composed (Unicode NFC), without
+ * the control characters that come along with text pasted from elsewhere.
+ */
+export function tidyForm(form: OrderForm): OrderForm {
+  return {
+    ...form,
+    name: tidy(form.name.replace(/\s/g, ' ')),
+    email: form.email.trim(),
+    note: tidy(form.note.replace(/\r\n?|[\v\f\u0085\u2028\u2029]/g, '\n')),
+  };
+}
+
+function tidy(text: string): string {
+  return text
+    .replace(/(?![\n\t])[\p{Cc}\p{Cs}]/gu, '')
+    .normalize('NFC')
+    .trim();
+}
+
 /** Everything that is wrong, by field; empty where the form can go. */
 export function checkForm(form: OrderForm): FormProblems {
+  const { name, email, note } = tidyForm(form);
   const problems = {
-    name: nameProblem(form.name.trim()),
-    email: emailProblem(form.email.trim()),
-    note: form.note.trim().length > CAPS.note ? ({ code: 'note-long', most: CAPS.note } as const) : null,
+    name: nameProblem(name),
+    email: emailProblem(email),
+    note: note.length > CAPS.note ? ({ code: 'note-long', most: CAPS.note } as const) : null,
     quantity: quantityOf(form) === null ? ({ code: 'quantity', most: CAPS.quantity } as const) : null,
   };
   return Object.fromEntries(Object.entries(problems).filter(([, problem]) => problem !== null));
@@ -36,8 +57,8 @@ export function quantityOf(form: OrderForm): number | null {
 }
 
 function nameProblem(name: string): FormProblem | null {
-  if (name === '') return { code: 'name-missing' };
-  return name.length > CAPS.name ? { code: 'name-long', most: CAPS.name } : null;
+  if (name.length > CAPS.name) return { code: 'name-long', most: CAPS.name };
+  return NAME.test(name) ? null : { code: 'name-missing' };
 }
 
 function emailProblem(email: string): FormProblem | null {

@@ -32,9 +32,9 @@ export function createSender(desk: string, world: SenderWorld): Sender {
   async function sendOne(entry: Entry): Promise<void> {
     onChange(entry.order.number);
     const answer = await post(desk, 'application/json', JSON.stringify(entry.order));
-    const still = readOutbox(store).find(({ order }) => order.number === entry.order.number) ?? entry;
-    // Another tab may have had the receipt meanwhile, or the buyer may have mailed it.
-    if (still.state === 'waiting')
+    const still = readOutbox(store).find(({ order }) => order.number === entry.order.number);
+    // Meanwhile another tab may have had the receipt, or the buyer may have mailed it or taken it out.
+    if (still?.state === 'waiting')
       putEntry(store, after(still, judge(entry.order.number, answer), clock.nowMs()));
     onChange(null);
   }

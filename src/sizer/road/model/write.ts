@@ -11,7 +11,10 @@ import type { Lang } from '#words/lang.ts';
 import type { OrderWords } from '#words/order.ts';
 import type { OrderFacts } from '#words/orderFacts.ts';
 import type { PieceForSizer } from '../../props.ts';
-import { quantityOf, type OrderForm } from './form.ts';
+import { quantityOf, tidyForm, type OrderForm } from './form.ts';
+
+/** An order is dated from 2000 on; a device whose clock has stopped says 1970, and its order must go all the same. */
+const EARLIEST_MS = Date.UTC(2000);
 
 export type Wish = {
   readonly piece: PieceForSizer;
@@ -30,7 +33,7 @@ export function writeOrder(
   nowMs: number,
   randomByte: () => number,
 ): OrderDocument {
-  return composeWish(wish, form, nowMs, makeNumber(randomByte));
+  return composeWish(wish, form, Math.max(nowMs, EARLIEST_MS), makeNumber(randomByte));
 }
 
 /** The order as the form stands, without number or time and not yet checked: for its summary. */
@@ -40,6 +43,7 @@ export function draftOrder(wish: Wish, form: OrderForm): OrderFacts {
 
 function composeWish(wish: Wish, form: OrderForm, nowMs: number, number: string): OrderDocument {
   const { piece, lang, choice, candidate } = wish;
+  const { name, email, note } = tidyForm(form);
   return compose({
     number,
     placedAtMs: nowMs,
@@ -49,7 +53,7 @@ function composeWish(wish: Wish, form: OrderForm, nowMs: number, number: string)
     measureText: textWithUnit(wish.text, wish.unit),
     candidate,
     currency: piece.rules.currency,
-    buyer: { name: form.name, email: form.email, note: form.note },
+    buyer: { name, email, note },
   });
 }
 

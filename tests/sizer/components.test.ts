@@ -1,0 +1,171 @@
+/** What the island's components say, rendered as the page's build renders them. */
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { size } from '#core/sizing/size.ts';
+import { formatFor } from '#words/format.ts';
+import { LANGS } from '#words/lang.ts';
+import { orderWords } from '#words/order.ts';
+import { sizingWords } from '#words/sizing.ts';
+import SizerDe from '#sizer/SizerDe.tsx';
+import SizerEn from '#sizer/SizerEn.tsx';
+import { Changes } from '#sizer/components/Changes.tsx';
+import { Verdict } from '#sizer/components/Verdict.tsx';
+import { sizedOf } from '#sizer/model/outcome.ts';
+import { newEntry, type Entry } from '#sizer/road/model/outbox.ts';
+import { OutboxEntry } from '#sizer/road/components/OutboxEntry.tsx';
+import type { ShopForSizer } from '#sizer/props.ts';
+import { sample } from '#tests/order/orders.ts';
+import { design, focalBracelet, pendantNecklace, section, strand } from '#tests/support/workshop.ts';
+import { bracelet, pieceOf } from './support.ts';
+
+const SHOP: ShopForSizer = {
+  name: 'Ninepin Beadwork',
+  email: 'orders@ninepin.example',
+  desk: '/desk/orders',
+  unit: 'in',
+  slip: '/slip/',
+};
+const words = sizingWords('en');
+const format = formatFor('en', 'in', 'GBP');
+/** Text as it reads, tags and blanks apart. */
+const textOf = (html: string): string =>
+  html
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/&amp;/g, '&')
+    .replace(/[\s\u00a0]+/g, ' ');
+const nothing = (): void => undefined;
+
+function verdict(piece: typeof bracelet, mm: number): string {
+  const choice = {
+    measure: { of: 'wrist', mm },
+    sit: 'easy',
+    hand: 'right',
+    pick: 'best',
+    quantity: 1,
+  } as const;
+  const sizing = sizedOf({
+    kind: 'sized',
+    sizing: size(piece.design, piece.rules, piece.listedMinor, choice),
+    otherUnit: null,
+  });
+  if (sizing === null) throw new Error('expected a sizing');
+  const props = { words, format, id: 'x', design: piece.design, sizing, onPick: nothing, onTake: nothing };
+  return textOf(renderToString(h(Verdict, props)));
+}
+
+describe('island as built', () => {
+  test.each([
+    ['en', SizerEn, 'Round your wrist', 'As it is in the shop'],
+    ['de', SizerDe, 'Umfang Ihres Handgelenks', 'So liegt es im Laden'],
+  ] as const)('in %s shows the listed piece and asks for the measure', (_lang, Island, label, title) => {
+    const html = renderToString(h(Island, { piece: bracelet, shop: SHOP }));
+    expect(textOf(html)).toContain(label);
+    expect(textOf(html)).toContain(title);
+    // A strict content security policy lets no inline style or script run.
+    expect(html).not.toMatch(/\sstyle=|<script|\son[a-z]+=/);
+  });
+
+  test('every field has a label of its own, every description is there', () => {
+    const html = renderToString(h(SizerEn, { piece: pieceOf(pendantNecklace), shop: SHOP }));
+    const ids = new Set([...html.matchAll(/\sid="([^"]+)"/g)].map(([, id]) => id));
+    const wanted = [...html.matchAll(/\s(?:for|aria-labelledby|aria-describedby)="([^"]+)"/g)].flatMap(
+      ([, list]) => (list ?? '').split(' '),
+    );
+    expect(wanted.length).toBeGreaterThan(2);
+    expect(wanted.filter((id) => !ids.has(id))).toEqual([]);
+  });
+
+  test('a past piece can be sized but not ordered', () => {
+    const html = renderToString(
+      h(SizerEn, { piece: pieceOf(focalBracelet, { orderable: false }), shop: SHOP }),
+    );
+    expect(textOf(html)).not.toContain('Order this piece');
+  });
+});
+
+describe('verdict', () => {
+  test('says nothing where the piece fits', () => {
+    expect(verdict(bracelet, 165.1)).toBe('');
+  });
+
+  test('near: names the gap and offers the piece below and above with its price', () => {
+    // One bead of 20 mm more or less a side: few sizes can be met.
+    const coarse = pieceOf(
+      design({ strands: [strand([section('run', [['boulder', 1]], { usual: 4, fewest: 2, most: 9 })])] }),
+    );
+    const said = [150, 160, 170, 180, 190].map((mm) => verdict(coarse, mm)).find((text) => text !== '');
+    expect(said).toMatch(/Whole beads can’t come within ⅛ in of the [\d⅛¼⅜½⅝¾⅞]+ in that you need/);
+    expect(said).toMatch(/smaller £\d/);
+    expect(said).toMatch(/larger £\d/);
+  });
+
+  test('outside: names the limit, the section that binds, and the way back', () => {
+    const short = pieceOf(
+      design({ strands: [strand([section('run', [['ball-8', 1]], { name: 'Agate run', most: 9 })])] }),
+    );
+    const said = verdict(short, 230);
+    expect(said).toContain('This piece can’t be made that large.');
+    expect(said).toContain('Agate run can’t take any more');
+    expect(said).toMatch(/Show it at [\d⅛¼⅜½⅝¾⅞]+ in/);
+  });
+});
+
+test('changes name each bead with its count and the kept centre', () => {
+  const sizing = sizedOf({
+    kind: 'sized',
+    otherUnit: null,
+    sizing: size(bracelet.design, bracelet.rules, bracelet.listedMinor, {
+      measure: { of: 'wrist', mm: 190 },
+      sit: 'easy',
+      hand: 'right',
+      pick: 'best',
+      quantity: 1,
+    }),
+  });
+  if (sizing?.status !== 'fits') throw new Error('expected a fit');
+  const html = renderToString(
+    h(Changes, { words, format, design: bracelet.design, candidate: sizing.chosen, sizing }),
+  );
+  expect(textOf(html)).toMatch(/Added (\d+ × [\w-]+ )+/);
+  expect(textOf(html)).toContain('The centre stays as it is.');
+});
+
+describe.each(LANGS)('where an order stands, in %s', (lang) => {
+  const entry = newEntry(sample, 'Weir Light', 'waiting');
+  const show = (more: Partial<Entry>, sending = false): string =>
+    renderToString(
+      h(OutboxEntry, {
+        words: orderWords(lang),
+        lang,
+        shop: SHOP,
+        entry: { ...entry, ...more },
+        sending,
+        onTryNow: nothing,
+        onMailed: nothing,
+        onRemove: nothing,
+      }),
+    );
+
+  test('until there is a receipt, there is always the way by e-mail and by file', () => {
+    const waiting = { state: 'waiting', problem: { code: 'no-answer' } } as const;
+    const refused = {
+      state: 'refused',
+      problem: { code: 'turned-down', reason: 'Not made any more.' },
+    } as const;
+    for (const html of [show({}, true), show(waiting), show(refused), show({ state: 'mail' })]) {
+      expect(html).toContain('href="mailto:orders@ninepin.example?');
+      expect(textOf(html)).toContain(orderWords(lang).download);
+      expect(textOf(html)).toContain(sample.number);
+    }
+    expect(textOf(show(refused))).toContain('Not made any more.');
+  });
+
+  test('with a receipt there is the slip, and no second way to send', () => {
+    const html = show({ state: 'received', receivedAt: '2026-11-25T18:41:00Z', differs: true });
+    expect(html).not.toContain('mailto:');
+    expect(html).toContain('href="/slip/#claspwise1.');
+    expect(textOf(html)).toContain(orderWords(lang).differs);
+    expect(textOf(html)).toMatch(/25\.? November 2026/);
+  });
+});

@@ -1,0 +1,159 @@
+/** From the form to the order document, the mail and the slip link. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { checkOrder } from '#order/check.ts';
+import { decode } from '#order/text.ts';
+import { slipLink } from '#order/mail.ts';
+import { LANGS } from '#words/lang.ts';
+import { orderWords } from '#words/order.ts';
+import { choiceOf, outcomeOf, shownOf } from '#sizer/model/outcome.ts';
+import { startOf } from '#sizer/model/sizerState.ts';
+import { checkForm, EMPTY_FORM, quantityOf, type OrderForm } from '#sizer/road/model/form.ts';
+import {
+  draftOrder,
+  textWithUnit,
+  unitOfOrder,
+  writeMail,
+  writeOrder,
+  type Wish,
+} from '#sizer/road/model/write.ts';
+import { readableId } from '#sizer/slip/pieceName.ts';
+import { bracelet } from './support.ts';
+
+const SHOP = { name: 'Ninepin Beadwork', email: 'orders@ninepin.example' };
+const FORM: OrderForm = {
+  ...EMPTY_FORM,
+  name: ' Iris Moor ',
+  email: 'iris@example.org',
+  note: 'By the 3rd,\r\nplease.',
+  quantity: '2',
+};
+
+function wishFor(text: string, lang: 'en' | 'de' = 'en'): Wish {
+  const state = { ...startOf('bracelet', 'in'), text, hand: 'left' } as const;
+  const choice = choiceOf(state);
+  const candidate = shownOf(outcomeOf(bracelet, state));
+  if ('code' in choice || candidate === null) throw new Error('expected a piece');
+  return { piece: bracelet, lang, choice, text, unit: 'in', candidate };
+}
+
+let byte = 0;
+/** Every byte in turn: any of them may come. */
+const randomByte = (): number => (byte = (byte + 37) % 256);
+
+describe('form', () => {
+  test('an empty one lacks name and address', () => {
+    expect(checkForm(EMPTY_FORM)).toEqual({
+      name: { code: 'name-missing' },
+      email: { code: 'email-missing' },
+    });
+  });
+
+  test('a whole one can go', () => {
+    expect(checkForm(FORM)).toEqual({});
+  });
+
+  test.each([
+    'iris',
+    'iris@',
+    '@example.org',
+    'a b@example.org',
+    'a@b',
+    'a@b.org\nBcc: c@d.org',
+    'a@b.org,c@d.org',
+  ])('%s is no address', (email) => {
+    expect(checkForm({ ...FORM, email })).toEqual({ email: { code: 'email-wrong' } });
+  });
+
+  test.each(['0', '-1', '1.5', '100', 'two', '', '1e1'])('%s is no number of pieces', (quantity) => {
+    expect(checkForm({ ...FORM, quantity })).toEqual({ quantity: { code: 'quantity', most: 99 } });
+    expect(quantityOf({ ...FORM, quantity })).toBeNull();
+  });
+
+  test('too much is said to be too much', () => {
+    expect(checkForm({ ...FORM, name: 'x'.repeat(101), note: 'x'.repeat(1001) })).toEqual({
+      name: { code: 'name-long', most: 100 },
+      note: { code: 'note-long', most: 1000 },
+    });
+  });
+});
+
+describe('order', () => {
+  test('holds what was chosen and shown, and is an order document', () => {
+    const wish = wishFor('6 1/2');
+    const order = writeOrder(wish, FORM, Date.UTC(2026, 10, 25, 18, 40), randomByte);
+    expect(checkOrder(order)).toBeNull();
+    expect(order).toMatchObject({
+      placedAt: '2026-11-25T18:40:00Z',
+      piece: { id: 'test-piece', revision: '0123456789ab' },
+      measure: { of: 'wrist', text: '6 1/2 in', mm: 165.1 },
+      hand: 'left',
+      quantity: 2,
+      buyer: { name: 'Iris Moor', email: 'iris@example.org', note: 'By the 3rd,\nplease.' },
+      shown: { counts: wish.candidate.counts, priceMinor: wish.candidate.priceMinor, currency: 'GBP' },
+    });
+  });
+
+  test('any form that passes makes an order document', () => {
+    const wish = wishFor('6½ in');
+    fc.assert(
+      fc.property(
+        fc.string({ unit: 'binary' }),
+        fc.string({ unit: 'binary' }),
+        fc.emailAddress(),
+        (name, note, email) => {
+          const form = { ...FORM, name: `I${name}`, note, email };
+          fc.pre(Object.keys(checkForm(form)).length === 0);
+          expect(checkOrder(writeOrder(wish, form, 0, randomByte))).toBeNull();
+        },
+      ),
+    );
+  });
+
+  test('the summary is drawn from what will be sent', () => {
+    const wish = wishFor('6½');
+    const { number: _number, placedAt: _placedAt, ...sent } = writeOrder(wish, FORM, 0, randomByte);
+    expect(draftOrder(wish, FORM)).toMatchObject(sent);
+  });
+
+  test('a bare number gets the unit of its field', () => {
+    expect([textWithUnit('6½', 'in'), textWithUnit('16,5', 'cm'), textWithUnit(' 165 mm', 'in')]).toEqual([
+      '6½ in',
+      '16,5 cm',
+      '165 mm',
+    ]);
+    expect(unitOfOrder(writeOrder(wishFor('6½'), FORM, 0, randomByte))).toBe('in');
+    expect(unitOfOrder(writeOrder(wishFor('165 mm'), FORM, 0, randomByte))).toBe('cm');
+  });
+});
+
+describe.each(LANGS)('mail in %s', (lang) => {
+  const order = writeOrder(wishFor('6½', lang), FORM, Date.UTC(2026, 10, 25), randomByte);
+  const mail = writeMail(order, 'Test Piece', SHOP, orderWords(lang));
+
+  test('can be read by a person and, at its foot, by the order book', () => {
+    expect(mail.body).toContain('Ninepin Beadwork');
+    expect(mail.body).toContain('Iris Moor');
+    expect(mail.body).toContain('6½ in');
+    expect(decode(mail.body)).toEqual({ ok: true, document: order });
+  });
+
+  test('goes to the shop with everything in it', () => {
+    // RFC 6068: address, then subject and body as escaped fields.
+    const link = new URL(mail.link);
+    expect(link.protocol).toBe('mailto:');
+    expect(link.pathname).toBe('orders@ninepin.example');
+    expect(link.searchParams.get('subject')).toBe(mail.subject);
+    expect(link.searchParams.get('body')?.replaceAll('\r\n', '\n')).toBe(mail.body);
+  });
+
+  test('stands in the slip’s address behind the #, where no server sees it', () => {
+    const link = new URL(slipLink('https://ninepin.example/slip/', order));
+    expect(`${link.pathname}${link.search}`).toBe('/slip/');
+    expect(decode(link.hash)).toEqual({ ok: true, document: order });
+  });
+});
+
+test('an id reads like a name where the shop can’t be asked', () => {
+  expect(readableId('weir-light')).toBe('Weir light');
+});

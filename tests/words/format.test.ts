@@ -1,0 +1,98 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { parseLength } from '#core/units/length.ts';
+import {
+  formatDate,
+  formatDateTime,
+  formatFor,
+  formatLength,
+  formatList,
+  formatMoney,
+  formatNumber,
+} from '#words/format.ts';
+import { isLang, LANGS } from '#words/lang.ts';
+
+/** Blanks that don't break, as plain ones. */
+const plain = (text: string): string => text.replace(/[\u00a0\u202f]/g, ' ');
+
+describe('lengths as a maker says them', () => {
+  // One inch is 25.4 mm, exactly (NIST SP 811 (2008), App. B.8).
+  test.each([
+    [165.1, '6½ in'],
+    [168.275, '6⅝ in'],
+    [25.4, '1 in'],
+    [12.7, '½ in'],
+    [3.175, '⅛ in'],
+    [1, '0 in'],
+    [0, '0 in'],
+    [-12.7, '−½ in'],
+    [-1, '0 in'],
+    // Rounds up through the whole inch.
+    [25.3, '1 in'],
+    [444.5, '17½ in'],
+  ])('%d mm is %s', (mm, text) => {
+    expect(plain(formatLength(mm, 'in', 'en'))).toBe(text);
+  });
+
+  test('centimetres to the millimetre, millimetres whole, in each spelling', () => {
+    expect(plain(formatLength(165.1, 'cm', 'en'))).toBe('16.5 cm');
+    expect(plain(formatLength(165.1, 'cm', 'de'))).toBe('16,5 cm');
+    expect(plain(formatLength(160.2, 'cm', 'de'))).toBe('16 cm');
+    expect(plain(formatLength(164.6, 'mm', 'en'))).toBe('165 mm');
+    expect(plain(formatLength(165.1, 'in', 'de'))).toBe('6½ Zoll');
+  });
+
+  test('what is written can be read again, to half of its last step', () => {
+    const halfStep = { in: 25.4 / 16, cm: 0.5, mm: 0.5 } as const;
+    fc.assert(
+      fc.property(
+        fc.double({ min: 10, max: 3000, noNaN: true }),
+        fc.constantFrom('in', 'cm', 'mm'),
+        fc.constantFrom(...LANGS),
+        (mm, unit, lang) => {
+          // From a thousand on, a language's thousands mark would be in it: nobody writes lengths so.
+          fc.pre(unit !== 'mm' || mm < 999);
+          const read = parseLength(formatLength(mm, unit, lang), 'mm');
+          expect(read.ok && read.unit).toBe(unit);
+          expect(read.ok ? Math.abs(read.mm - mm) : Infinity).toBeLessThanOrEqual(halfStep[unit] + 1e-9);
+        },
+      ),
+    );
+  });
+});
+
+describe('money', () => {
+  // Minor units by ISO 4217: pound 2, yen 0, Kuwaiti dinar 3.
+  test.each([
+    [4800, 'GBP', 'en', '£48.00'],
+    [4800, 'JPY', 'en', 'JP¥4,800'],
+    [4800, 'KWD', 'en', 'KWD 4.800'],
+    [123456, 'GBP', 'de', '1.234,56 £'],
+    [5, 'EUR', 'de', '0,05 €'],
+  ] as const)('%d of %s in %s is %s', (minor, currency, lang, text) => {
+    expect(plain(formatMoney(minor, currency, lang))).toBe(text);
+  });
+});
+
+test('dates are written out in the language and the zone asked for', () => {
+  expect(formatDate('2026-11-25T18:40:00Z', 'en')).toBe('25 November 2026');
+  expect(formatDate('2026-11-25T18:40:00Z', 'de')).toBe('25. November 2026');
+  expect(formatDate('2026-11-25T23:40:00Z', 'de', 'Europe/Berlin')).toBe('26. November 2026');
+  expect(plain(formatDateTime('2026-11-25T18:40:00Z', 'en'))).toBe('25 November 2026 at 18:40');
+});
+
+test('lists and numbers follow the language', () => {
+  expect(formatList(['a', 'b', 'c'], 'en')).toBe('a, b and c');
+  expect(formatList(['a', 'b'], 'de')).toBe('a und b');
+  expect(formatNumber(1234.5, 'de', 1)).toBe('1.234,5');
+});
+
+test('short lengths are eighths or whole millimetres, fine ones tenths of a millimetre', () => {
+  expect(plain(formatFor('en', 'in', 'GBP').short(6.35))).toBe('¼ in');
+  expect(plain(formatFor('en', 'cm', 'GBP').short(6.35))).toBe('6 mm');
+  expect(plain(formatFor('de', 'in', 'GBP').fine(0.25))).toBe('0,3 mm');
+});
+
+test('a language is known by its code alone', () => {
+  expect(['en', 'de', 'fr', '', null, 1].map(isLang)).toEqual([true, true, false, false, false, false]);
+});
