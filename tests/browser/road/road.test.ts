@@ -1,0 +1,183 @@
+/** From a finished piece to a bench card, as buyer and maker go it, against the built shop. */
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchChromium } from '#tests/support/chromium.ts';
+import { startShop, type RunningShop } from '#tests/support/shop.ts';
+import { startStaticHost, type StaticHost } from '#tests/support/staticHost.ts';
+import { giveSize, order, shownFigures, standing, type Wish } from './buyer.ts';
+
+const client = new URL('../../../dist/client/', import.meta.url).pathname;
+
+const focalBracelet: Wish = {
+  field: 'Round your wrist',
+  size: '165 mm',
+  sit: 'Easy',
+  hand: 'Left hand',
+  name: 'Ada Fenwick',
+  email: 'ada@example.org',
+  note: 'For the ninth of May.',
+};
+const pendantNecklace: Wish = {
+  field: 'Finished length, clasp included',
+  size: '17½ in',
+  hand: 'Right hand',
+  name: 'Jonas Pell',
+  email: 'jonas@example.org',
+  note: '',
+};
+
+let browser: Browser;
+let shop: RunningShop;
+let host: StaticHost;
+let context: BrowserContext;
+let said: string[];
+
+beforeAll(async () => {
+  [browser, shop, host] = await Promise.all([launchChromium(), startShop(), startStaticHost(client)]);
+});
+afterAll(async () => {
+  await Promise.all([browser?.close(), shop?.stop(), host?.stop()]);
+});
+
+async function newPage(expected: RegExp | null = null): Promise<Page> {
+  context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  said = [];
+  const page = await context.newPage();
+  const note = (text: string): void => void (expected?.test(text) === true || said.push(text));
+  page.on('console', (message) => note(`${message.type()}: ${message.text()}`));
+  page.on('pageerror', (error) => note(String(error)));
+  return page;
+}
+
+/** The value that stands beside a name on a page of terms. */
+const term = (page: Page, name: string) =>
+  page
+    .locator('dt', { hasText: new RegExp(`^${name}$`) })
+    .locator('xpath=following-sibling::dd[1]')
+    .first();
+
+async function seeAtBench(page: Page, number: string): Promise<void> {
+  await page.setViewportSize({ width: 1280, height: 900 });
+  await page.goto(`${shop.base}/bench/`);
+  await page.getByRole('link', { name: number }).click();
+  await page.getByRole('heading', { level: 1, name: `Order ${number}` }).waitFor();
+}
+
+/** Where a piece stands in the list, however many pages the list has. */
+async function addressOf(page: Page, piece: string): Promise<string> {
+  for (;;) {
+    const link = page.getByRole('link', { name: piece }).first();
+    if ((await link.count()) > 0) return new URL((await link.getAttribute('href')) ?? '', page.url()).href;
+    const next = (await page.locator('a[rel=next]').getAttribute('href')) ?? '';
+    await page.goto(new URL(next, page.url()).href);
+  }
+}
+
+/** Sections of the card, clasp to ring. */
+const strung = (page: Page) => page.getByRole('table', { name: 'Stringing order, clasp to ring' });
+
+test('a focal bracelet for a wrist of 165 mm, easy, worked by the left hand', async () => {
+  const page = await newPage();
+  await page.goto(`${shop.base}/`);
+  await page.getByRole('link', { name: 'See every piece' }).click();
+  await page.goto(await addressOf(page, 'Banked Fire'));
+  await giveSize(page, focalBracelet);
+  const figures = await shownFigures(page);
+  await order(page, focalBracelet);
+  await expect.poll(async () => (await standing(page)).text).toContain('The maker has it');
+  const { number } = await standing(page);
+
+  await page.getByRole('link', { name: 'Slip to keep' }).click();
+  await page.getByRole('heading', { name: `Order ${number}` }).waitFor();
+  expect(await term(page, 'Finished length').textContent()).toBe(figures['Finished length']);
+
+  await seeAtBench(page, number);
+  expect(await page.getByText('Checked: all figures are those that the buyer saw.').isVisible()).toBe(true);
+  await page.getByRole('link', { name: 'Bench card' }).click();
+  // Left-handed: the board shows the piece as on another person, so the clasp lies on its right.
+  expect(await term(page, 'Hand').textContent()).toContain('right');
+  const rows = await strung(page).getByRole('row').allTextContents();
+  expect(rows.findIndex((row) => row.includes('lobster'))).toBeLessThan(
+    rows.findIndex((row) => row.includes('Ember')),
+  );
+  expect(rows.findIndex((row) => row.includes('Ember'))).toBeLessThan(
+    rows.findIndex((row) => row.includes('ring')),
+  );
+  for (const name of ['Wire', 'Cut', 'Leave free', 'Crimp', 'Cover']) {
+    expect(await term(page, name).textContent()).toMatch(/\d/);
+  }
+  expect(await page.getByRole('checkbox', { name: /both wires lie side by side/ }).count()).toBe(2);
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  expect(pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1);
+  expect(said).toEqual([]);
+  await context.close();
+});
+
+test('a pendant necklace at 17½ in, worked by the right hand', async () => {
+  const page = await newPage();
+  await page.goto(`${shop.base}/pieces/loom-shuttle/`);
+  await giveSize(page, pendantNecklace);
+  const figures = await shownFigures(page);
+  await order(page, pendantNecklace);
+  await expect.poll(async () => (await standing(page)).text).toContain('The maker has it');
+  const { number } = await standing(page);
+  await seeAtBench(page, number);
+  expect(await term(page, 'Size').textContent()).toBe('17½ in finished length');
+  expect(await term(page, 'Finished length').textContent()).toBe(figures['Finished length']);
+  await page.getByRole('link', { name: 'Bench card' }).click();
+  expect(await term(page, 'Hand').textContent()).toContain('left');
+  expect(await page.getByRole('article').textContent()).toMatch(/[Pp]endant/);
+  expect(said).toEqual([]);
+  await context.close();
+});
+
+test('a static host with no bench behind it: the same order by e-mail, pasted at the bench', async () => {
+  const page = await newPage(/Failed to load resource.*(404|405)/);
+  await page.goto(`${host.base}/pieces/banked-fire/`);
+  await giveSize(page, focalBracelet);
+  const figures = await shownFigures(page);
+  await order(page, focalBracelet);
+  const link = page.getByRole('link', { name: 'Open as an e-mail' });
+  await link.waitFor();
+  const { number } = await standing(page);
+  const mail = new URL((await link.getAttribute('href')) ?? '');
+  expect(mail.protocol).toBe('mailto:');
+  const body = new URLSearchParams(mail.search).get('body') ?? '';
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Download the order' }).click(),
+  ]);
+  const file = await download.path();
+
+  await page.goto(`${shop.base}/bench/in/`);
+  // As a mail program answers: quoted, and broken at 72 characters.
+  const quoted = body.replace(/(.{72})/g, '$1\n').replace(/^/gm, '> ');
+  await page.getByLabel('E-mail, link or order').fill(quoted);
+  await page.getByRole('button', { name: 'Take in' }).click();
+  await page.getByText(number).first().waitFor();
+  await seeAtBench(page, number);
+  expect(await term(page, 'Finished length').textContent()).toBeTruthy();
+  expect(await page.getByText('Checked: all figures are those that the buyer saw.').isVisible()).toBe(true);
+  expect(figures['Finished length']).toMatch(/\d/);
+
+  await page.goto(`${shop.base}/bench/in/`);
+  await page
+    .getByLabel(/Or files/)
+    .setInputFiles({
+      name: 'order.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(await read(file)),
+    });
+  await page.getByRole('button', { name: 'Take in' }).click();
+  await page
+    .getByText(/already|before|twice/i)
+    .first()
+    .waitFor();
+  expect(said).toEqual([]);
+  await context.close();
+});
+
+async function read(path: string): Promise<string> {
+  const { readFile } = await import('node:fs/promises');
+  return readFile(path, 'utf8');
+}
