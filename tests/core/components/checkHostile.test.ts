@@ -5,7 +5,7 @@ import { changed, codes, found } from '#tests/support/checked.ts';
 import { ALL, COMPONENTS, design } from '#tests/support/workshop.ts';
 
 describe('hostile input', () => {
-  const runs = process.env['CLASPWISE_THOROUGH'] === '1' ? 200_000 : 3000;
+  const runs = process.env['CLASPWISE_THOROUGH'] === '1' ? 200_000 : 1000;
 
   it('any JSON at all comes back as problems, never as a throw', () => {
     fc.assert(

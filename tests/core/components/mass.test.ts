@@ -22,7 +22,7 @@ import {
 
 /** Volume of the turned outline by thin slices: another way to the same figure. */
 function sliced(alongMm: number, acrossMm: number, roundingMm: number, holeMm: number): number {
-  const slices = 20_000;
+  const slices = 5000;
   let sum = 0;
   for (let n = 0; n < slices; n += 1) {
     const fromEnd = Math.min(n + 0.5, slices - n - 0.5) * (alongMm / slices);
@@ -47,7 +47,7 @@ describe('volume', () => {
           const holeMm = bored * acrossMm * 0.95;
           const bead = component('bead', { alongMm, acrossMm, roundingMm, holeMm });
           const other = sliced(alongMm, acrossMm, roundingMm, holeMm);
-          expect(Math.abs(volumeMm3(bead) - other)).toBeLessThan(1e-4 * acrossMm ** 2 * alongMm);
+          expect(Math.abs(volumeMm3(bead) - other)).toBeLessThan(5e-4 * acrossMm ** 2 * alongMm);
         },
       ),
       { numRuns: 60 },
