@@ -1,13 +1,15 @@
 /** One component on the wire, painted: its surfaces, figure, hole, lines, gloss and edge. */
 import type { Component } from '#core/components/component.ts';
+import { hash, stream } from '../seed/seed.ts';
 import { element, num } from '../svg/text.ts';
 import type { Gradient } from './gradient.ts';
 import { paintGloss } from './gloss.ts';
-import { glow, layLight } from './lay.ts';
+import { glow } from './glow.ts';
+import { layLight } from './lay.ts';
 import type { Light } from './light.ts';
 import { materials } from './material/all.ts';
 import type { Material, Tint } from './material/material.ts';
-import { formOf } from './shape/all.ts';
+import { formOf, isIrregular } from './shape/all.ts';
 import type { Form, Mark } from './shape/form.ts';
 import type { Ink } from './ink.ts';
 
@@ -16,25 +18,52 @@ const EDGE_SHARE = 0.016;
 const EDGE_LEAST_MM = 0.06;
 const EDGE_OPACITY = '.75';
 
-/** Markup of the component round the origin, its hole along x. `random` is its own stream. */
-export function paintBead(ink: Ink, component: Component, light: Light, random: () => number): string {
+/**
+ * Markup of the component round the origin, its hole along x.
+ * A figure and the light on it are symbols of their own: six stones in six lights are then twelve
+ * drawings and not thirty-six.
+ * @param variant which of those that differ, from 0
+ */
+export function paintBead(ink: Ink, component: Component, light: Light, variant: number): string {
   const material = materials[component.look.family];
-  const form = formOf(component, random);
+  const form = formOf(component, streamOf(component, 'form', variant));
+  const lit = (): string => paintLit(ink, component, material, form, light);
+  if (material.figure === null) return lit();
+  const shown = isIrregular(component) ? variant : 0;
+  const under = ink.symbol(`figure ${component.id} ${component.alongMm} ${variant}`, () =>
+    paintFigure(ink, component, material, form, streamOf(component, 'figure', variant)),
+  );
+  const over = ink.symbol(
+    `light ${component.id} ${component.alongMm} ${shown} ${num(light.x)} ${num(light.y)}`,
+    lit,
+  );
+  return element('use', { href: under }) + element('use', { href: over });
+}
+
+/** A stream of its own for each purpose, so that one doesn't move the other. */
+function streamOf({ id }: Component, purpose: string, variant: number): () => number {
+  return stream(hash(`${id} ${purpose} ${variant}`));
+}
+
+/** All but the figure. */
+function paintLit(ink: Ink, component: Component, material: Material, form: Form, light: Light): string {
   const edge = {
-    fill: 'none',
     stroke: material.edge(component.look),
     'stroke-width': Math.max(EDGE_LEAST_MM, component.acrossMm * EDGE_SHARE),
     'stroke-opacity': EDGE_OPACITY,
   };
+  // One surface carries the edge itself: every element less is one less a bead for the browser to lay out.
+  const [only] = form.surfaces.length === 1 ? form.surfaces : [];
+  const surfaces = form.surfaces.map(({ mark, lie }) => {
+    const fill = fillOf(ink, layLight(component.look, material, lie, light));
+    return write(mark, only === undefined ? fill : { ...fill, ...edge });
+  });
   return (
-    figure(ink, component, material, form, random) +
-    form.surfaces
-      .map(({ mark, lie }) => write(mark, fillOf(ink, layLight(component.look, material, lie, light))))
-      .join('') +
+    surfaces.join('') +
     hole(ink, component, material) +
     lines(component, material, form) +
     paintGloss(ink, component, material.gloss, form, light) +
-    write(form.outline, edge)
+    (only === undefined ? write(form.outline, { fill: 'none', ...edge }) : '')
   );
 }
 
@@ -48,7 +77,7 @@ function write(mark: Mark, more: Readonly<Record<string, string | number>>): str
 }
 
 /** The plain colour with its markings; light is laid over it. */
-function figure(
+function paintFigure(
   ink: Ink,
   component: Component,
   material: Material,
@@ -57,7 +86,7 @@ function figure(
 ): string {
   if (material.figure === null) return '';
   const box = { halfAlongMm: component.alongMm / 2, halfAcrossMm: component.acrossMm / 2 };
-  const marks = material.figure(component.look, box, random);
+  const marks = material.figure(component.look, box, random, ink);
   const plain = write(form.outline, { fill: component.look.colour });
   return plain + element('g', { 'clip-path': ink.clip(write(form.outline, {})) }, marks);
 }

@@ -2,7 +2,7 @@
 import type { Component } from '#core/components/component.ts';
 import { element, num } from '../svg/text.ts';
 import type { Ink } from './ink.ts';
-import { glow } from './lay.ts';
+import { glow } from './glow.ts';
 import type { Light } from './light.ts';
 import type { Material } from './material/material.ts';
 import type { Form } from './shape/form.ts';

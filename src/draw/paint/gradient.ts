@@ -43,5 +43,18 @@ export function writeGradient(gradient: Gradient, id: string): string {
   }
   const [cx, cy] = gradient.centre;
   const [fx, fy] = gradient.focus;
-  return element('radialGradient', { id, cx, cy, r: gradient.radius, fx, fy }, stops);
+  // SVG takes a half for what isn't said, and the centre for the focus.
+  const unlessHalf = (share: number): number | undefined => (share === 0.5 ? undefined : share);
+  return element(
+    'radialGradient',
+    {
+      id,
+      cx: unlessHalf(cx),
+      cy: unlessHalf(cy),
+      r: unlessHalf(gradient.radius),
+      fx: fx === cx ? undefined : fx,
+      fy: fy === cy ? undefined : fy,
+    },
+    stops,
+  );
 }

@@ -1,7 +1,7 @@
 /** What hangs from the middle of the wire: rings, then the pendant. */
 import type { Component } from '#core/components/component.ts';
 import type { Design } from '#core/strand/design.ts';
-import { hash, stream } from '../seed/seed.ts';
+
 import { num } from '../svg/text.ts';
 import { paintBead } from './bead.ts';
 import { bar, circlePath } from './finding/bar.ts';
@@ -47,7 +47,7 @@ function paintPendant(ink: Ink, pendant: Component): string {
     roundingMm: Math.min(pendant.roundingMm, bodyMm / 2, pendant.acrossMm / 2),
   };
   const light = lightOn(DOWN_RAD);
-  const painted = paintBead(ink, body, light, stream(hash(pendant.id)));
+  const painted = paintBead(ink, body, light, 0);
   const eye = bar(circlePath(eyeMm * 0.5, 0, eyeMm * 0.62), eyeMm * 0.28, {
     family: 'metal',
     colour: pendant.look.family === 'metal' ? pendant.look.colour : '#c4c7cc',

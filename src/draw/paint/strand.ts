@@ -1,7 +1,7 @@
 /** Components where they stand, painted with shared symbols. */
 import type { Component } from '#core/components/component.ts';
 import type { Spot } from '../place/spot.ts';
-import { hash, stream } from '../seed/seed.ts';
+import { hash } from '../seed/seed.ts';
 import { element, num } from '../svg/text.ts';
 import { paintBead } from './bead.ts';
 import type { Ink } from './ink.ts';
@@ -10,7 +10,7 @@ import { materials } from './material/all.ts';
 import { isIrregular, isRound, isTwoEnded } from './shape/all.ts';
 
 /** Tumbled chips differ in outline even where their material has no figure. */
-const CHIP_VARIANTS = 6;
+const CHIP_VARIANTS = 4;
 
 /** One `<use>` a spot, in the order given: later ones lie on top. */
 export function paintSpots(ink: Ink, spots: readonly Spot[]): string {
@@ -23,9 +23,7 @@ export function paintSpot(ink: Ink, spot: Spot): string {
   const variant = variantOf(component, spot.index);
   const light = lightOn(turnRad);
   const key = [component.id, variant, num(light.x), num(light.y)].join(' ');
-  const href = ink.symbol(key, () =>
-    paintBead(ink, component, light, stream(hash(`${component.id} ${variant}`))),
-  );
+  const href = ink.symbol(key, () => paintBead(ink, component, light, variant));
   // A ball looks the same from everywhere; what is longer than round is seen shorter from aslant.
   const seenShare = component.shape === 'ball' ? 1 : (spot.seenShare ?? 1);
   return useAt(href, spot.xMm, spot.yMm, turnRad, seenShare);

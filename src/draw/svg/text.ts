@@ -26,7 +26,9 @@ export function num(value: number, decimals = 2): string {
   const scale = 10 ** decimals;
   const rounded = Math.round(value * scale) / scale;
   if (rounded === 0) return '0';
-  return String(rounded).replace(/^(-?)0\./, '$1.');
+  const text = String(rounded);
+  if (text.startsWith('0.')) return text.slice(1);
+  return text.startsWith('-0.') ? `-${text.slice(2)}` : text;
 }
 
 export type Attributes = Readonly<Record<string, string | number | undefined>>;

@@ -16,10 +16,10 @@ export function paintLoop(ink: Ink, design: Design, placed: PlacedLoop): string 
 /** A square round the origin that holds everything, with a margin, mm. */
 export function squareRound(loops: readonly PlacedLoop[], leastMm: number, marginMm: number): Box {
   let reachMm = leastMm;
-  for (const { spots } of loops) {
-    for (const spot of spots) {
-      const ownMm = Math.max(spot.component.alongMm, spot.component.acrossMm) / 2;
-      reachMm = Math.max(reachMm, Math.abs(spot.xMm) + ownMm, Math.abs(spot.yMm) + ownMm);
+  for (const { spots, closing } of loops) {
+    for (const { component, xMm, yMm } of [...spots, ...closing]) {
+      const ownMm = component === null ? 0 : Math.max(component.alongMm, component.acrossMm) / 2;
+      reachMm = Math.max(reachMm, Math.abs(xMm) + ownMm, Math.abs(yMm) + ownMm);
     }
   }
   reachMm += marginMm;

@@ -3,7 +3,7 @@
  * the eye that takes the wire on the right, metal reaching past both.
  */
 import type { Component } from '#core/components/component.ts';
-import { element, pair } from '../../svg/text.ts';
+import { element, num, pair } from '../../svg/text.ts';
 import type { Ink } from '../ink.ts';
 import type { Light } from '../light.ts';
 import { materials } from '../material/all.ts';
@@ -57,7 +57,7 @@ export const lobster: ClaspPainter = (ink, clasp, light) => {
     line(`M${at(-0.2, 0.27)}L${at(-0.24, 0.47)}`, clasp, w * 0.035) +
     solid(
       ink,
-      `M${at(0.27, -0.17)}H${(0.35 * l).toFixed(2)}V${(0.17 * w).toFixed(2)}H${(0.27 * l).toFixed(2)}Z`,
+      `M${at(0.27, -0.17)}H${num(0.35 * l)}V${num(0.17 * w)}H${num(0.27 * l)}Z`,
       clasp.look,
       light,
       w * 0.03,
@@ -77,7 +77,7 @@ export const springRing: ClaspPainter = (_ink, clasp) => {
     eyes(clasp) +
     bar(circlePath(centre, 0, radius), wire, clasp.look) +
     bar(`M${pair(pinX, pinY)}l${pair(wire * 0.5, wire * 0.9)}`, wire * 0.6, clasp.look) +
-    line(`M${pair(centre - radius * 0.2, radius - wire / 2)}v${wire.toFixed(2)}`, clasp, wire * 0.12)
+    line(`M${pair(centre - radius * 0.2, radius - wire / 2)}v${num(wire)}`, clasp, wire * 0.12)
   );
 };
 
@@ -88,10 +88,10 @@ export const toggle: ClaspPainter = (_ink, clasp) => {
   const centre = -clasp.alongMm / 2 + radius - wire / 2;
   const half = radius * 1.45;
   return (
-    bar(`M${pair(centre, 0)}H${(clasp.alongMm / 2).toFixed(2)}`, wire * 0.6, clasp.look) +
+    bar(`M${pair(centre, 0)}H${num(clasp.alongMm / 2)}`, wire * 0.6, clasp.look) +
     eyes(clasp) +
     bar(circlePath(centre, 0, radius), wire, clasp.look) +
-    bar(`M${pair(centre, -half)}V${half.toFixed(2)}`, wire * 1.1, clasp.look)
+    bar(`M${pair(centre, -half)}V${num(half)}`, wire * 1.1, clasp.look)
   );
 };
 
@@ -103,7 +103,7 @@ export const hook: ClaspPainter = (_ink, clasp) => {
   const left = -half - wire / 2 + bend;
   const d =
     `M${pair(half * 0.6, 0)}C${pair(half * 0.1, 0)} ${pair(0, -bend)} ${pair(left, -bend)}` +
-    `A${bend.toFixed(2)} ${bend.toFixed(2)} 0 0 0 ${pair(left, bend)}H${(-half * 0.1).toFixed(2)}l${pair(wire, wire * 0.8)}`;
+    `A${num(bend)} ${num(bend)} 0 0 0 ${pair(left, bend)}H${num(-half * 0.1)}l${pair(wire, wire * 0.8)}`;
   return eyes(clasp) + bar(d, wire, clasp.look);
 };
 
@@ -112,13 +112,13 @@ export const box: ClaspPainter = (ink, clasp, light) => {
   const l = clasp.alongMm;
   const w = clasp.acrossMm;
   const shell = (from: number, to: number, height: number): string =>
-    `M${pair(from * l, -height * w)}H${(to * l).toFixed(2)}V${(height * w).toFixed(2)}H${(from * l).toFixed(2)}Z`;
+    `M${pair(from * l, -height * w)}H${num(to * l)}V${num(height * w)}H${num(from * l)}Z`;
   return (
     eyes(clasp) +
     solid(ink, shell(-0.46, -0.3, 0.3), clasp.look, light, w * 0.02) +
     solid(ink, shell(-0.34, 0.36, 0.5), clasp.look, light, w * 0.025) +
     line(shell(-0.26, 0.28, 0.4), clasp, w * 0.025) +
-    line(`M${pair(-0.3 * l, -0.1 * w)}V${(0.1 * w).toFixed(2)}`, clasp, w * 0.05)
+    line(`M${pair(-0.3 * l, -0.1 * w)}V${num(0.1 * w)}`, clasp, w * 0.05)
   );
 };
 
@@ -127,8 +127,8 @@ export const magnetic: ClaspPainter = (ink, clasp, light) => {
   const l = clasp.alongMm;
   const w = clasp.acrossMm;
   const cup = (side: 1 | -1): string =>
-    `M${pair(side * 0.01 * l, -0.5 * w)}H${(side * 0.26 * l).toFixed(2)}` +
-    `Q${pair(side * 0.38 * l, -0.5 * w)} ${pair(side * 0.38 * l, 0)}T${pair(side * 0.26 * l, 0.5 * w)}H${(side * 0.01 * l).toFixed(2)}Z`;
+    `M${pair(side * 0.01 * l, -0.5 * w)}H${num(side * 0.26 * l)}` +
+    `Q${pair(side * 0.38 * l, -0.5 * w)} ${pair(side * 0.38 * l, 0)}T${pair(side * 0.26 * l, 0.5 * w)}H${num(side * 0.01 * l)}Z`;
   const far = bar(circlePath(-l / 2 + 0.7, 0, 0.7 + wireOf(clasp) / 2), wireOf(clasp), clasp.look);
   return (
     eyes(clasp) +

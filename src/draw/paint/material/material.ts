@@ -1,5 +1,6 @@
 /** What a material does with light; one file each beside this one. */
 import type { Look } from '#core/components/component.ts';
+import type { Ink } from '../ink.ts';
 
 /** A figure is drawn in a box of ±half measures round the component's centre, the hole along x. */
 export type FigureBox = {
@@ -24,7 +25,7 @@ export type Material = {
   /** How many differing ones to draw before they repeat; 1 where all are alike. */
   readonly variants: number;
   /** Markings on the plain colour, under the veil of light; `random` gives the same stream for the same variant. */
-  readonly figure: ((look: Look, box: FigureBox, random: () => number) => string) | null;
+  readonly figure: ((look: Look, box: FigureBox, random: () => number, ink: Ink) => string) | null;
   /** True where the hole shows through it. */
   readonly clear: boolean;
 };

@@ -44,9 +44,9 @@ export function isRound(component: Component): boolean {
   return component.shape === 'ball' && component.kind !== 'cover' && component.alongMm === component.acrossMm;
 }
 
-/** Alike at both ends, so that half a turn makes no difference. */
+/** Alike at both ends, or as good as, so that half a turn makes no difference. */
 export function isTwoEnded(component: Component): boolean {
-  return component.shape !== 'cap' && component.shape !== 'drop' && component.shape !== 'chip';
+  return component.shape !== 'cap' && component.shape !== 'drop';
 }
 
 /** No two alike, whatever they are made of. */
