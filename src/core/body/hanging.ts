@@ -19,31 +19,45 @@ const MOST_MM = 1e6;
 /** A pendant of this many times the strand's weight hangs it straight, to the last digit that matters. */
 const STRAIGHT = 1e9;
 
-/** Halvings of the bracket; 2⁻¹⁰⁰ of any factor is beyond the last bit. */
-const MOST_HALVINGS = 120;
-/** Doublings of the first guess; the caps above need far fewer. */
-const MOST_DOUBLINGS = 200;
+/** Steps of the search. Newton needs about six; halving alone, where it fails, fewer than this. */
+const MOST_STEPS = 200;
+/** The root is found when it moves by no more than this share of itself. */
+const STILL = 1e-15;
 
-/** Half the length that hangs with parameter h. Written as a product, so that a nearly taut strand loses no digits. */
-function halfLength(hMm: number, spanMm: number, pendantMm: number): number {
-  const u0 = Math.asinh(pendantMm / (2 * hMm));
-  const half = spanMm / (4 * hMm);
-  return 2 * hMm * Math.cosh(u0 + half) * Math.sinh(half);
+/**
+ * ln of half the length that hangs with steepness x = 1/h, and its slope in x.
+ * Half the length is 2h cosh(u0 + w/4h) sinh(w/4h): written as a product, so
+ * that a nearly taut strand loses no digits, and as a logarithm, so that a
+ * steep one doesn't overflow.
+ */
+function logHalfLength(x: number, spanMm: number, pendantMm: number): { value: number; slope: number } {
+  const half = (spanMm * x) / 4;
+  const lift = (pendantMm * x) / 2;
+  const mean = Math.asinh(lift) + half;
+  const meanSlope = pendantMm / 2 / Math.sqrt(1 + lift ** 2) + spanMm / 4;
+  // ln(2 cosh mean) and ln(2 sinh half), their large parts taken out.
+  const value =
+    mean + Math.log1p(Math.exp(-2 * mean)) + half + Math.log(-Math.expm1(-2 * half)) - Math.log(2 * x);
+  return { value, slope: Math.tanh(mean) * meanSlope + spanMm / 4 / Math.tanh(half) - 1 / x };
 }
 
-/** The parameter whose strand is as long as wanted: the length falls as h grows, so the root is unique. */
-function solveH(halfMm: number, spanMm: number, pendantMm: number): number {
-  let low = spanMm;
-  let high = spanMm;
-  for (let n = 0; n < MOST_DOUBLINGS && !(halfLength(low, spanMm, pendantMm) >= halfMm); n += 1) low /= 2;
-  for (let n = 0; n < MOST_DOUBLINGS && !(halfLength(high, spanMm, pendantMm) <= halfMm); n += 1) high *= 2;
-  for (let n = 0; n < MOST_HALVINGS; n += 1) {
-    const middle = Math.sqrt(low * high);
-    if (middle <= low || middle >= high) break;
-    if (halfLength(middle, spanMm, pendantMm) >= halfMm) low = middle;
-    else high = middle;
+/** The steepness whose strand is as long as wanted: the length rises with it, so the root is unique. */
+function solveSteepness(halfMm: number, spanMm: number, pendantMm: number): number {
+  const wanted = Math.log(halfMm);
+  let low = 0;
+  let high = Infinity;
+  let x = 1 / spanMm;
+  for (let n = 0; n < MOST_STEPS; n += 1) {
+    const { value, slope } = logHalfLength(x, spanMm, pendantMm);
+    if (value < wanted) low = x;
+    else high = x;
+    const newton = x + (wanted - value) / slope;
+    const kept = newton > low && newton < high;
+    const next = kept ? newton : high === Infinity ? 2 * x : (low + high) / 2;
+    if (Math.abs(next - x) <= STILL * x) return next;
+    x = next;
   }
-  return Math.sqrt(low * high);
+  return x;
 }
 
 /** A weightless strand: two straight lines from the points to the weight. */
@@ -66,7 +80,7 @@ export function hang(lengthMm: number, spanMm: number, pendantMm: number): Hung 
   if (!(spanMm >= LEAST_MM) || !(lengthMm > spanMm) || !(lengthMm <= MOST_MM) || !(pendantMm >= 0))
     return null;
   if (pendantMm > STRAIGHT * lengthMm) return hangStraight(lengthMm, spanMm);
-  const hMm = solveH(lengthMm / 2, spanMm, pendantMm);
+  const hMm = 1 / solveSteepness(lengthMm / 2, spanMm, pendantMm);
   const u0 = Math.asinh(pendantMm / (2 * hMm));
   const half = spanMm / (4 * hMm);
   const u1 = u0 + 2 * half;

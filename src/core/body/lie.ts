@@ -69,6 +69,12 @@ const lineRound = (baseMm: number, acrossMm: number) => baseMm + Math.PI * acros
 /** Every figure of a load is one, and none is below 0. */
 const sound = (load: Load) => Object.values(load).every((figure) => Number.isFinite(figure) && figure >= 0);
 
+/**
+ * Sag of a strand as long as the neck base is round, over that round: half of
+ * it hangs across 1/π of it, whatever the neck, so one curve scaled.
+ */
+const SAG_AT_PIT = hang(Math.PI / 2, 1, 0)!.sagMm / Math.PI;
+
 /** Flat figures of one strand on a neck base of a given girth; null where it doesn't reach round. */
 function hangOn(
   load: Load,
@@ -79,9 +85,7 @@ function hangOn(
   const spanMm = round / Math.PI;
   const frontMm = load.lengthMm - round / 2;
   const hung = hang(frontMm, spanMm, pendantRatio(load));
-  const atPit = hang(round / 2, spanMm, 0);
-  if (hung === null || atPit === null) return null;
-  return { hung, spanMm, frontMm, sagAtPitMm: atPit.sagMm };
+  return hung === null ? null : { hung, spanMm, frontMm, sagAtPitMm: SAG_AT_PIT * round };
 }
 
 /**

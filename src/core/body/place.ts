@@ -10,8 +10,39 @@ export type Aim = 'strand' | 'pendant';
 /** Longer than any rope wound twice; bounds the search. */
 const MOST_LENGTH_MM = 5000;
 
-/** Halvings of the bracket: 2⁻⁶⁰ of five metres. */
-const HALVINGS = 60;
+/** Steps of the search; regula falsi (Illinois) needs about ten. */
+const MOST_STEPS = 100;
+/** A length is found when it is known to this, far below any bead. */
+const STILL_MM = 1e-9;
+
+/**
+ * Where a rising function is 0 between two lengths that it changes sign on:
+ * regula falsi with the Illinois halving, so that neither end is stuck.
+ */
+function root(rising: (lengthMm: number) => number, leastMm: number, mostMm: number): number {
+  let low = leastMm;
+  let high = mostMm;
+  let below = rising(low);
+  let above = rising(high);
+  let side = 0;
+  for (let n = 0; n < MOST_STEPS && high - low > STILL_MM; n += 1) {
+    const between = low + (high - low) * (below / (below - above));
+    const value = rising(between);
+    if (value === 0) return between;
+    if (value < 0) {
+      low = between;
+      below = value;
+      if (side < 0) above /= 2;
+      side = -1;
+    } else {
+      high = between;
+      above = value;
+      if (side > 0) below /= 2;
+      side = 1;
+    }
+  }
+  return (low + high) / 2;
+}
 
 /**
  * Finished length that lies `wantedMm` below the pit of the neck, upright. A
@@ -27,14 +58,9 @@ export function lengthForDrop(
   if (!Number.isFinite(wantedMm)) return null;
   const belowWire = aim === 'pendant' ? load.pendantMiddleMm * Math.cos(CHEST_SLOPE_RAD) : 0;
   const target = wantedMm - belowWire;
-  const at = (lengthMm: number) => dropMm({ ...load, lengthMm }, figure, figure.neckBase.mm) ?? -Infinity;
-  let low = figure.neckGirth.mm + Math.PI * load.acrossMm;
-  let high = MOST_LENGTH_MM;
-  if (at(low) > target || at(high) < target) return null;
-  for (let n = 0; n < HALVINGS; n += 1) {
-    const middle = (low + high) / 2;
-    if (at(middle) < target) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+  const beyond = (lengthMm: number) =>
+    (dropMm({ ...load, lengthMm }, figure, figure.neckBase.mm) ?? -MOST_LENGTH_MM) - target;
+  const least = figure.neckGirth.mm + Math.PI * load.acrossMm;
+  if (!(beyond(least) <= 0) || !(beyond(MOST_LENGTH_MM) >= 0)) return null;
+  return root(beyond, least, MOST_LENGTH_MM);
 }
