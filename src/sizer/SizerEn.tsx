@@ -1,15 +1,13 @@
 import { sizing } from '#words/en/sizing.ts';
-import { Sizer, type SizerProps } from './components/Sizer.tsx';
+import { Sizer, type SizerLanguage, type SizerProps } from './components/Sizer.tsx';
+
+const load: SizerLanguage['load'] = {
+  road: () => import('./road/OrderRoadEn.tsx'),
+  chart: () => import('./body/BodyChartEn.tsx'),
+  ruler: () => import('./screen/ScreenRulerEn.tsx'),
+};
 
 /** The island in English: one language’s words, so that a phone gets no other. */
 export default function SizerEn(props: SizerProps) {
-  return (
-    <Sizer
-      {...props}
-      lang="en"
-      words={sizing}
-      loadRoad={() => import('./road/OrderRoadEn.tsx')}
-      loadChart={() => import('./body/BodyChartEn.tsx')}
-    />
-  );
+  return <Sizer {...props} lang="en" words={sizing} load={load} />;
 }

@@ -1,10 +1,13 @@
 /** The piece as sized, drawn to scale: laid straight, closed as it is worn, or on a body. */
 import type { ComponentChildren } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import type { BodyChartProps } from '../body/components/BodyChart.tsx';
 import type { DrawnPiece } from '../drawing/drawPiece.ts';
 import { VIEWS, type DrawnView, type View } from '../drawing/views.ts';
 import type { PieceForSizer } from '../props.ts';
+import { LifeSize } from '../screen/LifeSize.tsx';
+import type { ScreenRulerProps } from '../screen/ScreenRuler.tsx';
+import { useLifeSize } from '../screen/useLifeSize.ts';
 import { Choices } from './Choices.tsx';
 import { useLoaded, type ComponentModule, type Loader } from './useLoaded.ts';
 
@@ -13,6 +16,7 @@ export type PictureProps = Omit<DrawnPiece, 'view' | 'piece'> & {
   /** Finished length asked for, mm; the candidate's own where none was. */
   readonly wantedMm: number;
   readonly loadChart: Loader<ComponentModule<BodyChartProps>>;
+  readonly loadRuler: Loader<ComponentModule<ScreenRulerProps>>;
   readonly onLength: (mm: number) => void;
   /** The piece as it is in the shop, drawn when the page was built: stands until the drawing code is there. */
   readonly built: ComponentChildren;
@@ -22,6 +26,9 @@ export function Picture(props: PictureProps) {
   const { words, id, piece } = props;
   const views = VIEWS[piece.design.kind];
   const [view, setView] = useState<View>(views[0]);
+  const [pxPerMm, setPxPerMm] = useState<number | null>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  useLifeSize(frame, pxPerMm);
   return (
     <div class="sizer-picture" data-view={view}>
       <Choices
@@ -32,7 +39,10 @@ export function Picture(props: PictureProps) {
         options={views.map((value) => ({ value, label: words.views[value] }))}
         onChange={setView}
       />
-      {view === 'worn' ? <Worn {...props} /> : <Drawing {...props} view={view} />}
+      <div ref={frame} class="sizer-picture-frame" data-life-size={pxPerMm !== null}>
+        {view === 'worn' ? <Worn {...props} /> : <Drawing {...props} view={view} />}
+      </div>
+      <LifeSize words={words} id={id} load={props.loadRuler} onChange={setPxPerMm} />
     </div>
   );
 }
@@ -40,7 +50,7 @@ export function Picture(props: PictureProps) {
 /** The body chart, fetched when it is first looked at. */
 function Worn({ words, loadChart, onLength, ...props }: PictureProps) {
   const { module, failed } = useLoaded(loadChart, true);
-  if (module === null) return <p role="status">{failed ? words.chartFailed : words.loading}</p>;
+  if (module === null) return <p role="status">{failed ? words.partFailed : words.loading}</p>;
   return <module.default sizingWords={words} onLength={onLength} {...props} />;
 }
 

@@ -19,6 +19,7 @@ import type { SizerState } from '../model/sizerState.ts';
 import type { PieceForSizer, ShopForSizer } from '../props.ts';
 import type { OrderRoadProps } from '../road/components/OrderRoad.tsx';
 import type { Wish } from '../road/model/write.ts';
+import type { ScreenRulerProps } from '../screen/ScreenRuler.tsx';
 import { Announcement } from './Announcement.tsx';
 import { Picture } from './Picture.tsx';
 import { Changes } from './Changes.tsx';
@@ -41,19 +42,15 @@ export type SizerProps = {
 export type SizerLanguage = {
   readonly lang: Lang;
   readonly words: SizingWords;
-  readonly loadRoad: Loader<ComponentModule<OrderRoadProps>>;
-  readonly loadChart: Loader<ComponentModule<BodyChartProps>>;
+  /** Parts that are fetched when they are wanted, in that language. */
+  readonly load: {
+    readonly road: Loader<ComponentModule<OrderRoadProps>>;
+    readonly chart: Loader<ComponentModule<BodyChartProps>>;
+    readonly ruler: Loader<ComponentModule<ScreenRulerProps>>;
+  };
 };
 
-export function Sizer({
-  piece,
-  shop,
-  picture,
-  lang,
-  words,
-  loadRoad,
-  loadChart,
-}: SizerProps & SizerLanguage) {
+export function Sizer({ piece, shop, picture, lang, words, load }: SizerProps & SizerLanguage) {
   const handle = useSizer(piece, shop, lang, browserStore);
   const { state, outcome } = handle;
   const { currency } = piece.rules;
@@ -87,7 +84,8 @@ export function Sizer({
             unit={state.unit}
             claspSide={advice?.boardSide ?? 'left'}
             wantedMm={wantedOf(sizing) ?? candidate.fittedMm}
-            loadChart={loadChart}
+            loadChart={load.chart}
+            loadRuler={load.ruler}
             onLength={handle.takeLength}
             built={picture}
           />
@@ -99,7 +97,7 @@ export function Sizer({
               shop={shop}
               store={browserStore}
               wish={wishOf(piece, lang, state, outcome)}
-              load={loadRoad}
+              load={load.road}
             />
           )}
         </div>

@@ -75,6 +75,6 @@ export const body: typeof english = {
     'Ein Strang um den Hals kann hängen bleiben und strangulieren. Nicht beim Schlafen, Spielen oder Klettern, und nie ohne eine erwachsene Person.',
     'Perlen und Verschlussteile sind Kleinteile, die verschluckt oder eingeatmet werden können. Nicht für Kinder unter drei Jahren und für kein Kind, das noch Dinge in den Mund nimmt.',
     'Ein Strang auf ummanteltem Stahldraht reißt nicht, wenn er hängen bleibt.',
-    'Die Vorschriften für Kinderschmuck sind von Ort zu Ort verschieden; die Werkstatt folgt denen, die bei Ihnen gelten. Fragen Sie dort, und im Zweifel auch, wer für die Gesundheit des Kindes sorgt.',
+    'Die Vorschriften für Kinderschmuck sind von Ort zu Ort verschieden: Prüfen Sie, was bei Ihnen gilt, und fragen Sie im Zweifel, wer für die Gesundheit des Kindes sorgt.',
   ],
 };

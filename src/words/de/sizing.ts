@@ -183,7 +183,7 @@ export const sizing: typeof english = {
   orderFirst: 'Geben Sie zuerst Ihr Maß an.',
   orderFailed:
     'Das Bestellformular ließ sich nicht laden: Ist ein Netz da? Versuchen Sie es noch einmal, oder schreiben Sie dem Laden.',
-  chartFailed: 'Die Körperzeichnung ließ sich nicht laden: Ist ein Netz da?',
+  partFailed: 'Dieser Teil der Seite ließ sich nicht laden: Ist ein Netz da?',
   announce: (f, lengthMm, girthMm, priceMinor) =>
     `Fertige Länge ${f.length(lengthMm)}, Innenumfang ${f.length(girthMm)}, ${f.money(priceMinor)}.`,
   loading: 'Wird ausgerechnet …',
@@ -193,6 +193,7 @@ export const sizing: typeof english = {
   views: { straight: 'Gerade gelegt', closed: 'Geschlossen', worn: 'Getragen' },
   viewsLegend: 'Bild',
   air: (f, mm) => `${f.short(mm)} Luft`,
+  measureScreen: 'Den Bildschirm neu messen',
   lifeSize: 'Echte Größe',
   noScript:
     'Das Bemessen braucht JavaScript. Ohne es wählen Sie aus der Größentabelle auf dieser Seite und bestellen per E-Mail.',

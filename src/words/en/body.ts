@@ -80,6 +80,6 @@ export const body = {
     'A strand round the neck can catch and strangle. Not for sleep, play or climbing, and never without a grown person there.',
     'Beads and findings are small parts that can be swallowed or breathed in. Not for children under three, nor for any child who still puts things in the mouth.',
     'A strand on coated steel wire does not break when it catches.',
-    'Rules for children’s jewellery differ from place to place; the maker follows those where you live. Ask her, and ask whoever looks after the child’s health if in doubt.',
+    'Rules for children’s jewellery differ from place to place: check those where you live, and if in doubt ask whoever looks after the child’s health.',
   ],
 };

@@ -184,7 +184,7 @@ export const sizing = {
   order: 'Order this piece',
   orderFirst: 'Give your size first.',
   orderFailed: 'The order form could not be fetched: is there a network? Try again, or write to the shop.',
-  chartFailed: 'The body chart could not be fetched: is there a network?',
+  partFailed: 'That part of the page could not be fetched: is there a network?',
   announce: (f: Format, lengthMm: number, girthMm: number, priceMinor: number): string =>
     `Finished length ${f.length(lengthMm)}, inside girth ${f.length(girthMm)}, ${f.money(priceMinor)}.`,
   loading: 'Working it out…',
@@ -194,6 +194,7 @@ export const sizing = {
   views: { straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
   viewsLegend: 'Picture',
   air: (f: Format, mm: number): string => `${f.short(mm)} of air`,
+  measureScreen: 'Measure the screen again',
   lifeSize: 'Life size',
   noScript:
     'Sizing needs JavaScript. Without it, choose from the table of sizes on this page and order by e-mail.',
