@@ -1,0 +1,82 @@
+/** A desk over a book in a folder of its own and the demo catalogue, as the server joins it. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Catalogue } from '#catalogue/catalogue.ts';
+import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { size } from '#core/sizing/size.ts';
+import { compose } from '#order/compose.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { makeNumber } from '#order/number.ts';
+import { throttle } from '#bench/access/throttle.ts';
+import { openInbox } from '#bench/book/inbox.ts';
+import { openBook, type Book } from '#bench/book/open.ts';
+import { pieceNow } from '#bench/check/pieceNow.ts';
+import type { Desk } from '#bench/desk/desk.ts';
+
+export const NOW_MS = Date.parse('2026-11-25T19:00:00Z');
+export const HOST = '127.0.0.1:4321';
+
+export async function demoCatalogue(): Promise<Catalogue> {
+  const { catalogue, problems } = await readCatalogue('content');
+  if (catalogue === null) throw new Error(JSON.stringify(problems));
+  return catalogue;
+}
+
+export type Shop = { readonly desk: Desk; readonly book: Book; readonly close: () => void };
+
+export function openShop(catalogue: Catalogue, perMinute = 0, busyMs = 50): Shop {
+  const folder = mkdtempSync(join(tmpdir(), 'desk-'));
+  const book = openBook(join(folder, 'orders.sqlite'), { busyMs });
+  const inbox = openInbox(book);
+  const desk: Desk = {
+    inbox: () => inbox,
+    pieceNow: (id) => Promise.resolve(pieceNow(catalogue, id)),
+    origins: ['https://shop.example'],
+    throttle: throttle(perMinute),
+    nowMs: () => NOW_MS,
+  };
+  const close = (): void => {
+    book.db.close();
+    rmSync(folder, { recursive: true });
+  };
+  return { desk, book, close };
+}
+
+let seed = 99;
+export const randomByte = (): number => (seed = (seed * 48271) % 2147483647) & 255;
+
+/** An order as the shop's own page makes it. */
+export function orderFor(
+  catalogue: Catalogue,
+  id: string,
+  mm: number,
+  fields: Partial<OrderDocument['buyer']> = {},
+): OrderDocument {
+  const piece = catalogue.pieces.find((one) => one.id === id);
+  if (piece === undefined) throw new Error(`no piece ${id}`);
+  const of = piece.design.kind === 'bracelet' ? ('wrist' as const) : ('length' as const);
+  const choice = { measure: { of, mm }, sit: 'easy', hand: 'left', pick: 'best', quantity: 1 } as const;
+  const sizing = size(piece.design, catalogue.shop.rules, piece.listedMinor, choice);
+  if (sizing.status === 'refused') throw new Error(JSON.stringify(sizing));
+  return compose({
+    number: makeNumber(randomByte),
+    placedAtMs: NOW_MS,
+    lang: 'en',
+    piece,
+    choice,
+    measureText: `${mm} mm`,
+    candidate: sizing.status === 'outside' ? sizing.nearest : sizing.chosen,
+    currency: catalogue.shop.rules.currency,
+    buyer: { name: 'Iris Møller', email: 'iris@example.org', note: '', ...fields },
+  });
+}
+
+/** A request as a browser on the shop's own page sends it. */
+export function post(body: string, headers: Record<string, string> = {}): Request {
+  return new Request(`http://${HOST}/desk/orders`, {
+    method: 'POST',
+    headers: { host: HOST, origin: `http://${HOST}`, 'content-type': 'application/json', ...headers },
+    body,
+  });
+}
