@@ -1,11 +1,14 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { solveLoop, type Part } from '#core/geometry/loop.ts';
 import { verifyLoop } from '#core/geometry/verifyLoop.ts';
 import { random, randomBead, type Random } from '#tests/core/fit/random.ts';
 import { barrierRadius } from './barrierLoop.ts';
 
+// The thorough sizes take minutes.
+vi.setConfig({ testTimeout: 3_600_000 });
+
 const STRANDS = process.env['CLASPWISE_THOROUGH'] ? 1000 : 60;
-const VERIFIED = process.env['CLASPWISE_THOROUGH'] ? 100_000 : 5000;
+const VERIFIED = process.env['CLASPWISE_THOROUGH'] ? 20_000 : 3000;
 
 /** A strand as one meets them: runs of a few kinds, now and then a large one, closed by a clasp. */
 function randomParts(of: Random, most: number): Part[] {

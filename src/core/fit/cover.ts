@@ -1,9 +1,8 @@
 /** Every measure that one strand can meet within tolerance, as exact intervals. */
 import type { StrandLimits } from './fit.ts';
-import type { Measure } from './measure.ts';
 import type { Outcome } from './outcome.ts';
-import type { FitProblem } from './problem.ts';
-import { findBetween, findNearest, TooLarge } from './search.ts';
+import type { Search } from './search.ts';
+import { TooLarge } from './tooLarge.ts';
 
 /** Closed at both ends, nm. */
 export type Interval = { readonly fromNm: number; readonly toNm: number };
@@ -17,10 +16,10 @@ const MOST_STEPS = 5000;
 const GOOD_STEP = 0.3;
 
 /** A piece that still meets `fromNm` and reaches beyond it; null where none does. */
-function onward(problem: FitProblem, measure: Measure, fromNm: number, toleranceNm: number): Outcome | null {
+function onward(search: Search, fromNm: number, toleranceNm: number): Outcome | null {
   const lastNm = fromNm + toleranceNm + TOUCH_NM;
-  const good = findBetween(problem, measure, fromNm + GOOD_STEP * toleranceNm, lastNm);
-  return good ?? findBetween(problem, measure, fromNm - toleranceNm + 1, lastNm);
+  const good = search.between(fromNm + GOOD_STEP * toleranceNm, lastNm);
+  return good ?? search.between(fromNm - toleranceNm + 1, lastNm);
 }
 
 /**
@@ -29,24 +28,19 @@ function onward(problem: FitProblem, measure: Measure, fromNm: number, tolerance
  * piece is left out, few are looked at.
  * @throws TooLarge
  */
-export function coverOf(
-  problem: FitProblem,
-  measure: Measure,
-  limits: StrandLimits,
-  toleranceNm: number,
-): Interval[] {
+export function coverOf(search: Search, limits: StrandLimits, toleranceNm: number): Interval[] {
   const intervals: Interval[] = [];
   let fromNm = limits.least.span.lowNm - toleranceNm;
-  let toNm = measure.of(limits.least.counts).highNm + toleranceNm;
+  let toNm = limits.least.span.highNm + toleranceNm;
   const endNm = limits.most.span.highNm + toleranceNm;
   for (let step = 0; toNm < endNm; step += 1) {
     if (step > MOST_STEPS) throw new TooLarge();
-    const next = onward(problem, measure, toNm, toleranceNm);
+    const next = onward(search, toNm, toleranceNm);
     if (next !== null) {
       toNm = next.span.highNm + toleranceNm;
       continue;
     }
-    const beyond = findNearest(problem, measure, { targetNm: toNm, toleranceNm: 0 }, 'above');
+    const beyond = search.nearest(toNm, 'above');
     if (beyond === null) break;
     intervals.push({ fromNm, toNm });
     fromNm = beyond.span.lowNm - toleranceNm;

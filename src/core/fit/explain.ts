@@ -2,7 +2,8 @@
 import { isEven, split, type Box } from './box.ts';
 import type { Measure } from './measure.ts';
 import { offNm, toMm, toNm } from './outcome.ts';
-import { MOST_BOXES, TooLarge } from './search.ts';
+import { MOST_BOXES } from './boxSearch.ts';
+import { TooLarge } from './tooLarge.ts';
 
 /** How often one section's motif was counted, say on a photograph, and how far wrong that may be. */
 export type Reckoned = {

@@ -1,8 +1,7 @@
 /** Fits one strand: the best piece within tolerance, or the nearest ones, or the limit that is in the way. */
-import type { Measure } from './measure.ts';
-import { compareOutcomes, type Outcome, type Wanted } from './outcome.ts';
+import { compareOutcomes, judge, type Outcome, type Wanted } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
-import { findNearest, findWithin } from './search.ts';
+import type { Search } from './search.ts';
 
 /** The smallest and the largest piece that this strand can be. */
 export type StrandLimits = { readonly least: Outcome; readonly most: Outcome };
@@ -24,9 +23,9 @@ const FAR_NM = 1e14;
  * Limits of a strand; null where the stock doesn't reach for any piece.
  * @throws TooLarge
  */
-export function strandLimits(problem: FitProblem, measure: Measure): StrandLimits | null {
-  const least = findNearest(problem, measure, { targetNm: 0, toleranceNm: 0 }, 'above');
-  const most = findNearest(problem, measure, { targetNm: FAR_NM, toleranceNm: 0 }, 'below');
+export function strandLimits(search: Search): StrandLimits | null {
+  const least = search.nearest(0, 'above');
+  const most = search.nearest(FAR_NM, 'below');
   return least === null || most === null ? null : { least, most };
 }
 
@@ -36,11 +35,11 @@ export function strandLimits(problem: FitProblem, measure: Measure): StrandLimit
  */
 export function fitStrand(
   problem: FitProblem,
-  measure: Measure,
+  search: Search,
   wanted: Wanted,
   limits: StrandLimits,
 ): StrandFit {
-  const best = findWithin(problem, measure, wanted);
+  const best = search.within(wanted);
   if (best !== null) return { status: 'fits', best };
   if (wanted.targetNm < limits.least.span.lowNm) {
     return { status: 'outside', side: 'below', nearest: limits.least };
@@ -48,11 +47,14 @@ export function fitStrand(
   if (wanted.targetNm > limits.most.span.highNm) {
     return { status: 'outside', side: 'above', nearest: limits.most };
   }
-  const below = findNearest(problem, measure, wanted, 'below');
-  const above = findNearest(problem, measure, wanted, 'above');
-  const nearest = [below, above].filter((outcome) => outcome !== null);
-  const [first, second] = nearest;
+  const nearest = (side: 'below' | 'above'): Outcome | null => {
+    const found = search.nearest(wanted.targetNm, side);
+    return found && judge(problem, wanted, found.counts, found.span);
+  };
+  const below = nearest('below');
+  const above = nearest('above');
+  const [first, second] = [below, above].filter((outcome) => outcome !== null);
   if (first === undefined) return { status: 'outside', side: 'below', nearest: limits.least };
-  const best2 = second !== undefined && compareOutcomes(problem, second, first) < 0 ? second : first;
-  return { status: 'near', best: best2, below, above };
+  const preferred = second !== undefined && compareOutcomes(problem, second, first) < 0 ? second : first;
+  return { status: 'near', best: preferred, below, above };
 }

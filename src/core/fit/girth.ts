@@ -181,5 +181,6 @@ export function girthMeasure(design: Design, strand: number, chain: Chain): Meas
     roughNm: ROUGH_NM,
     guessNm: (counts) => solvers[0]?.guessNm(counts) ?? 0,
     guessOffNm: GUESS_OFF_NM + toNm(chain.mostMm),
+    eachNm: null,
   };
 }

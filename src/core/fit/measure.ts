@@ -25,6 +25,8 @@ export type Measure = {
   /** The low end as it probably is, at no effort, mostly within `guessOffNm`; only ever to choose what to look at. */
   readonly guessNm: (counts: readonly number[]) => number;
   readonly guessOffNm: number;
+  /** Where the measure is a plain sum: what one repeat of each section adds, nm. Else null. */
+  readonly eachNm: readonly number[] | null;
 };
 
 /** How far the extender may be let out, mm. */
@@ -73,5 +75,6 @@ export function lengthMeasure(design: Design, strand: number, chain: Chain): Mea
     roughNm: 0,
     guessNm: (counts) => of(counts).lowNm,
     guessOffNm: mostNm,
+    eachNm,
   };
 }

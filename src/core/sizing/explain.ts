@@ -1,7 +1,7 @@
 /** The counts behind a finished piece: what a maker has who has the piece and a ruler, but no plan. */
 import { checkDesign } from '../components/check.ts';
 import { explain, type Explanation, type Reckoned } from '../fit/explain.ts';
-import { TooLarge } from '../fit/search.ts';
+import { TooLarge } from '../fit/tooLarge.ts';
 import type { Design } from '../strand/design.ts';
 import { measureOf } from './job.ts';
 import type { SizingProblem } from './sizing.ts';

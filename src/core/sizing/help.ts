@@ -1,10 +1,8 @@
 /** What would bring a piece to a size that it can't be brought to as it is. */
-import { findWithin } from '../fit/search.ts';
-import type { Measure } from '../fit/measure.ts';
+import { searchOf } from '../fit/search.ts';
 import { offNm, toHundredths, toMm, toNm, type Outcome } from '../fit/outcome.ts';
-import type { FitProblem } from '../fit/problem.ts';
 import type { Design, Section } from '../strand/design.ts';
-import { measureOf, type Job } from './job.ts';
+import { measureOf, type Job, type StrandJob } from './job.ts';
 import type { Help } from './sizing.ts';
 
 /** More of one component a side than this would be another piece, not this one mended. */
@@ -17,8 +15,7 @@ const MOST_TOLD = 2;
 /** One strand that doesn't come within tolerance of what it should be. */
 export type Shortfall = {
   readonly strand: number;
-  readonly problem: FitProblem;
-  readonly measure: Measure;
+  readonly job: StrandJob;
   readonly targetMm: number;
   /** The largest piece not above the target; null where even the smallest is. */
   readonly below: Outcome | null;
@@ -77,7 +74,8 @@ function addComponents(job: Job, short: Shortfall): Help[] {
 }
 
 function widenSections(job: Job, short: Shortfall): Help[] {
-  const { strand, problem, measure, targetMm } = short;
+  const { strand, targetMm } = short;
+  const { problem, measure } = short.job;
   const found = problem.sections.flatMap((section, index) => {
     const kept = job.design.strands[strand]?.sections[index]?.role === 'focal';
     if (kept) return [];
@@ -98,10 +96,11 @@ function widenSections(job: Job, short: Shortfall): Help[] {
 }
 
 function moreStock(job: Job, short: Shortfall): Help[] {
-  const { problem, measure, targetMm } = short;
+  const { problem, measure } = short.job;
+  const { targetMm } = short;
   if (problem.stock.length === 0) return [];
   const wanted = { targetNm: toNm(targetMm), toleranceNm: toNm(job.toleranceMm) };
-  const best = findWithin({ ...problem, stock: [] }, measure, wanted);
+  const best = searchOf({ ...problem, stock: [] }, measure).within(wanted);
   if (best === null) return [];
   return problem.stock.flatMap(({ component, left }, stock): Help[] => {
     const used = problem.sections.reduce(

@@ -2,11 +2,19 @@
 import { tallyFindings } from '../components/tally.ts';
 import { girthMeasure } from '../fit/girth.ts';
 import { lengthMeasure, type Chain, type Measure } from '../fit/measure.ts';
+import { searchOf, type Search } from '../fit/search.ts';
 import { fewestCounts, fitProblem, stockLeft, takenByRepeat, type FitProblem } from '../fit/problem.ts';
 import type { Counts, Design } from '../strand/design.ts';
 import { nestingOf, type Nesting } from './nest.ts';
 import type { Rules } from './rules.ts';
 import { fittedOf, type Fitted } from './target.ts';
+
+/** One strand's problem, and everything that may be asked about it. */
+export type StrandJob = {
+  readonly problem: FitProblem;
+  readonly measure: Measure;
+  readonly search: Search;
+};
 
 export type Job = {
   readonly design: Design;
@@ -14,8 +22,8 @@ export type Job = {
   readonly toleranceMm: number;
   /** Pieces that the stock is shared out over. */
   readonly pieces: number;
-  /** One for each strand. */
-  readonly measures: readonly Measure[];
+  /** One strand, out of the stock that the findings, the strands chosen so far and the fewest of the others leave. */
+  readonly strand: (index: number, chosen: Counts) => StrandJob;
   readonly nesting: Nesting;
 };
 
@@ -44,26 +52,6 @@ export function measureOf(design: Design, strand: number, fitted: Fitted): Measu
   return (fitted === 'length' ? lengthMeasure : girthMeasure)(design, strand, wholeChain(design));
 }
 
-/** Everything that sizing a piece comes back to. */
-export function jobOf(design: Design, rules: Rules, pieces: number): Job {
-  const fitted = fittedOf(design.kind);
-  return {
-    design,
-    fitted,
-    toleranceMm: rules.toleranceMm[design.kind],
-    pieces,
-    measures: design.strands.map((_, strand) => measureOf(design, strand, fitted)),
-    nesting: nestingOf(design),
-  };
-}
-
-/** One strand's problem out of the stock that the others leave it. */
-export function strandProblem(job: Job, strand: number, chosen: Counts): FitProblem {
-  const { design, pieces } = job;
-  const left = stockLeft(design, takenElsewhere(design, strand, chosen), pieces);
-  return fitProblem(design.strands[strand]!, left);
-}
-
 /**
  * The extender as far as a fit may count on it. On several strands it is left
  * to the wearer: let out, it would lengthen all of them alike.
@@ -71,4 +59,33 @@ export function strandProblem(job: Job, strand: number, chosen: Counts): FitProb
 export function wholeChain(design: Design): Chain {
   const { extenderMm } = design.ends;
   return { leastMm: 0, mostMm: extenderMm > 0 && design.strands.length === 1 ? extenderMm : 0 };
+}
+
+/** Strands as they are asked for; the same stock left gives the same one again, with all that it has found out. */
+function strandJobs(design: Design, fitted: Fitted, pieces: number): Job['strand'] {
+  const measures = design.strands.map((_, index) => measureOf(design, index, fitted));
+  const known = new Map<string, StrandJob>();
+  return (index, chosen) => {
+    const left = stockLeft(design, takenElsewhere(design, index, chosen), pieces);
+    const problem = fitProblem(design.strands[index]!, left);
+    const key = [index, ...problem.stock.map((stock) => stock.left)].join();
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const measure = measures[index]!;
+    const made = { problem, measure, search: searchOf(problem, measure) };
+    known.set(key, made);
+    return made;
+  };
+}
+
+export function jobOf(design: Design, rules: Rules, pieces: number): Job {
+  const fitted = fittedOf(design.kind);
+  return {
+    design,
+    fitted,
+    toleranceMm: rules.toleranceMm[design.kind],
+    pieces,
+    strand: strandJobs(design, fitted, pieces),
+    nesting: nestingOf(design),
+  };
 }

@@ -3,7 +3,7 @@ import type { StrandLimits } from '../fit/fit.ts';
 import { toMm } from '../fit/outcome.ts';
 import type { FitProblem } from '../fit/problem.ts';
 import type { Measure } from './choice.ts';
-import { strandProblem, type Job } from './job.ts';
+import type { Job } from './job.ts';
 import type { Rules, Sit } from './rules.ts';
 import type { Limits } from './sizing.ts';
 import { askedOf } from './target.ts';
@@ -53,7 +53,7 @@ export function limitsOf(
   const atMost = binding(most, 'smallest');
   const leastMm = least[atLeast] ?? 0;
   const mostMm = most[atMost] ?? 0;
-  const problemOf = (strand: number): FitProblem => strandProblem(job, strand, []);
+  const problemOf = (strand: number): FitProblem => job.strand(strand, []).problem;
   const mostCounts = limits[atMost]?.most.counts ?? [];
   return {
     leastMm,

@@ -1,21 +1,20 @@
 /** Fits every strand of a piece, one after the other, out of one stock. */
 import { fitStrand, strandLimits, type StrandFit, type StrandLimits } from '../fit/fit.ts';
 import { offNm, toMm, toNm, type Outcome } from '../fit/outcome.ts';
-import type { FitProblem } from '../fit/problem.ts';
 import type { Counts } from '../strand/design.ts';
 import { chainUsedMm } from './chain.ts';
 import type { Pick } from './choice.ts';
-import { strandProblem, wholeChain, type Job } from './job.ts';
+import { wholeChain, type Job, type StrandJob } from './job.ts';
 
 /** Limits of every strand, each with the others at their fewest; null where the stock doesn't reach. */
 export function allLimits(job: Job): StrandLimits[] | null {
-  const limits = job.measures.map((measure, strand) => strandLimits(strandProblem(job, strand, []), measure));
+  const limits = job.design.strands.map((_, index) => strandLimits(job.strand(index, []).search));
   return limits.every((limit) => limit !== null) ? limits : null;
 }
 
 /** One strand as planned: what it was asked, out of what, and what came of it. */
 export type StrandPlan = {
-  readonly problem: FitProblem;
+  readonly job: StrandJob;
   readonly targetMm: number;
   readonly fit: StrandFit;
 };
@@ -42,22 +41,22 @@ function picked(fit: StrandFit, pick: Pick): Outcome | null {
  * @throws TooLarge
  */
 export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null {
-  const { design, fitted, toleranceMm, measures, nesting } = job;
+  const { design, fitted, toleranceMm, nesting } = job;
   const counts: (readonly number[])[] = [];
   const strands: StrandPlan[] = [];
   let usedMm = 0;
   let worstNm = 0;
-  for (const [strand, measure] of measures.entries()) {
-    const problem = strandProblem(job, strand, counts);
-    const limits = strandLimits(problem, measure);
+  for (const strand of design.strands.keys()) {
+    const planned = job.strand(strand, counts);
+    const limits = strandLimits(planned.search);
     if (limits === null) return null;
     const strandMm = nesting.targetMm(strand, targetMm);
     const wanted = { targetNm: toNm(strandMm), toleranceNm: toNm(toleranceMm) };
-    const fit = fitStrand(problem, measure, wanted, limits);
+    const fit = fitStrand(planned.problem, planned.search, wanted, limits);
     const outcome = picked(fit, pick);
     if (outcome === null) return null;
     counts.push(outcome.counts);
-    strands.push({ problem, targetMm: strandMm, fit });
+    strands.push({ job: planned, targetMm: strandMm, fit });
     const off = offNm(outcome.span, wanted.targetNm);
     if (Math.abs(off) > Math.abs(worstNm)) worstNm = off;
     if (wholeChain(design).mostMm > 0) {

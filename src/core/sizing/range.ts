@@ -3,11 +3,11 @@ import { checkDesign } from '../components/check.ts';
 import { coverOf, intersect, type Interval } from '../fit/cover.ts';
 import type { StrandLimits } from '../fit/fit.ts';
 import { toMm, toNm } from '../fit/outcome.ts';
-import { TooLarge } from '../fit/search.ts';
+import { TooLarge } from '../fit/tooLarge.ts';
 import type { Design } from '../strand/design.ts';
 import type { Measure } from './choice.ts';
 import { limitsOf } from './limits.ts';
-import { jobOf, strandProblem, type Job } from './job.ts';
+import { jobOf, type Job } from './job.ts';
 import { allLimits } from './plan.ts';
 import type { Rules, Sit } from './rules.ts';
 import { stockProblem } from './size.ts';
@@ -42,9 +42,9 @@ const BODY_MEASURE: Readonly<Record<Design['kind'], Measure['of']>> = {
 function intervalsOf(job: Job, limits: readonly StrandLimits[]): Interval[] {
   const toleranceNm = toNm(job.toleranceMm);
   const covers = limits.map((limit, strand) => {
-    const problem = strandProblem(job, strand, []);
+    const { search } = job.strand(strand, []);
     const first = (nm: number): number => toNm(job.nesting.firstMm(strand, toMm(nm)));
-    return coverOf(problem, job.measures[strand]!, limit, toleranceNm).map((interval): Interval => ({
+    return coverOf(search, limit, toleranceNm).map((interval): Interval => ({
       fromNm: first(interval.fromNm),
       toNm: first(interval.toNm),
     }));

@@ -1,7 +1,7 @@
 /** A buyer's choice in, the piece she would get out. */
 import { checkDesign } from '../components/check.ts';
 import { tally } from '../components/tally.ts';
-import { TooLarge } from '../fit/search.ts';
+import { TooLarge } from '../fit/tooLarge.ts';
 import { fewestCounts } from '../fit/problem.ts';
 import { adviseHand } from '../hand/hand.ts';
 import type { Design } from '../strand/design.ts';
@@ -45,16 +45,15 @@ function outsideOf(plan: Plan): 'below' | 'above' | null {
 function helpFor(job: Job, plan: Plan): Help[] {
   const strand = plan.strands.findIndex(({ fit }) => fit.status !== 'fits');
   const planned = plan.strands[strand];
-  const measure = job.measures[strand];
-  if (planned === undefined || measure === undefined || planned.fit.status === 'fits') return [];
-  const { problem, targetMm, fit } = planned;
+  if (planned === undefined || planned.fit.status === 'fits') return [];
+  const { targetMm, fit } = planned;
   const [below, above] =
     fit.status === 'near'
       ? [fit.below, fit.above]
       : fit.side === 'above'
         ? [fit.nearest, null]
         : [null, fit.nearest];
-  return whatHelps(job, { strand, problem, measure, targetMm, below, above });
+  return whatHelps(job, { strand, job: planned.job, targetMm, below, above });
 }
 
 function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Choice): Sizing {

@@ -1,11 +1,14 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { fitStrand, strandLimits } from '#core/fit/fit.ts';
 import { toNm } from '#core/fit/outcome.ts';
-import { jobOf, strandProblem } from '#core/sizing/job.ts';
+import { jobOf } from '#core/sizing/job.ts';
 import type { Fitted } from '#core/sizing/target.ts';
 import { bestOf, nearestOf, tryAll } from '#tests/judges/exhaustive.ts';
 import { rules } from './designs.ts';
 import { random, randomDesign } from './random.ts';
+
+// The thorough sizes take minutes.
+vi.setConfig({ testTimeout: 3_600_000 });
 
 const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : 500;
 
@@ -16,9 +19,8 @@ function compare(seed: number, fitted: Fitted): number {
   const all = tryAll(design, fitted);
   const toleranceMm = of.pick([0, 0.5, 1.5, 3]);
   const job = jobOf(design, rules, 1);
-  const problem = strandProblem(job, 0, []);
-  const measure = job.measures[0]!;
-  const limits = strandLimits(problem, measure);
+  const { problem, search } = job.strand(0, []);
+  const limits = strandLimits(search);
   if (all.length === 0) {
     expect(limits).toBeNull();
     return 0;
@@ -31,7 +33,7 @@ function compare(seed: number, fitted: Fitted): number {
     const targetMm = Math.round((leastMm - 5 + of.next() * (mostMm - leastMm + 10)) * 100) / 100;
     const fit = fitStrand(
       problem,
-      measure,
+      search,
       { targetNm: toNm(targetMm), toleranceNm: toNm(toleranceMm) },
       limits!,
     );

@@ -1,0 +1,221 @@
+/**
+ * The search for any measure: branch and bound over boxes of counts. Exact: a box is dropped only where
+ * the measures of its corners prove that no choice in it can be the answer.
+ */
+import { inStock, isEven, leastCost, shrink, split, withoutCorner, wholeBox, type Box } from './box.ts';
+import type { Measure, Measuring } from './measure.ts';
+import {
+  compareNearest,
+  compareOutcomes,
+  HUNDREDTH_NM,
+  judge,
+  toHundredths,
+  type Outcome,
+  type Wanted,
+} from './outcome.ts';
+import type { FitProblem } from './problem.ts';
+import type { Search } from './search.ts';
+import { TooLarge } from './tooLarge.ts';
+
+/** Boxes looked at for one question. Real pieces need some hundreds; a design made to need more is refused. */
+export const MOST_BOXES = 100_000;
+
+type Spend = { boxes: number };
+
+function spend(spent: Spend): void {
+  spent.boxes += 1;
+  if (spent.boxes > MOST_BOXES) throw new TooLarge();
+}
+
+/** Anything that rounds to the tolerance in whole hundredths is within it. */
+function reachNm(wanted: Wanted): number {
+  return (toHundredths(wanted.toleranceNm) + 0.5) * HUNDREDTH_NM;
+}
+
+/**
+ * Whether the corners of a box show that it holds nothing between two measures.
+ * They are measured roughly, and only what the guess says may decide.
+ */
+function holdsNothing(measure: Measure, box: Box, fromNm: number, toNm: number): boolean {
+  if (!isEven(box, measure.evenFrom)) return false;
+  const { roughNm, rough, guessNm } = measure;
+  const clear = (of: Measuring, counts: readonly number[], above: boolean): boolean => {
+    const span = of(counts);
+    return above ? span.lowNm - roughNm > toNm : span.highNm + roughNm < fromNm;
+  };
+  if (guessNm(box.low) > toNm - measure.guessOffNm) {
+    const span = rough(box.low);
+    if (span.lowNm >= measure.evenAboveNm && clear(rough, box.low, true)) return true;
+  }
+  if (guessNm(box.high) < fromNm + measure.guessOffNm && clear(rough, box.high, false)) {
+    return measure.evenAboveNm <= 0 || rough(box.low).lowNm >= measure.evenAboveNm;
+  }
+  return false;
+}
+
+/** The best piece within tolerance and within a cost budget, or null. */
+function bestWithin(
+  problem: FitProblem,
+  measure: Measure,
+  wanted: Wanted,
+  budget: number,
+  spent: Spend,
+): Outcome | null {
+  const reach = reachNm(wanted);
+  const fromNm = wanted.targetNm - reach;
+  const toNm = wanted.targetNm + reach;
+  let best: Outcome | null = null;
+  const tryOne = (counts: readonly number[]): void => {
+    if (!inStock(problem, counts)) return;
+    const rough = measure.rough(counts);
+    if (rough.lowNm - measure.roughNm > toNm || rough.highNm + measure.roughNm < fromNm) return;
+    const outcome = judge(problem, wanted, counts, measure.of(counts));
+    if (outcome.excess > 0) return;
+    if (best === null || compareOutcomes(problem, outcome, best) < 0) best = outcome;
+  };
+  const visit = (whole: Box): void => {
+    spend(spent);
+    const box = shrink(problem, whole, best === null ? budget : best.cost);
+    if (box === null) return;
+    const parted = split(box, measure.evenFrom);
+    if (parted === null) {
+      tryOne(box.low);
+      return;
+    }
+    if (holdsNothing(measure, box, fromNm, toNm)) return;
+    const [lower, upper] = parted;
+    const lowerFirst = leastCost(problem, lower) <= leastCost(problem, upper);
+    for (const half of lowerFirst ? [lower, upper] : [upper, lower]) visit(half);
+  };
+  visit(wholeBox(problem));
+  return best;
+}
+
+/** The dearest change that the maker allows. */
+function dearest(problem: FitProblem): number {
+  return problem.sections.reduce(
+    (sum, { cost, usual, fewest, most }) => sum + cost * Math.max(usual - fewest, most - usual),
+    0,
+  );
+}
+
+/**
+ * The best piece within tolerance by the order of preference, or null where
+ * there is none. Budgets grow, so that only what costs little is looked at
+ * while that is enough.
+ * @throws TooLarge
+ */
+function findWithin(problem: FitProblem, measure: Measure, wanted: Wanted): Outcome | null {
+  const spent: Spend = { boxes: 0 };
+  const most = dearest(problem);
+  const step = problem.sections.reduce(
+    (least, { cost }) => (cost > 0 ? Math.min(least, cost) : least),
+    Infinity,
+  );
+  let budget = 0;
+  for (;;) {
+    const found = bestWithin(problem, measure, wanted, budget, spent);
+    if (found !== null || budget >= most) return found;
+    budget = Math.min(most, Math.max(budget + step, Math.ceil(budget * 1.5)));
+  }
+}
+
+/**
+ * The nearest piece on one side of the target: the largest not above it
+ * (`below`) or the smallest not below it (`above`); null where there is none.
+ * @throws TooLarge
+ */
+function findNearest(
+  problem: FitProblem,
+  measure: Measure,
+  wanted: Wanted,
+  side: 'below' | 'above',
+): Outcome | null {
+  const spent: Spend = { boxes: 0 };
+  const { targetNm } = wanted;
+  const { roughNm } = measure;
+  const below = side === 'below';
+  let best: Outcome | null = null;
+  /** How far a measure lies on the wanted side, nm; negative where it lies on the other. */
+  const roughlyOff = (counts: readonly number[]): number => {
+    const span = measure.rough(counts);
+    return below ? targetNm - span.highNm : span.lowNm - targetNm;
+  };
+  const tooFar = (offNm: number): boolean => best !== null && toHundredths(offNm - roughNm) > best.error;
+  const tryOne = (counts: readonly number[]): void => {
+    if (!inStock(problem, counts)) return;
+    const off = roughlyOff(counts);
+    if (off < -roughNm || tooFar(off)) return;
+    const span = measure.of(counts);
+    if (below ? span.highNm > targetNm : span.lowNm < targetNm) return;
+    const outcome = judge(problem, wanted, counts, span);
+    if (best === null || compareNearest(problem, outcome, best) < 0) best = outcome;
+  };
+  const visit = (whole: Box): void => {
+    spend(spent);
+    const box = shrink(problem, whole, Infinity);
+    if (box === null) return;
+    const [near, far] = below ? [box.high, box.low] : [box.low, box.high];
+    const even = isEven(box, measure.evenFrom) && measure.rough(box.low).lowNm >= measure.evenAboveNm;
+    const parted = split(box, measure.evenFrom);
+    if (parted === null) {
+      tryOne(near);
+      return;
+    }
+    if (even) {
+      const off = roughlyOff(near);
+      if (tooFar(off)) return;
+      if (off > roughNm) {
+        // The whole box lies on the wanted side, so its near corner is its best: the rest can only draw.
+        tryOne(near);
+        for (const rest of withoutCorner(box, below ? 'high' : 'low')) visit(rest);
+        return;
+      }
+      if (roughlyOff(far) < -roughNm) return;
+      tryOne(near);
+    }
+    const [lower, upper] = parted;
+    for (const half of below ? [upper, lower] : [lower, upper]) visit(half);
+  };
+  visit(wholeBox(problem));
+  return best;
+}
+
+/**
+ * Any piece that measures something between two ends, both included, or null
+ * where there is none. Leans towards the upper end.
+ * @throws TooLarge
+ */
+function findBetween(problem: FitProblem, measure: Measure, fromNm: number, toNm: number): Outcome | null {
+  const spent: Spend = { boxes: 0 };
+  const tryOne = (counts: readonly number[]): Outcome | null => {
+    if (!inStock(problem, counts)) return null;
+    const rough = measure.rough(counts);
+    if (rough.lowNm - measure.roughNm > toNm || rough.highNm + measure.roughNm < fromNm) return null;
+    const span = measure.of(counts);
+    if (span.lowNm > toNm || span.highNm < fromNm) return null;
+    return judge(problem, { targetNm: toNm, toleranceNm: 0 }, counts, span);
+  };
+  const visit = (whole: Box): Outcome | null => {
+    spend(spent);
+    const box = shrink(problem, whole, Infinity);
+    if (box === null) return null;
+    const parted = split(box, measure.evenFrom);
+    if (parted === null) return tryOne(box.low);
+    if (holdsNothing(measure, box, fromNm, toNm)) return null;
+    const [lower, upper] = parted;
+    const upperFirst = measure.guessNm(upper.low) <= toNm;
+    const [first, second] = upperFirst ? [upper, lower] : [lower, upper];
+    return visit(first) ?? visit(second);
+  };
+  return visit(wholeBox(problem));
+}
+
+/** Every question answered by boxes. */
+export function boxSearch(problem: FitProblem, measure: Measure): Search {
+  return {
+    within: (wanted) => findWithin(problem, measure, wanted),
+    nearest: (targetNm, side) => findNearest(problem, measure, { targetNm, toleranceNm: 0 }, side),
+    between: (fromNm, toNm) => findBetween(problem, measure, fromNm, toNm),
+  };
+}

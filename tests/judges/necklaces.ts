@@ -1,0 +1,60 @@
+/** Random necklaces as bare fitting problems, lengths in tenths of a millimetre. */
+import type { Measure } from '#core/fit/measure.ts';
+import type { FitProblem, FitSection } from '#core/fit/problem.ts';
+import type { Random } from '#tests/core/fit/random.ts';
+
+export type Necklace = {
+  readonly problem: FitProblem;
+  readonly measure: Measure;
+  readonly baseHundredths: number;
+  readonly eachHundredths: readonly number[];
+};
+
+const NM = 10_000;
+
+export function necklace(of: Random, sections: number, mostRepeats: number): Necklace {
+  const counted = of.next() < 0.25;
+  const made = Array.from({ length: sections }, (_, at): FitSection => {
+    const fewest = of.whole(0, 3);
+    const most = fewest + of.whole(1, mostRepeats);
+    const usual = of.whole(fewest, most);
+    const cost = of.whole(1, 8);
+    return {
+      id: `s${at}`,
+      usual,
+      fewest,
+      most,
+      cost,
+      partsPerRepeat: of.whole(1, 5),
+      takes: counted ? [of.whole(0, 2)] : [],
+    };
+  });
+  const baseHundredths = 10 * of.whole(300, 1200);
+  const eachHundredths = made.map(() => 10 * of.whole(15, 320));
+  const spanNm = (counts: readonly number[]): { lowNm: number; highNm: number } => {
+    const hundredths = eachHundredths.reduce(
+      (sum, each, at) => sum + each * (counts[at] ?? 0),
+      baseHundredths,
+    );
+    return { lowNm: hundredths * NM, highNm: hundredths * NM };
+  };
+  const fewestUse = made.reduce((sum, section) => sum + (section.takes[0] ?? 0) * section.fewest, 0);
+  return {
+    problem: {
+      sections: made,
+      stock: counted ? [{ component: 'counted', left: fewestUse + of.whole(0, 4 * mostRepeats) }] : [],
+    },
+    measure: {
+      of: spanNm,
+      evenFrom: made.map(() => 0),
+      evenAboveNm: -Infinity,
+      rough: spanNm,
+      roughNm: 0,
+      guessNm: (counts) => spanNm(counts).lowNm,
+      guessOffNm: 0,
+      eachNm: eachHundredths.map((each) => each * NM),
+    },
+    baseHundredths,
+    eachHundredths,
+  };
+}
