@@ -7,10 +7,10 @@ import { join } from 'node:path';
 export type RunningShop = {
   /** e.g. `http://127.0.0.1:40123`, no slash at the end. */
   readonly base: string;
-  /** Folder of the order book. */
+  /** File of the order book. */
   readonly book: string;
   readonly child: ChildProcess;
-  /** Ends the server and removes the book. */
+  /** Ends the server and removes its own book. */
   stop(): Promise<void>;
 };
 
@@ -18,11 +18,12 @@ const root = new URL('../..', import.meta.url).pathname;
 
 /**
  * Starts the server on a free port.
- * @param env further environment, e.g. another book folder
+ * @param env further environment, e.g. another book
  * @throws Error with what the server printed, where it ends before it serves
  */
 export async function startShop(env: Readonly<Record<string, string>> = {}): Promise<RunningShop> {
-  const book = env.CLASPWISE_BOOK ?? mkdtempSync(join(tmpdir(), 'order-book-'));
+  const folder = mkdtempSync(join(tmpdir(), 'order-book-'));
+  const book = env.CLASPWISE_BOOK ?? join(folder, 'orders.sqlite');
   const child = spawn(process.execPath, [join(root, 'src/command/start.ts'), '--built'], {
     cwd: root,
     env: { ...process.env, PORT: '0', HOST: '127.0.0.1', CLASPWISE_BOOK: book, ...env },
@@ -36,7 +37,7 @@ export async function startShop(env: Readonly<Record<string, string>> = {}): Pro
       const ended = new Promise((resolve) => child.once('exit', resolve));
       child.kill();
       await ended;
-      rmSync(book, { recursive: true, force: true });
+      rmSync(folder, { recursive: true, force: true });
     },
   };
 }
