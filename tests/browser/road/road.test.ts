@@ -161,13 +161,11 @@ test('a static host with no bench behind it: the same order by e-mail, pasted at
   expect(figures['Finished length']).toMatch(/\d/);
 
   await page.goto(`${shop.base}/bench/in/`);
-  await page
-    .getByLabel(/Or files/)
-    .setInputFiles({
-      name: 'order.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(await read(file)),
-    });
+  await page.getByLabel(/Or files/).setInputFiles({
+    name: 'order.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(await read(file)),
+  });
   await page.getByRole('button', { name: 'Take in' }).click();
   await page
     .getByText(/already|before|twice/i)

@@ -58,8 +58,8 @@ async function answer(query: Query): Promise<void> {
   try {
     const found = await engine.search(query.words, filters, query.sort);
     if (mine !== turn) return;
-    status.textContent = countText(found.length, query);
     await results.show(found, () => mine === turn);
+    if (mine === turn) status.textContent = countText(found.length, query);
   } catch {
     if (mine === turn) status.textContent = status.dataset['failed'] ?? '';
   }

@@ -1,0 +1,154 @@
+/** Finding a piece in a browser: words, filters, order, size, address and keyboard. */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { size } from '#core/sizing/size.ts';
+import { openShop, visit, type Shop } from './shop.ts';
+
+const { catalogue } = readCatalogue(process.env.CLASPWISE_CONTENT ?? 'content');
+if (catalogue === null) throw new Error('the content has problems');
+const { pieces, shop: shopFacts } = catalogue;
+
+let shop: Shop;
+beforeAll(async () => {
+  shop = await openShop();
+});
+afterAll(() => shop.close());
+
+const said = (page: Page): Promise<string> => page.locator('#find-said').innerText();
+const hits = (page: Page): Promise<string[]> => page.locator('#find-results a').allInnerTexts();
+
+async function answered(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.getElementById('find-said')?.textContent?.trim() !== '');
+}
+
+/** Every result, however many pages of them. */
+async function allHits(page: Page): Promise<string[]> {
+  const more = page.locator('#find-more');
+  while (await more.isVisible()) {
+    const before = (await hits(page)).length;
+    await more.click();
+    await page.waitForFunction(
+      (count) => document.querySelectorAll('#find-results a').length > count,
+      before,
+    );
+  }
+  return hits(page);
+}
+
+describe('the search page', () => {
+  test('fetches nothing of the index before someone searches', async () => {
+    const context = await shop.browser.newContext();
+    const page = await context.newPage();
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+    await page.goto(`${shop.address}/find/`, { waitUntil: 'networkidle' });
+    expect(asked.filter((path) => path.includes('pagefind'))).toEqual([]);
+    await page.locator('#find-words').focus();
+    await page.waitForResponse((response) => response.url().includes('pagefind'));
+    await context.close();
+  });
+
+  test('finds a piece by a word of its name; address and count say what was asked', async () => {
+    const { page, complaints } = await visit(shop, '/find/');
+    await page.locator('#find-words').pressSequentially('loom');
+    await answered(page);
+    expect(await hits(page)).toContain('Loom Shuttle');
+    expect(new URL(page.url()).searchParams.get('q')).toBe('loom');
+    expect(await said(page)).toMatch(/^\d+ pieces? found$/);
+    expect(await page.locator('#find-results img').first().getAttribute('src')).toMatch(/^\/pictures\//);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  test('shows the same when its address is opened again', async () => {
+    const { page } = await visit(shop, '/find/?kind=Bracelets&sort=cheapest');
+    await answered(page);
+    const wanted = pieces
+      .filter(({ design }) => design.kind === 'bracelet')
+      .map(({ listedMinor }) => listedMinor)
+      .sort((a, b) => a - b);
+    expect(await said(page)).toBe(`${wanted.length} pieces found`);
+    const prices = await page.locator('#find-results [data-price]').allInnerTexts();
+    const minor = prices.filter((text) => text !== '').map((text) => Math.round(Number(text.slice(1)) * 100));
+    expect(minor).toEqual([...minor].sort((a, b) => a - b));
+    await page.context().close();
+  });
+
+  test.each([
+    ['wrist', 'bracelet', '165 mm', 166],
+    ['wrist', 'bracelet', '140 mm', 140],
+    ['ankle', 'anklet', '230 mm', 230],
+    ['length', 'necklace', '450 mm', 450],
+    ['length', 'necklace', '700 mm', 700],
+  ] as const)(
+    'finds what can be made for a %s (%s) of %s, and nothing else',
+    async (of, kind, text, stepMm) => {
+      const names = { bracelet: 'Bracelets', anklet: 'Anklets', necklace: 'Necklaces' };
+      const query = new URLSearchParams({ kind: names[kind], of, size: text });
+      const { page } = await visit(shop, `/find/?${query.toString()}`);
+      await answered(page);
+      const choice = {
+        measure: { of, mm: stepMm },
+        sit: 'easy',
+        hand: 'right',
+        pick: 'best',
+        quantity: 1,
+      } as const;
+      const wanted = pieces
+        .filter(({ design }) => design.kind === kind)
+        .filter((piece) => size(piece.design, shopFacts.rules, piece.listedMinor, choice).status === 'fits')
+        .map(({ name }) => name);
+      expect((await allHits(page)).sort()).toEqual(wanted.sort());
+      await page.context().close();
+    },
+  );
+
+  test('remembers the last size on this device, and says when one can’t be read', async () => {
+    const { page } = await visit(shop, '/find/');
+    await page.locator('#find-fits').check();
+    await page.locator('#find-size-text').fill('6 1/2 in');
+    await answered(page);
+    await page.goto(`${shop.address}/find/`, { waitUntil: 'networkidle' });
+    await page.locator('#find-fits').check();
+    expect(await page.locator('#find-size-text').inputValue()).toBe('6 1/2 in');
+    await page.locator('#find-size-text').fill('a hand’s breadth');
+    await page.locator('#find-size-problem').waitFor({ state: 'visible' });
+    await page.context().close();
+  });
+
+  test('says what to do when nothing matches', async () => {
+    const { page } = await visit(shop, '/find/?q=zeppelin');
+    await answered(page);
+    expect(await said(page)).toContain('No piece matches');
+    expect(await hits(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  test('is worked by keyboard alone', async () => {
+    const { page } = await visit(shop, '/find/');
+    await page.locator('#find-words').focus();
+    await page.keyboard.type('glass');
+    await page.keyboard.press('Enter');
+    await answered(page);
+    await page.locator('#find-results a').first().focus();
+    await page.keyboard.press('Enter');
+    await page.waitForURL(/\/pieces\//);
+    await page.context().close();
+  });
+
+  test('speaks German on the German page', async () => {
+    const { page } = await visit(shop, '/de/find/?q=Glas');
+    await answered(page);
+    expect(await said(page)).toMatch(/gefunden$/);
+    expect(await page.locator('#find-results a').first().getAttribute('href')).toMatch(/^\/de\/pieces\//);
+    await page.context().close();
+  });
+
+  test('without JavaScript shows lists instead of a form', async () => {
+    const { page } = await visit(shop, '/find/', { javaScriptEnabled: false });
+    expect(await page.locator('#find-form').isVisible()).toBe(false);
+    expect(await page.locator('main .choices a').count()).toBeGreaterThan(15);
+    await page.context().close();
+  });
+});
