@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { toCsv } from '#bench/export/csv.ts';
+import type { Entry } from '#bench/book/entry.ts';
+import { sample } from '../../order/orders.ts';
+
+const entry = (buyer: Partial<typeof sample.buyer>): Entry => ({
+  document: { ...sample, buyer: { ...sample.buyer, ...buyer } },
+  receivedAt: '2026-11-25T19:00:00.000Z',
+  way: 'desk',
+  state: 'new',
+  dueOn: null,
+  snapshotId: null,
+  version: 1,
+  erasedAt: null,
+});
+
+/** A reader by the grammar of RFC 4180, section 2, written for this test alone. */
+function readCsv(text: string): string[][] {
+  const rows: string[][] = [];
+  let row: string[] = [];
+  let at = 0;
+  while (at < text.length) {
+    expect(text.charAt(at)).toBe('"');
+    let cell = '';
+    for (at += 1; ; at += 1) {
+      if (text.charAt(at) !== '"') cell += text.charAt(at);
+      else if (text.charAt(at + 1) === '"') {
+        cell += '"';
+        at += 1;
+      } else break;
+    }
+    row.push(cell);
+    at += 1;
+    if (text.charAt(at) === ',') at += 1;
+    else {
+      expect(text.slice(at, at + 2)).toBe('\r\n');
+      at += 2;
+      rows.push(row);
+      row = [];
+    }
+  }
+  return rows;
+}
+
+describe('CSV', () => {
+  it('has a heading, a line an order, and gives back what it was given', () => {
+    const note = 'She said "blue", not green;\nor grey, perhaps';
+    const [head = [], row = []] = readCsv(toCsv([entry({ note })]));
+    const record = Object.fromEntries(head.map((name, at) => [name, row[at]]));
+    expect(record).toMatchObject({
+      number: 'TX2-FYF-HTV',
+      note,
+      price: '64.50',
+      size_mm: '165.1',
+      name: 'Iris Møller',
+    });
+    expect(head).toHaveLength(row.length);
+  });
+
+  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\n=1', ' =1+1', '＝1', "=cmd|'/C calc'!A0", '|calc'])(
+    'keeps %j from being a formula',
+    (note) => {
+      const row = readCsv(toCsv([entry({ note })]))[1] ?? [];
+      expect(row.at(-1)).toBe(`'${note}`);
+    },
+  );
+
+  it('leaves plain texts and numbers as they are', () => {
+    const row = readCsv(toCsv([entry({ note: 'a-b' })]))[1] ?? [];
+    expect(row.at(-1)).toBe('a-b');
+    expect(row[8]).toBe('165.1');
+  });
+});
