@@ -117,20 +117,21 @@ export const goods: typeof English = {
   },
   care: {
     water: (names) =>
-      `Nicht mit ins Bad, ins Schwimmbecken oder ins Meer nehmen: In Wasser kann ${names} quellen, stumpf werden, rosten oder den Überzug verlieren, und Wasser kriecht am Draht entlang in die Quetschperlen.`,
+      `Nicht mit ins Bad, ins Schwimmbecken oder ins Meer nehmen: Wasser lässt quellen, rosten, stumpf werden (${names}), und es kriecht am Draht entlang in die Quetschperlen.`,
     perfume: (names) =>
-      `Zuletzt anlegen, nach Parfüm, Haarspray und Creme: Lösemittel und Öle machen stumpf, was empfindlich ist, hier ${names}.`,
+      `Zuletzt anlegen, nach Parfüm, Haarspray und Creme: Lösemittel und Öle machen stumpf (${names}).`,
     acid: (names) =>
       `Von Essig, Zitrone, eingetrocknetem Schweiß und Tauchbädern fernhalten: Säure greift an (${names}).`,
     light: (names) =>
       `Nicht auf der sonnigen Fensterbank liegen lassen: Starkes Licht bleicht oder dunkelt (${names}).`,
-    heat: (names) => `Weder auf die Heizung noch ins heiße Auto: Hitze kann reißen und verziehen (${names}).`,
+    heat: (names) =>
+      `Weder auf die Heizung noch ins heiße Auto: In der Hitze reißt und verzieht sich manches (${names}).`,
     knocks: (names) =>
-      `Bei grober Arbeit ablegen: Ein einziger harter Stoß kann Ecken oder Dellen schlagen (${names}).`,
+      `Bei grober Arbeit ablegen: Ein einziger harter Stoß schlägt Ecken ab oder Dellen hinein (${names}).`,
     tarnish: (names) =>
       `Mit der Zeit dunkelt es nach, das ist natürlich (${names}). Ein weiches trockenes Tuch hilft; Tauchbäder schaden den Perlen.`,
     scratching: (names) =>
-      `In einem eigenen Beutel aufbewahren: Weich, also unter 4 auf der Mohs-Skala, ist ${names}; schon Hausstaub kratzt, denn er enthält Quarz mit Härte 7.`,
+      `In einem eigenen Beutel aufbewahren. Hausstaub enthält Quarz, 7 auf der Mohs-Skala, und zerkratzt, was unter 4 liegt: ${names}.`,
   },
   careAlways:
     'Flach hinlegen oder lose aufhängen, nicht scharf knicken: Ein geknickter Draht bleibt geknickt und scheuert dort. Sehen Sie ab und zu am Draht entlang und auf beide Quetschperlen, und schicken Sie das Stück zum Neuauffädeln, wenn der Mantel eine Kerbe zeigt.',

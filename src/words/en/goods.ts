@@ -132,7 +132,7 @@ export const goods = {
     tarnish: (names: string) =>
       `It darkens with time, which is natural for ${names}. A soft dry cloth brings it back; dips harm the beads.`,
     scratching: (names: string) =>
-      `Keep it in a pouch of its own: ${names} is soft (below 4 on Mohs’s scale), and house dust, which holds quartz at 7, already scratches it.`,
+      `Keep it in a pouch of its own. House dust holds quartz, 7 on Mohs’s scale, and scratches what is below 4: ${names}.`,
   },
   careAlways:
     'Lay it flat or hang it loosely, don’t fold it sharply: a kinked wire stays kinked and wears there. Look along the wire and at both crimps now and then, and send it back for restringing when the coating shows a nick.',
