@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { report } from '#catalogue/read/problem.ts';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { facing } from '#core/hand/facing.ts';
 import { rulePrice } from '#core/price/price.ts';
 import { range } from '#core/sizing/range.ts';
 import { size } from '#core/sizing/size.ts';
 import { describe as asListed, usual } from '#core/sizing/usual.ts';
 import type { Measure } from '#core/sizing/choice.ts';
+import { stringing } from '#core/stringing/stringing.ts';
 import type { PieceKind } from '#core/strand/design.ts';
 
 const reading = readCatalogue(new URL('../../content', import.meta.url).pathname);
@@ -108,6 +110,23 @@ describe('the demo shop', () => {
       expect(['fits', 'near'], `${piece.id} ${measure.mm}`).toContain(sizing.status);
     }
   });
+
+  it.each(catalogue.pieces)(
+    '$id can be strung and worn: wire strong enough, pendant facing front',
+    (piece) => {
+      const { design, listedMinor } = piece;
+      const card = stringing(design, rules, asListed(design, rules, listedMinor, usual(design)), 'right');
+      expect(card.strength.enough).toBe(true);
+      expect(card.ends.crimp.fit).toBe('fits');
+      expect(['fits', undefined]).toContain(card.ends.cover?.fit);
+      for (const { tails } of card.strands)
+        expect([tails.clasp.blockedBy, tails.ring.blockedBy]).toEqual([null, null]);
+      expect(facing(design)?.faces ?? 'front').toBe('front');
+      // A strung piece that is worn all day weighs tens of grams (common practice, no source).
+      expect(card.mass.massG).toBeGreaterThan(2);
+      expect(card.mass.massG).toBeLessThan(80);
+    },
+  );
 
   it.each(catalogue.pieces)('$id is priced by the rule', ({ design, listedMinor, status, made }) => {
     const rule = rulePrice(design, usual(design), rules);
