@@ -9,7 +9,8 @@ import { claspEnd, lengthOfEnd, placeEnd } from '../place/closing.ts';
 import { toParts, type Spot } from '../place/spot.ts';
 import { placeStraight } from '../place/straight.ts';
 import { svgDocument, type Caption } from '../svg/document.ts';
-import { element, escapeXml, num, pair } from '../svg/text.ts';
+import { layCallouts } from './callouts.ts';
+import { element, num, pair } from '../svg/text.ts';
 
 export type EndsOptions = Caption & {
   /** Doubled wire run back through the end beads, from the crimp on, mm. */
@@ -58,24 +59,27 @@ export function drawEnds(design: Design, sequence: readonly Placed[], options: E
   const halfMm = Math.max(
     4,
     ...shown.map((spot) => spot.component.acrossMm / 2),
-    ...end.map((p) => (p.component?.acrossMm ?? 0) / 2),
+    // A toggle's bar reaches past its ring.
+    ...end.map((piece) => (piece.component?.acrossMm ?? 0) * 0.64),
   );
-  const textMm = rightMm / 26;
+  const textMm = rightMm / 29;
   const claspMm = end[0]?.kind === 'clasp' ? end[0].alongMm : 0;
-  const labels = [
-    { words: options.labels.clasp, atMm: claspMm * 0.4, isAbove: false },
-    { words: options.labels.loop, atMm: (claspMm + startMm) / 2, isAbove: true },
-    { words: options.labels.crimp, atMm: crimp?.xMm ?? startMm, isAbove: false },
-    {
-      words: cover === undefined ? undefined : options.labels.cover,
-      atMm: cover?.xMm ?? startMm,
-      isAbove: true,
-    },
-    { words: options.labels.tail, atMm: (beadsFromMm + tailEndMm) / 2, isAbove: false },
-  ];
-  const tallMm = halfMm + textMm * 4;
-  const box = { x: -3, y: -tallMm, width: rightMm + 6, height: 2 * tallMm };
-  return svgDocument(options, box, ink.definitions(), painted + paintLabels(labels, halfMm, textMm));
+  const { labels } = options;
+  const callouts = layCallouts(
+    [
+      { words: labels.clasp, atMm: claspMm * 0.4, side: 'below' },
+      { words: labels.loop, atMm: (claspMm + startMm) / 2, side: 'above' },
+      { words: labels.crimp, atMm: crimp?.xMm ?? startMm, side: 'below' },
+      { words: cover === undefined ? undefined : labels.cover, atMm: cover?.xMm ?? startMm, side: 'above' },
+      { words: labels.tail, atMm: (beadsFromMm + tailEndMm) / 2, side: 'below' },
+    ],
+    halfMm,
+    rightMm,
+    textMm,
+  );
+  const reachMm = callouts.reachMm + 1;
+  const box = { x: -3, y: -reachMm, width: rightMm + 6, height: 2 * reachMm };
+  return svgDocument(options, box, ink.definitions(), painted + callouts.svg);
 }
 
 /** What closes the clasp end, and what is strung after it. */
@@ -119,23 +123,4 @@ function openCover({ xMm, component }: Spot): string {
     'stroke-width': 0.16,
     'stroke-dasharray': '.6 .4',
   });
-}
-
-type Label = { readonly words: string | undefined; readonly atMm: number; readonly isAbove: boolean };
-
-/** Alternately above and below, each with a line to its part. */
-function paintLabels(labels: readonly Label[], halfMm: number, textMm: number): string {
-  let d = '';
-  let texts = '';
-  for (const { words, atMm, isAbove } of labels) {
-    if (words === undefined) continue;
-    const way = isAbove ? -1 : 1;
-    d += `M${pair(atMm, way * 0.8)}V${num(way * (halfMm + textMm * 0.8))}`;
-    const y = way * (halfMm + textMm * 1.6) + (isAbove ? 0 : textMm * 0.6);
-    texts += element('text', { x: Math.max(0, atMm - textMm * 0.3), y }, escapeXml(words));
-  }
-  return (
-    element('path', { d, stroke: 'currentColor', 'stroke-width': 0.12, opacity: '.8' }) +
-    element('g', { fill: 'currentColor', 'font-size': textMm, 'font-family': 'inherit' }, texts)
-  );
 }

@@ -53,7 +53,7 @@ const views: Readonly<Record<string, Draw>> = {
     drawShare(of, usualSequences(of), { title, description: title, idPrefix, name: title, shop: title }),
 };
 
-const designs = [...pieces, ...Array.from({ length: 12 }, (_, seed) => randomDesign(seed))];
+const designs = [...pieces, ...Array.from({ length: 4 }, (_, seed) => randomDesign(seed))];
 
 /** A strand of 150 beads of five kinds, two of them with a figure. */
 const long = design('long', {
