@@ -63,10 +63,11 @@ it('opens a visit with a cookie for this host and TLS only, which time, leaving 
 });
 
 it('is tried five times a minute from one address, and no more', async () => {
-  await setPassphrase(bench.book(), RIGHT);
   for (let tries = 0; tries < 5; tries += 1) {
     expect(await enter(bench, 'guess', '192.0.2.7')).toEqual({ code: 'wrong-passphrase' });
   }
   expect(await enter(bench, RIGHT, '192.0.2.7')).toEqual({ code: 'too-many-tries', seconds: 12 });
-  expect(await enter(bench, RIGHT, '192.0.2.8')).toBeInstanceOf(Response);
+  expect(await enter(bench, 'guess', '192.0.2.8')).toEqual({ code: 'wrong-passphrase' });
+  nowMs += 12_000;
+  expect(await enter(bench, 'guess', '192.0.2.7')).toEqual({ code: 'wrong-passphrase' });
 });
