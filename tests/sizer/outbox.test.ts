@@ -74,9 +74,14 @@ describe('an answer', () => {
     [429, 'later', 'too-many'],
     [409, 'refused', 'turned-down'],
     [422, 'refused', 'turned-down'],
-    [404, 'refused', 'turned-down'],
   ])('%d is taken as %s, %s', (status, kind, code) => {
     expect(judge(sample.number, answer(status, null))).toMatchObject({ kind, problem: { code } });
+  });
+
+  test.each([403, 404, 405, 501])('%d from a host of mere files sends the order the way of mail', (status) => {
+    expect(judge(sample.number, answer(status, null))).toEqual({ kind: 'no-desk' });
+    // The desk itself answers in JSON: that is a refusal.
+    expect(judge(sample.number, answer(status, { title: 'No' }))).toMatchObject({ kind: 'refused' });
   });
 
   test('a refusal passes on the shop’s own sentence, at a readable length', () => {
@@ -159,6 +164,13 @@ describe('sender', () => {
     await sender.go();
     expect(readOutbox(store).map(({ state }) => state)).toEqual(['refused', 'received']);
     expect(readOutbox(store)[0]?.problem).toEqual({ code: 'turned-down', reason: 'Not made any more.' });
+  });
+
+  test('where nothing takes orders, the order is ready to be mailed', async () => {
+    const { store, sender } = scene(() => ({ kind: 'answer', status: 405, json: null }));
+    putEntry(store, first);
+    await sender.go();
+    expect(readOutbox(store)[0]).toMatchObject({ state: 'mail', problem: null });
   });
 
   test('an order that another tab has the receipt for is left as it is', async () => {

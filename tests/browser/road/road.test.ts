@@ -139,6 +139,7 @@ test('a static host with no bench behind it: the same order by e-mail, pasted at
   await order(page, focalBracelet);
   const link = page.getByRole('link', { name: 'Open as an e-mail' });
   await link.waitFor();
+  await expect.poll(async () => (await standing(page)).text).toContain('Ready to go by e-mail');
   const { number } = await standing(page);
   const mail = new URL((await link.getAttribute('href')) ?? '');
   expect(mail.protocol).toBe('mailto:');

@@ -5,11 +5,15 @@ import type { Answer } from '../../model/ports.ts';
 export type Judgement =
   | { readonly kind: 'received'; readonly receivedAt: string; readonly differs: boolean }
   | { readonly kind: 'later'; readonly problem: SendProblem }
-  | { readonly kind: 'refused'; readonly problem: SendProblem };
+  | { readonly kind: 'refused'; readonly problem: SendProblem }
+  /** Nothing there takes orders: a plain static host. Trying again won't help, and nobody refused anything. */
+  | { readonly kind: 'no-desk' };
 
 /** Answers that ask for patience: RFC 9110 15.5.9 (408), RFC 6585 4 (429). */
 const TIMED_OUT = 408;
 const TOO_MANY = 429;
+/** What a host of mere files says to a POST: RFC 9110 15.5.2 (403), 15.5.5 (404), 15.5.6 (405), 15.6.2 (501). */
+const OF_FILES_ONLY: readonly number[] = [403, 404, 405, 501];
 /** The longest reason that is shown. */
 const MOST_REASON = 300;
 
@@ -24,6 +28,8 @@ export function judge(number: string, answer: Answer): Judgement {
   if (status >= 200 && status < 300) {
     return receiptOf(number, json) ?? { kind: 'later', problem: { code: 'no-answer' } };
   }
+  // A desk answers in JSON, whatever it has to say.
+  if (json === null && OF_FILES_ONLY.includes(status)) return { kind: 'no-desk' };
   if (status === TOO_MANY) return { kind: 'later', problem: { code: 'too-many' } };
   if (status >= 500 || status === TIMED_OUT)
     return { kind: 'later', problem: { code: 'shop-trouble', status } };

@@ -75,6 +75,7 @@ function after(entry: Entry, judgement: ReturnType<typeof judge>, nowMs: number)
     const { receivedAt, differs } = judgement;
     return { ...entry, state: 'received', receivedAt, differs, problem: null };
   }
+  if (judgement.kind === 'no-desk') return { ...entry, state: 'mail', problem: null };
   if (judgement.kind === 'refused') return { ...entry, state: 'refused', problem: judgement.problem };
   const pause = PAUSES_MS[entry.tries] ?? LONGEST_PAUSE_MS;
   return { ...entry, tries: entry.tries + 1, nextTryMs: nowMs + pause, problem: judgement.problem };
