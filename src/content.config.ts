@@ -21,20 +21,22 @@ const mostNotes = 10;
 
 type Entry = { readonly id: string; readonly data: object; readonly markdown?: string };
 
-/** Five collections, one reading: `round` counts the changes seen while developing. */
-let latest: { readonly round: number; readonly catalogue: Catalogue } | null = null;
+type Latest = { readonly round: number; readonly catalogue: Catalogue | null; readonly wrong: string };
 
-function catalogueOf(round: number, logger: LoaderContext['logger']): Catalogue {
-  if (latest !== null && latest.round >= round) return latest.catalogue;
+/** Five collections, one reading: `round` counts the changes seen while developing. */
+let latest: Latest | null = null;
+
+/** The reading of this round; `fresh` for the collection that asks first, which tells what is wrong for all. */
+function read(round: number, logger: LoaderContext['logger']): Latest & { readonly fresh: boolean } {
+  if (latest !== null && latest.round >= round) return { ...latest, fresh: false };
   const { catalogue, problems, notes } = readCatalogue(folder);
   if (notes.length > 0) {
     logger.warn(`${notes.length} worth a look:\n${report(notes.slice(0, mostNotes), 'en')}`);
   }
-  if (catalogue === null || problems.length > 0) {
-    throw new Error(`${problems.length} to mend in ${folder}\n\n${report(problems, 'en')}\n`);
-  }
-  latest = { round, catalogue };
-  return catalogue;
+  const wrong =
+    problems.length === 0 ? '' : `${problems.length} to mend in ${folder}\n\n${report(problems, 'en')}\n`;
+  latest = { round, catalogue, wrong };
+  return { ...latest, fresh: true };
 }
 
 /** Puts the entries into the store, leaving alone what hasn't changed. */
@@ -55,17 +57,18 @@ function loader(name: string, entriesOf: (catalogue: Catalogue) => readonly Entr
   return {
     name: `claspwise-${name}`,
     load: async (context) => {
-      let round = 0;
-      await fill(context, entriesOf(catalogueOf(round, context.logger)));
+      const { catalogue, wrong } = read(0, context.logger);
+      if (catalogue === null || wrong !== '') throw new Error(wrong);
+      await fill(context, entriesOf(catalogue));
       context.watcher?.add(folder);
+      let round = 0;
       context.watcher?.on('all', async (_event: string, path: string) => {
         if (!pathToFileURL(resolve(path)).href.startsWith(`${pathToFileURL(folder).href}/`)) return;
         round += 1;
-        try {
-          await fill(context, entriesOf(catalogueOf(round, context.logger)));
-        } catch (error) {
-          context.logger.error(error instanceof Error ? error.message : String(error));
-        }
+        const again = read(round, context.logger);
+        if (again.fresh && again.wrong !== '') context.logger.error(again.wrong);
+        // The last good state stays until the slip is mended.
+        if (again.catalogue !== null && again.wrong === '') await fill(context, entriesOf(again.catalogue));
       });
     },
   };
