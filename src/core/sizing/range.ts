@@ -10,7 +10,7 @@ import { limitsOf } from './limits.ts';
 import { jobOf, type Job } from './job.ts';
 import { allLimits } from './plan.ts';
 import type { Rules, Sit } from './rules.ts';
-import { stockProblem } from './size.ts';
+import { stockProblem } from './sizeChecked.ts';
 import type { Limits, SizingProblem } from './sizing.ts';
 import { askedOf, type Fitted } from './target.ts';
 

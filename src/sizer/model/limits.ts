@@ -1,7 +1,7 @@
 /** The measures a piece can be made in, as the buyer measures them. */
 import type { Measure } from '#core/sizing/choice.ts';
 import type { Sit } from '#core/sizing/rules.ts';
-import { size } from '#core/sizing/size.ts';
+import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
 import type { PieceForSizer } from '../props.ts';
 
@@ -12,6 +12,12 @@ const PLAIN_MM: Readonly<Record<Measure['of'], number>> = { wrist: 165, ankle: 2
 export function limitsOf(piece: PieceForSizer, of: Measure['of'], sit: Sit): Limits | null {
   const { design, rules, listedMinor } = piece;
   const measure = { of, mm: PLAIN_MM[of] };
-  const sizing = size(design, rules, listedMinor, { measure, sit, hand: 'right', pick: 'best', quantity: 1 });
+  const sizing = sizeChecked(design, rules, listedMinor, {
+    measure,
+    sit,
+    hand: 'right',
+    pick: 'best',
+    quantity: 1,
+  });
   return sizing.status === 'refused' ? null : sizing.limits;
 }

@@ -1,6 +1,6 @@
 /** From what the buyer wrote to what she would get. */
 import type { Choice } from '#core/sizing/choice.ts';
-import { size } from '#core/sizing/size.ts';
+import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { parseLength, type LengthProblem } from '#core/units/length.ts';
@@ -35,7 +35,7 @@ export function outcomeOf(piece: PieceForSizer, state: SizerState): Outcome {
   if (state.text.trim() === '') return { kind: 'listed', candidate: listedOf(piece) };
   const choice = choiceOf(state);
   if ('code' in choice) return { kind: 'unread', problem: choice };
-  const sizing = size(piece.design, piece.rules, piece.listedMinor, choice);
+  const sizing = sizeChecked(piece.design, piece.rules, piece.listedMinor, choice);
   return { kind: 'sized', sizing, otherUnit: otherUnitOf(piece, state, choice, sizing) };
 }
 
@@ -68,7 +68,7 @@ function otherUnitOf(
   const read = parseLength(state.text, other);
   // Read alike in both: the unit was written out, and she means it.
   if (!read.ok || read.mm === choice.measure.mm) return null;
-  const again = size(piece.design, piece.rules, piece.listedMinor, {
+  const again = sizeChecked(piece.design, piece.rules, piece.listedMinor, {
     ...choice,
     measure: { ...choice.measure, mm: read.mm },
   });

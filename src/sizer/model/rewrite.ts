@@ -1,5 +1,5 @@
 /** What happens to a written measure when the buyer changes the unit. */
-import { size } from '#core/sizing/size.ts';
+import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import { parseLength } from '#core/units/length.ts';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
@@ -15,7 +15,7 @@ import type { BuyerUnit, SizerState } from './sizerState.ts';
 export function rewrite(piece: PieceForSizer, state: SizerState, unit: BuyerUnit, lang: Lang): string {
   const choice = choiceOf(state);
   if ('code' in choice) return state.text;
-  const { status } = size(piece.design, piece.rules, piece.listedMinor, choice);
+  const { status } = sizeChecked(piece.design, piece.rules, piece.listedMinor, choice);
   const makeable = status === 'fits' || status === 'near';
   const asItStands = parseLength(state.text, unit);
   if (!makeable && asItStands.ok && asItStands.mm !== choice.measure.mm) return state.text;

@@ -3,7 +3,7 @@ import type { Figure } from '#core/body/figure.ts';
 import { lieOf, type Lie } from '#core/body/lie.ts';
 import { loadOf } from '#core/body/load.ts';
 import { lengthForDrop } from '#core/body/place.ts';
-import { size } from '#core/sizing/size.ts';
+import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { WornStrand } from '#draw/view/body.ts';
 import type { PieceForSizer } from '../../props.ts';
@@ -32,7 +32,7 @@ export function layOn(piece: PieceForSizer, candidate: Candidate, figure: Figure
 
 /** The nearest piece that can be made for a finished length; null where the piece can't be sized by length. */
 export function nearestTo(piece: PieceForSizer, lengthMm: number): Candidate | null {
-  const sizing = size(piece.design, piece.rules, piece.listedMinor, {
+  const sizing = sizeChecked(piece.design, piece.rules, piece.listedMinor, {
     measure: { of: 'length', mm: lengthMm },
     sit: 'easy',
     hand: 'right',
