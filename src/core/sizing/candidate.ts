@@ -38,7 +38,12 @@ function massG(design: Design, counts: Counts, lengthsMm: readonly number[]): nu
 }
 
 /** What a candidate is judged against: null for the piece as it stands in the shop. */
-export type Aim = { readonly targetMm: number; readonly errorMm: number; readonly within: boolean };
+export type Aim = {
+  readonly targetMm: number;
+  /** Of several strands the error of the one that is furthest off. */
+  readonly worstMm: number;
+  readonly within: boolean;
+};
 
 export function candidate(
   design: Design,
@@ -60,7 +65,7 @@ export function candidate(
   return {
     counts,
     fittedMm,
-    errorMm: aim?.errorMm ?? 0,
+    errorMm: aim === null ? 0 : design.strands.length === 1 ? fittedMm - aim.targetMm : aim.worstMm,
     withinTolerance: aim?.within ?? true,
     finishedLengthMm: Math.max(0, ...lengthsMm),
     insideGirthMm,

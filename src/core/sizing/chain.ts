@@ -7,6 +7,8 @@ import type { Fitted } from './target.ts';
 
 /** Halvings of the chain: 2⁻³⁰ of any chain is far below a hundredth of a millimetre. */
 const MOST_HALVINGS = 30;
+/** Less chain than this can't be let out. A link of no length would already part its neighbours by a tenth of a millimetre. */
+const LEAST_CHAIN_MM = 0.5;
 
 /**
  * Length of chain used, mm, so that a strand comes as near the target as it can.
@@ -33,5 +35,6 @@ export function chainUsedMm(
     if (girth < targetMm) low = middle;
     else high = middle;
   }
-  return (low + high) / 2;
+  const usedMm = (low + high) / 2;
+  return usedMm < LEAST_CHAIN_MM ? 0 : usedMm;
 }

@@ -23,8 +23,8 @@ export type Plan = {
   readonly counts: Counts;
   readonly strands: readonly StrandPlan[];
   readonly chainUsedMm: number;
-  /** Of the strand that is furthest off, signed. */
-  readonly errorMm: number;
+  /** How far off the strand is that is furthest off, signed. */
+  readonly worstMm: number;
 };
 
 /** The strand's piece for a pick; null where there is none on that side. */
@@ -63,5 +63,5 @@ export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null
       usedMm = chainUsedMm(design, strand, outcome.counts, outcome.span, fitted, strandMm);
     }
   }
-  return { counts, strands, chainUsedMm: usedMm, errorMm: toMm(worstNm) };
+  return { counts, strands, chainUsedMm: usedMm, worstMm: toMm(worstNm) };
 }

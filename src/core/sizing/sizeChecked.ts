@@ -68,7 +68,7 @@ function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Ch
   const made = (from: Plan): Candidate =>
     candidate(design, rules, listedMinor, from.counts, fitted, from.chainUsedMm, {
       targetMm,
-      errorMm: from.errorMm,
+      worstMm: from.worstMm,
       within: from.strands.every(({ fit }) => fit.status === 'fits'),
     });
   const best = made(plan);

@@ -1,0 +1,207 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { verifyCandidate, verifySizing } from '#core/fit/verify.ts';
+import type { Choice } from '#core/sizing/choice.ts';
+import { range } from '#core/sizing/range.ts';
+import { size } from '#core/sizing/size.ts';
+import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
+import { describe as describePiece, usual } from '#core/sizing/usual.ts';
+import type { Component } from '#core/components/component.ts';
+import type { Design, PieceKind } from '#core/strand/design.ts';
+import { focalBracelet, necklace, rules, tubeBracelet } from '#tests/core/fit/designs.ts';
+import { random, randomDesign } from '#tests/core/fit/random.ts';
+
+const KINDS: readonly PieceKind[] = ['necklace', 'bracelet'];
+
+type Case = { readonly design: Design; readonly choice: Choice };
+
+/** A random design and a choice somewhere near what it can be. */
+const someCase: fc.Arbitrary<Case> = fc
+  .record({
+    seed: fc.nat(),
+    kind: fc.constantFrom(...KINDS),
+    share: fc.double({ min: -0.1, max: 1.1, noNaN: true }),
+  })
+  .map(({ seed, kind, share }) => {
+    const design = randomDesign(random(seed), kind, { sections: 3, repeats: 6 });
+    const known = range(design, rules);
+    const { leastAskedMm, mostAskedMm } =
+      known.status === 'known' ? known.limits : { leastAskedMm: 150, mostAskedMm: 200 };
+    const mm = Math.round((leastAskedMm + share * (mostAskedMm - leastAskedMm)) * 10) / 10;
+    const of = kind === 'necklace' ? 'length' : 'wrist';
+    return { design, choice: choose(of, mm) };
+  });
+
+function choose(of: Choice['measure']['of'], mm: number): Choice {
+  return { measure: { of, mm }, sit: 'easy', hand: 'right', pick: 'best', quantity: 1 };
+}
+
+const sized = (design: Design, choice: Choice): Sizing => size(design, rules, 4800, choice);
+
+function answer(sizing: Sizing): Candidate | null {
+  if (sizing.status === 'refused') return null;
+  return sizing.status === 'outside' ? sizing.nearest : sizing.best;
+}
+
+const mapComponents = (design: Design, of: (component: Component) => Component): Design => ({
+  ...design,
+  components: Object.fromEntries(Object.values(design.components).map((one) => [one.id, of(one)])),
+});
+
+describe('the verifier', () => {
+  test('accepts every answer', () => {
+    fc.assert(
+      fc.property(someCase, ({ design, choice }) => {
+        expect(verifySizing(design, sized(design, choice))).toEqual([]);
+      }),
+    );
+  });
+
+  const sizing = sized(focalBracelet, choose('wrist', 165));
+  const best = answer(sizing)!;
+  const strung = best.sequences[0]!;
+  const swapped = strung.with(4, strung[5]!).with(5, strung[4]!);
+
+  test.each<[string, Partial<Candidate>, string]>([
+    ['a repeat more', { counts: [best.counts[0]!.with(1, best.counts[0]![1]! + 1)] }, 'sequence'],
+    ['a count beyond its most', { counts: [best.counts[0]!.with(1, 8)] }, 'counts'],
+    ['a count that is none', { counts: [best.counts[0]!.with(2, 1.5)] }, 'counts'],
+    ['a strand left out', { counts: [] }, 'counts'],
+    ['length', { finishedLengthMm: best.finishedLengthMm + 0.01 }, 'length'],
+    ['girth', { insideGirthMm: best.insideGirthMm - 0.01 }, 'girth'],
+    ['what was fitted', { fittedMm: best.fittedMm + 0.01 }, 'fitted'],
+    ['error', { errorMm: best.errorMm + 0.5 }, 'error'],
+    ['tolerance', { withinTolerance: false }, 'tolerance'],
+    ['changes left out', { changes: best.changes.slice(1) }, 'changes'],
+    [
+      'a change from another count',
+      { changes: best.changes.map((one) => ({ ...one, from: one.from + 1 })) },
+      'changes',
+    ],
+    ['more chain than there is', { chainUsedMm: 5 }, 'chain'],
+    ['two beads changed places', { sequences: [swapped] }, 'sequence'],
+  ])('finds %s', (_, damage, code) => {
+    if (sizing.status !== 'fits') throw new Error('the example must fit');
+    const broken = { ...sizing, best: { ...best, ...damage } };
+    expect(verifySizing(focalBracelet, broken).map((fault) => fault.code)).toContain(code);
+  });
+
+  test('finds a piece that the stock does not reach for', () => {
+    const scarce = mapComponents(focalBracelet, (one) => (one.id === 'six' ? { ...one, stock: 5 } : one));
+    expect(verifyCandidate(scarce, best, 1).map((fault) => fault.code)).toContain('stock');
+  });
+});
+
+describe('symmetries: the same answer', () => {
+  test('with other names, and components in another order', () => {
+    fc.assert(
+      fc.property(someCase, ({ design, choice }) => {
+        const renamed: Design = {
+          ...mapComponents(design, (one) => ({ ...one, name: `other ${one.name}` })),
+          components: Object.fromEntries(Object.entries(design.components).toReversed()),
+        };
+        expect(answer(sized(renamed, choice))?.counts).toEqual(answer(sized(design, choice))?.counts);
+      }),
+    );
+  });
+
+  test('strung from the other end', () => {
+    fc.assert(
+      fc.property(someCase, ({ design, choice }) => {
+        // Without a ring the closing reads the same both ways, so the whole loop is turned round.
+        const open = { ...design, ends: { ...design.ends, ring: null } };
+        const turned: Design = {
+          ...open,
+          strands: design.strands.map((strand) =>
+            strand.mirrored
+              ? strand
+              : {
+                  ...strand,
+                  sections: strand.sections
+                    .map((section) => ({ ...section, motif: section.motif.toReversed() }))
+                    .toReversed(),
+                },
+          ),
+        };
+        const [one, other] = [answer(sized(open, choice)), answer(sized(turned, choice))];
+        // By the design's own section order ties may fall otherwise, so what is compared is what it measures.
+        expect(other === null).toBe(one === null);
+        if (one === null || other === null) return;
+        expect(Math.abs(other.errorMm)).toBeCloseTo(Math.abs(one.errorMm), 2);
+      }),
+    );
+  });
+
+  test('a girth in inches is the girth in millimetres', () => {
+    const inches = sized(focalBracelet, choose('wrist', 6.5 * 25.4));
+    expect(answer(inches)?.counts).toEqual(answer(sized(focalBracelet, choose('wrist', 165.1)))?.counts);
+  });
+});
+
+describe('monotony', () => {
+  test('of two wrists the larger never gets a piece that is smaller by more than the tolerance twice over', () => {
+    fc.assert(
+      fc.property(someCase, fc.integer({ min: 1, max: 40 }), ({ design, choice }, more) => {
+        const larger = { ...choice, measure: { ...choice.measure, mm: choice.measure.mm + more } };
+        const [one, other] = [answer(sized(design, choice)), answer(sized(design, larger))];
+        if (one === null || other === null) return;
+        expect(other.fittedMm).toBeGreaterThan(one.fittedMm - 2 * rules.toleranceMm[design.kind]);
+      }),
+    );
+  });
+
+  test('more stock never fits worse', () => {
+    fc.assert(
+      fc.property(someCase, ({ design, choice }) => {
+        const [scarce, plenty] = [
+          sized(design, choice),
+          sized(
+            mapComponents(design, (one) => ({ ...one, stock: null })),
+            choice,
+          ),
+        ];
+        const [one, other] = [answer(scarce), answer(plenty)];
+        if (one === null) return;
+        const excess = (of: Candidate): number =>
+          Math.max(0, Math.abs(of.errorMm) - rules.toleranceMm[design.kind]);
+        expect(excess(other!)).toBeLessThanOrEqual(excess(one) + 0.006);
+      }),
+    );
+  });
+});
+
+test('range and fit agree everywhere', () => {
+  fc.assert(
+    fc.property(someCase, ({ design, choice }) => {
+      const [known, sizing] = [range(design, rules), sized(design, choice)];
+      if (known.status === 'refused') {
+        expect(sizing.status).toBe('refused');
+        return;
+      }
+      if (sizing.status === 'refused') {
+        expect(sizing.problem.code).toMatch(/^measure-/);
+        return;
+      }
+      const { targetMm } = sizing;
+      const edge = known.intervals.some(
+        ({ fromMm, toMm }) => Math.min(Math.abs(fromMm - targetMm), Math.abs(toMm - targetMm)) < 0.011,
+      );
+      fc.pre(!edge);
+      const inside = known.intervals.some(({ fromMm, toMm }) => targetMm > fromMm && targetMm < toMm);
+      expect(sizing.status === 'fits').toBe(inside);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test.each([focalBracelet, tubeBracelet, necklace])('the piece as listed is its own best answer', (design) => {
+  const listed = describePiece(design, rules, 4800, usual(design));
+  expect(verifyCandidate(design, listed, 1)).toEqual([]);
+  expect(listed.changes).toEqual([]);
+  const of = design.kind === 'necklace' ? 'length' : 'wrist';
+  const mm = listed.fittedMm - (of === 'length' ? 0 : rules.easeMm[design.kind].easy);
+  const sizing = sized(design, choose(of, mm));
+  expect(sizing.status).toBe('fits');
+  expect(answer(sizing)?.counts).toEqual(usual(design));
+  expect(answer(sizing)?.errorMm).toBeCloseTo(0, 5);
+});
