@@ -1,4 +1,8 @@
-/** The drawing that stands for a piece where it has no photograph. */
+/**
+ * The drawing that stands for a piece where it has no photograph. It stays SVG:
+ * 2 to 4 KB as a host compresses it, where AVIF at 800 px takes 7 to 12 and
+ * half a second to encode, and it is sharp at any size and in print.
+ */
 import type { Piece } from '#catalogue/catalogue.ts';
 import { expand } from '#core/strand/expand.ts';
 import { usual } from '#core/sizing/usual.ts';
