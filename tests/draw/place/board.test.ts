@@ -44,7 +44,6 @@ describe('a piece on the board', () => {
         for (const [place, spot] of strand.spots.entries()) {
           const other = mirrored[place];
           expect(other?.component).toBe(spot.component);
-
           expect(Math.abs((other?.xMm ?? NaN) + spot.xMm)).toBeLessThan(0.01);
           expect(Math.abs((other?.yMm ?? NaN) - spot.yMm)).toBeLessThan(0.01);
         }
@@ -74,13 +73,12 @@ describe('a piece on the board', () => {
   });
 
   test('nothing overlaps in the bend', () => {
-    for (const design of designs) {
-      for (const { spots } of layBoard(design, usualSequences(design), 'left').strands) {
-        for (const [at, spot] of spots.entries()) {
-          const next = spots[at + 1];
-          if (next !== undefined) expect(overlapMm(spot, next)).toBeLessThan(0.15);
-        }
-      }
-    }
+    const overlaps = designs.flatMap((design) =>
+      layBoard(design, usualSequences(design), 'left').strands.flatMap(({ spots }) =>
+        spots.slice(1).map((next, at) => overlapMm(spots[at] ?? next, next)),
+      ),
+    );
+    expect(overlaps.length).toBeGreaterThan(2000);
+    expect(Math.max(...overlaps)).toBeLessThan(0.15);
   });
 });
