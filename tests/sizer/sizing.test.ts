@@ -7,7 +7,14 @@ import { recall, remember } from '#sizer/model/remember.ts';
 import { rewrite } from '#sizer/model/rewrite.ts';
 import { sliderMm, sliderRange } from '#sizer/model/slider.ts';
 import { measuresOf, reduce, startOf, type SizerState } from '#sizer/model/sizerState.ts';
-import { design, focalBracelet, pendantNecklace, section, strand } from '#tests/support/workshop.ts';
+import {
+  design,
+  focalBracelet,
+  pendantNecklace,
+  section,
+  strand,
+  withComponent,
+} from '#tests/support/workshop.ts';
 import { bracelet, memoryStore, pieceOf } from './support.ts';
 
 const start = startOf('bracelet', 'in');
@@ -155,7 +162,12 @@ describe('slider', () => {
   });
 
   test('a piece that can’t be sized has no limits', () => {
-    expect(limitsOf(pieceOf(design({ strands: [] })), 'wrist', 'easy')).toBeNull();
+    const soldOut = withComponent(
+      design({ strands: [strand([section('run', [['ball-8', 1]], { fewest: 4 })])] }),
+      'ball-8',
+      { stock: 1 },
+    );
+    expect(limitsOf(pieceOf(soldOut), 'wrist', 'easy')).toBeNull();
   });
 });
 

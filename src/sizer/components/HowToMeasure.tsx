@@ -1,19 +1,26 @@
-/** How to measure, in words and a line drawing. */
+/** How to measure, in words and a line drawing, for each measure a piece can be sized by. Built into the page. */
 import type { Measure } from '#core/sizing/choice.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { MeasuringWords } from '#words/measuring.ts';
 import { MeasurePicture } from './MeasurePicture.tsx';
 
-export function HowToMeasure({ words, of }: { readonly words: SizingWords; readonly of: Measure['of'] }) {
+export type HowToMeasureProps = {
+  readonly words: MeasuringWords;
+  readonly measures: readonly Measure['of'][];
+};
+
+export function HowToMeasure({ words, measures }: HowToMeasureProps) {
   return (
     <details class="sizer-how">
-      <summary>{words.howTitle}</summary>
-      <div class="sizer-how-body">
-        <MeasurePicture of={of} label={words.howPicture[of]} />
-        <div>
-          <p>{words.how[of]}</p>
-          <p>{words.howNoTape}</p>
+      <summary>{words.title}</summary>
+      {measures.map((of) => (
+        <div key={of} class="sizer-how-body" data-how={of}>
+          <MeasurePicture of={of} label={words.picture[of]} />
+          <div>
+            <p>{words.how[of]}</p>
+            <p>{words.noTape}</p>
+          </div>
         </div>
-      </div>
+      ))}
     </details>
   );
 }

@@ -36,6 +36,8 @@ export type SizerProps = {
   readonly shop: ShopForSizer;
   /** The piece's first drawing, made when the page was built. */
   readonly picture?: ComponentChildren;
+  /** How to measure, likewise. */
+  readonly how?: ComponentChildren;
 };
 
 /** What each language's entry binds. */
@@ -50,7 +52,7 @@ export type SizerLanguage = {
   };
 };
 
-export function Sizer({ piece, shop, picture, lang, words, load }: SizerProps & SizerLanguage) {
+export function Sizer({ piece, shop, picture, how, lang, words, load }: SizerProps & SizerLanguage) {
   const handle = useSizer(piece, shop, lang, browserStore);
   const { state, outcome } = handle;
   const { currency } = piece.rules;
@@ -62,10 +64,10 @@ export function Sizer({ piece, shop, picture, lang, words, load }: SizerProps & 
   const advice = sizing === null || sizing.status === 'outside' ? null : sizing.hand;
   const view = { words, format, id, design: piece.design };
   return (
-    <section class="sizer" aria-labelledby={`${id}-title`}>
+    <section class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{words.title}</h2>
       <div class="sizer-body">
-        <Wishes {...view} piece={piece} handle={handle} lang={lang} advice={advice} />
+        <Wishes {...view} piece={piece} handle={handle} lang={lang} advice={advice} how={how} />
         <div class="sizer-answer">
           {sizing !== null && (
             <Verdict

@@ -1,18 +1,20 @@
 /** All that a buyer says: what she goes by, the measure, how it should sit, and her clasp hand. */
+import type { ComponentChildren } from 'preact';
 import type { HandAdvice } from '#core/hand/hand.ts';
 import type { Format } from '#words/format.ts';
 import { measuresOf, type SizerState } from '../model/sizerState.ts';
 import { Choices } from './Choices.tsx';
-import { HowToMeasure } from './HowToMeasure.tsx';
 import { Measure, type MeasureProps } from './Measure.tsx';
 
 export type WishesProps = MeasureProps & {
   readonly format: Format;
   /** Null before there is a piece to advise on. */
   readonly advice: HandAdvice | null;
+  /** How to measure, from the page as it was built. */
+  readonly how: ComponentChildren;
 };
 
-export function Wishes({ piece, words, handle, id, lang, format, advice }: WishesProps) {
+export function Wishes({ piece, words, handle, id, lang, format, advice, how }: WishesProps) {
   const { state, dispatch } = handle;
   const { kind } = piece.design;
   const measures = measuresOf(kind);
@@ -30,7 +32,7 @@ export function Wishes({ piece, words, handle, id, lang, format, advice }: Wishe
         />
       )}
       <Measure piece={piece} words={words} handle={handle} id={`${id}-measure`} lang={lang} />
-      <HowToMeasure words={words} of={state.of} />
+      {how}
       {state.of !== 'length' && (
         <div>
           <Choices
