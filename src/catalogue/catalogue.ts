@@ -41,7 +41,7 @@ export type Piece = PieceTexts & {
 };
 
 /** How an order reaches the maker, and what happens to it then. */
-export type Orders = {
+type Orders = {
   readonly email: string;
   /** Path or address that takes a POSTed order; null where orders come by e-mail only. */
   readonly desk: string | null;

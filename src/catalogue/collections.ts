@@ -10,7 +10,7 @@ import { restorePiece } from './stored.ts';
 /** A guide with its Markdown made into HTML. */
 export type GuidePage = Guide & { readonly html: string };
 
-type Whole = Catalogue & { readonly pages: readonly GuidePage[]; readonly byId: ReadonlyMap<string, Piece> };
+type Whole = Catalogue & { readonly pages: readonly GuidePage[] };
 
 async function readAll(): Promise<Whole> {
   const [shops, componentEntries, wireEntries, pieceEntries, guideEntries] = await Promise.all([
@@ -44,7 +44,6 @@ async function readAll(): Promise<Whole> {
     pieces,
     guides: pages,
     pages,
-    byId: new Map(pieces.map((piece) => [piece.id, piece])),
   };
 }
 
@@ -61,13 +60,6 @@ export const readShop = async (): Promise<Shop> => (await all()).shop;
 
 /** Newest first. */
 export const readPieces = async (): Promise<readonly Piece[]> => (await all()).pieces;
-
-export const readPiece = async (id: string): Promise<Piece | null> => (await all()).byId.get(id) ?? null;
-
-export const readComponents = async (): Promise<Readonly<Record<string, Component>>> =>
-  (await all()).components;
-
-export const readWires = async (): Promise<Readonly<Record<string, Wire>>> => (await all()).wires;
 
 /** Guides of one language, in their order. */
 export async function readGuides(lang: Lang): Promise<readonly GuidePage[]> {

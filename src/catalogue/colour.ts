@@ -1,24 +1,21 @@
 /** The family that a colour belongs to for someone who looks for "something green". */
 import type { Look } from '#core/components/component.ts';
 
-export const colourFamilies = [
-  'white',
-  'grey',
-  'black',
-  'brown',
-  'red',
-  'pink',
-  'orange',
-  'yellow',
-  'green',
-  'blue',
-  'purple',
-  'silver',
-  'gold',
-  'copper',
-] as const;
-
-export type ColourFamily = (typeof colourFamilies)[number];
+export type ColourFamily =
+  | 'white'
+  | 'grey'
+  | 'black'
+  | 'brown'
+  | 'red'
+  | 'pink'
+  | 'orange'
+  | 'yellow'
+  | 'green'
+  | 'blue'
+  | 'purple'
+  | 'silver'
+  | 'gold'
+  | 'copper';
 
 /** sRGB to linear light (IEC 61966-2-1). */
 function linear(byte: number): number {

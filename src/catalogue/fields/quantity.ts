@@ -20,7 +20,7 @@ const dimensions = {
 
 export type Dimension = 'length' | keyof typeof dimensions;
 
-export type FieldProblem = {
+type FieldProblem = {
   readonly code: string;
   readonly args: Readonly<Record<string, string | number>>;
 };

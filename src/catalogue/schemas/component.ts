@@ -2,9 +2,9 @@
 import { z } from 'zod';
 import { colour, fields, listOf, money, oneOf, quantity, text, whole, yesNo } from '../fields/field.ts';
 
-export const kinds = ['bead', 'spacer', 'cap', 'crimp', 'cover', 'ring', 'clasp', 'pendant'] as const;
+const kinds = ['bead', 'spacer', 'cap', 'crimp', 'cover', 'ring', 'clasp', 'pendant'] as const;
 
-export const shapes = [
+const shapes = [
   'ball',
   'rondelle',
   'bicone',

@@ -1,5 +1,4 @@
 /** The heading block of a guide; the rest of the file is Markdown. */
-import type { z } from 'zod';
 import { fields, text, whole } from '../fields/field.ts';
 
 export const guideSchema = fields({
@@ -8,5 +7,3 @@ export const guideSchema = fields({
   /** Place in lists, smallest first. */
   order: whole(0, 999),
 });
-
-export type AuthoredGuide = z.output<typeof guideSchema>;

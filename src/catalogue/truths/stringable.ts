@@ -70,7 +70,7 @@ function retell(entry: Piece, design: Design, path: FieldPath, { code, args }: D
 }
 
 /** The doubled wire goes back through the end beads, at the usual counts. */
-export function assertTailsPass(
+function assertTailsPass(
   entry: Piece,
   design: Design,
   strands: readonly AuthoredStrand[],
@@ -101,7 +101,7 @@ export function assertTailsPass(
 }
 
 /** A remark where the crimp has more room than the shop's play. */
-export function noteLooseCrimp(entry: Piece, design: Design, rules: Rules): Problem[] {
+function noteLooseCrimp(entry: Piece, design: Design, rules: Rules): Problem[] {
   const crimp = design.components[design.ends.crimp];
   if (crimp === undefined) return [];
   const { fit, insideMm, needMm } = crimpFit(
