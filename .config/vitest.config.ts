@@ -9,7 +9,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'pure',
-          include: ['tests/**/*.test.ts'],
+          include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/site/**', 'tests/browser/**'],
           testTimeout: 60_000,
         },

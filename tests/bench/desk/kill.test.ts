@@ -13,10 +13,10 @@ import type { OrderDocument } from '#order/document.ts';
 import { makeNumber } from '#order/number.ts';
 import { demoCatalogue, orderFor, randomByte } from './shop.ts';
 
-/** 2,000 orders, 20 clients and 10 kills where CLASPWISE_THOROUGH is set (about a minute); else a tenth of it. */
+/** 2,000 orders, 20 clients and 10 kills where CLASPWISE_THOROUGH is set (about a minute); else a small part of it. */
 const { ORDERS, CLIENTS, KILLS } = process.env.CLASPWISE_THOROUGH
   ? { ORDERS: 2_000, CLIENTS: 20, KILLS: 10 }
-  : { ORDERS: 200, CLIENTS: 10, KILLS: 3 };
+  : { ORDERS: 120, CLIENTS: 10, KILLS: 2 };
 
 type Server = { readonly child: ChildProcess; readonly port: number };
 
