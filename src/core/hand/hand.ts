@@ -3,6 +3,7 @@ import type { Hand } from '../sizing/rules.ts';
 import type { Counts, Design } from '../strand/design.ts';
 import { expand } from '../strand/expand.ts';
 import type { Placed } from '../strand/expand.ts';
+import { usualCounts } from '../strand/usualCounts.ts';
 
 export type HandAdvice = {
   readonly hand: Hand;
@@ -18,9 +19,6 @@ function readsBothWays(sequence: readonly Placed[]): boolean {
     return component.id === sequence[sequence.length - 1 - index]?.component.id;
   });
 }
-
-const usualCounts = (design: Design): Counts =>
-  design.strands.map((strand) => strand.sections.map((section) => section.usual));
 
 /** A piece has a front if it hangs something, shows one side, or doesn't read the same from both ends. */
 export function hasFront(design: Design, counts: Counts = usualCounts(design)): boolean {

@@ -1,6 +1,7 @@
 /** What a buyer pays for a size. Integer minor units, no floating-point money. */
 import type { Rules } from '../sizing/rules.ts';
 import type { Counts, Design } from '../strand/design.ts';
+import { usualCounts } from '../strand/usualCounts.ts';
 import { materialsMilli } from './costs.ts';
 import { minutesOf } from './minutes.ts';
 import { over } from './whole.ts';
@@ -20,10 +21,6 @@ function ruleParts(design: Design, counts: Counts, rules: Rules): number {
   return material * (PARTS / 100_000) + labour * (PARTS / 6_000);
 }
 
-/** The usual counts, which the listed price is for. */
-const usualCounts = (design: Design): Counts =>
-  design.strands.map((strand) => strand.sections.map((section) => section.usual));
-
 /** Rounded up to the shop's step; a whole number of minor units either way. */
 function rounded(parts: number, rules: Rules): number {
   const step = Math.max(1, Math.round(rules.price.roundToMinor));
@@ -40,9 +37,16 @@ export function rulePrice(design: Design, counts: Counts, rules: Rules): number 
  * rule, what material and work are more than in the piece as listed. Never
  * below the listed price unless the shop says that a smaller size costs less;
  * never below nothing. The listed price itself is never rounded.
+ * @param listed what the listed price is for, where `design` has another clasp or pendant.
  */
-export function priceOf(design: Design, counts: Counts, rules: Rules, listedMinor: number): number {
-  const more = ruleParts(design, counts, rules) - ruleParts(design, usualCounts(design), rules);
+export function priceOf(
+  design: Design,
+  counts: Counts,
+  rules: Rules,
+  listedMinor: number,
+  listed: Design = design,
+): number {
+  const more = ruleParts(design, counts, rules) - ruleParts(listed, usualCounts(listed), rules);
   if (more === 0 || (more < 0 && !rules.price.smallerCostsLess)) return listedMinor;
   const price = rounded(listedMinor * PARTS + more, rules);
   // Rounding up must not make a smaller piece dearer than the listed one.

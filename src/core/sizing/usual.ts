@@ -5,10 +5,7 @@ import type { Rules } from './rules.ts';
 import type { Candidate } from './sizing.ts';
 import { fittedOf } from './target.ts';
 
-/** The usual count of every section. */
-export function usual(design: Design): Counts {
-  return design.strands.map((strand) => strand.sections.map((section) => section.usual));
-}
+export { usualCounts as usual } from '../strand/usualCounts.ts';
 
 /**
  * A piece by its counts, measured as it is and against no target: `errorMm` is

@@ -110,6 +110,13 @@ describe('the price', () => {
     expect(priceOf(design(), [[0]], price({ smallerCostsLess: true }), 100)).toBe(0);
   });
 
+  it('of another clasp or pendant adds what that is dearer', () => {
+    const dear = withComponent(pendantNecklace, 'drop', { costMinor: 2000 });
+    // 800 more of material at 250 %
+    expect(priceOf(dear, usual(dear), RULES, 5000, pendantNecklace)).toBe(7000);
+    expect(priceOf(pendantNecklace, usual(dear), RULES, 5000, dear)).toBe(5000);
+  });
+
   it('is a whole number that never falls as beads are added', () => {
     fc.assert(
       fc.property(
