@@ -84,6 +84,8 @@ export type SizingProblem =
     }
   | { readonly code: 'measure-wrong-kind'; readonly of: string; readonly kind: string }
   | { readonly code: 'quantity'; readonly quantity: number }
+  /** The choice itself is no choice: `field` is missing or is none of what it may be. */
+  | { readonly code: 'choice'; readonly field: 'measure' | 'sit' | 'hand' | 'pick' }
   /** The stock doesn't reach for the smallest piece: `need` of `component`, `have` there. */
   | { readonly code: 'stock'; readonly component: string; readonly have: number; readonly need: number }
   | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };

@@ -41,11 +41,29 @@ export function easeMm(rules: Rules, kind: PieceKind, sit: Sit): number {
   return Number.isFinite(ease) ? ease : 0;
 }
 
-/** Why a choice can't be sized, or null. */
+const SITS: readonly unknown[] = ['snug', 'easy', 'loose'] satisfies Choice['sit'][];
+const HANDS: readonly unknown[] = ['left', 'right'] satisfies Choice['hand'][];
+const PICKS: readonly unknown[] = ['best', 'below', 'above'] satisfies Choice['pick'][];
+
+/** A choice from outside may be anything at all. */
+function misshapen(choice: Choice | null | undefined): SizingProblem | null {
+  const measure: unknown = choice?.measure;
+  if (typeof measure !== 'object' || measure === null) return { code: 'choice', field: 'measure' };
+  if (!SITS.includes(choice?.sit)) return { code: 'choice', field: 'sit' };
+  if (!HANDS.includes(choice?.hand)) return { code: 'choice', field: 'hand' };
+  return PICKS.includes(choice?.pick) ? null : { code: 'choice', field: 'pick' };
+}
+
+/** Why a choice can't be sized, or null. Takes any value. */
 export function choiceProblem(kind: PieceKind, choice: Choice): SizingProblem | null {
+  const shape = misshapen(choice);
+  if (shape !== null) return shape;
   const { of, mm } = choice.measure;
-  if (!MEASURES[kind].includes(of)) return { code: 'measure-wrong-kind', of: String(of), kind };
-  if (!(mm > 0)) return { code: 'measure-not-positive', mm: Number.isFinite(mm) ? mm : 0 };
+  if (!MEASURES[kind].includes(of)) {
+    return { code: 'measure-wrong-kind', of: typeof of === 'string' ? of : '', kind };
+  }
+  if (typeof mm !== 'number' || !(mm > 0))
+    return { code: 'measure-not-positive', mm: Number.isFinite(mm) ? mm : 0 };
   const [leastMm, mostMm] = SENSE_MM[of];
   if (mm < leastMm || mm > mostMm) {
     return { code: 'measure-absurd', mm: Number.isFinite(mm) ? mm : Number.MAX_VALUE, leastMm, mostMm };

@@ -1,0 +1,112 @@
+/** Whatever is handed in, `size` and `range` answer: no exception, no figure that is none, no endless search. */
+import { expect, test, vi } from 'vitest';
+import { explainPiece } from '#core/sizing/explain.ts';
+import type { Choice } from '#core/sizing/choice.ts';
+import { range } from '#core/sizing/range.ts';
+import { size } from '#core/sizing/size.ts';
+import type { Design } from '#core/strand/design.ts';
+import { focalBracelet, necklace, rules, tubeBracelet } from '#tests/core/fit/designs.ts';
+import { random, randomDesign, type Random } from '#tests/core/fit/random.ts';
+
+vi.setConfig({ testTimeout: 3_600_000 });
+
+const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 1_000_000 : 20_000;
+
+const NASTY: readonly unknown[] = [
+  null,
+  undefined,
+  '',
+  'x',
+  '12',
+  true,
+  [],
+  {},
+  NaN,
+  Infinity,
+  -Infinity,
+  -1,
+  0,
+  0.5,
+  1e-12,
+  1e9,
+  1e308,
+  -0,
+  2 ** 53,
+  '__proto__',
+  'constructor',
+  { length: 3 },
+  [null],
+  [[]],
+  { toString: null },
+];
+
+const ASKED = { bracelet: 'wrist', anklet: 'ankle', collar: 'neck', necklace: 'length' } as const;
+
+/** Replaces one value somewhere in a tree, or drops it, or puts a copy of another branch there. */
+function damage(of: Random, value: unknown, depth = 0): unknown {
+  const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
+  if (keys.length === 0 || (depth > 0 && of.next() < 0.12)) return of.pick(NASTY);
+  const key = of.pick(keys);
+  const copy: object = Array.isArray(value) ? [...(value as unknown[])] : { ...(value as object) };
+  const inner = (copy as Record<string, unknown>)[key];
+  const chance = of.next();
+  if (chance < 0.05) delete (copy as Record<string, unknown>)[key];
+  else if (chance < 0.1 && typeof inner === 'number')
+    (copy as Record<string, unknown>)[key] = inner * 10 ** of.whole(-6, 6);
+  else (copy as Record<string, unknown>)[key] = damage(of, inner, depth + 1);
+  return copy;
+}
+
+/** Every number in the answer is one. */
+function finite(value: unknown): boolean {
+  if (typeof value === 'number') return Number.isFinite(value);
+  if (typeof value !== 'object' || value === null) return true;
+  return Object.values(value).every(finite);
+}
+
+function answer(of: Random): unknown {
+  const base = of.pick<Design>([
+    focalBracelet,
+    tubeBracelet,
+    necklace,
+    randomDesign(of, of.pick(['necklace', 'bracelet', 'collar', 'anklet'] as const), {
+      sections: 3,
+      repeats: 4,
+    }),
+  ]);
+  let design: unknown = base;
+  for (let blows = Math.max(0, of.whole(-2, 2)); blows > 0; blows -= 1) design = damage(of, design);
+  let choice: unknown = {
+    measure: { of: of.pick(['wrist', 'ankle', 'neck', 'length']), mm: of.whole(100, 500) },
+    sit: of.pick(['snug', 'easy', 'loose']),
+    hand: of.pick(['left', 'right']),
+    pick: of.pick(['best', 'below', 'above']),
+    quantity: of.whole(1, 3),
+  };
+  if (of.next() < 0.3) choice = damage(of, choice);
+  const question = of.next();
+  if (question < 0.1) return range(design as Design, rules);
+  if (question < 0.15) {
+    const found = { of: 'length', mm: of.whole(100, 500), sdMm: 1, reckoned: null } as const;
+    return explainPiece(design as Design, of.whole(-1, 2), found);
+  }
+  return size(design as Design, rules, 4800, choice as Choice);
+}
+
+test('random and hostile designs and choices', () => {
+  let refused = 0;
+  for (let seed = 1; seed <= DESIGNS; seed += 1) {
+    const of = random(seed);
+    let result: unknown;
+    try {
+      result = answer(of);
+    } catch (error) {
+      throw new Error(`seed ${seed}`, { cause: error });
+    }
+    if (!finite(result)) throw new Error(`seed ${seed}: a figure that is none`);
+    if ((result as { status: string }).status === 'refused') refused += 1;
+  }
+  // Enough get through to the computation, and enough are stopped before it.
+  expect(refused).toBeGreaterThan(DESIGNS / 10);
+  expect(refused).toBeLessThan((DESIGNS * 9) / 10);
+});
