@@ -107,5 +107,6 @@ formElement.addEventListener('reset', (event) => {
 
 const first = fromParams(new URLSearchParams(location.search));
 form.write(first);
+byId<HTMLDetailsElement>('find-narrow').open = Object.keys(first.filters).length > 0;
 showSizeFields();
 if (!isEmpty(first)) void answer(first);
