@@ -17,6 +17,14 @@ const DOWN_RAD = Math.PI / 2;
 const EYE_SHARE = 0.14;
 const EYE_MOST_MM = 4;
 
+/** How far rings and pendant reach below the wire, mm; 0 where nothing hangs. */
+export function hangLengthMm(design: Design): number {
+  if (design.hanging === null) return 0;
+  const rings = design.hanging.rings.map((id) => design.components[id]?.alongMm ?? 0);
+  const pendant = design.components[design.hanging.pendant]?.hangMm ?? 0;
+  return rings.reduce((sum, mm) => sum + mm, 0) + pendant;
+}
+
 /** Rings and pendant, from the wire at (x, y) down. Nothing where the design hangs nothing. */
 export function paintHanging(ink: Ink, design: Design, xMm: number, yMm: number): string {
   if (design.hanging === null) return '';

@@ -3,6 +3,7 @@ import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk, type Ink } from '../paint/ink.ts';
+import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
 import { paintSpots } from '../paint/strand.ts';
 import { layBoard, type BoardStrand } from '../place/board.ts';
 import type { Groove } from '../place/groove.ts';
@@ -18,6 +19,9 @@ export type BoardOptions = Caption & {
 
 /** Between the outermost groove and its marks, mm. */
 const WALL_MM = 1;
+
+/** Below a pendant, mm. */
+const ROOM_BELOW_MM = 3;
 
 /** Height of the numbers along a bent groove, mm: its drawing is always about as wide. */
 const BENT_TEXT_MM = 5;
@@ -38,9 +42,12 @@ export function drawBoard(
   const painted =
     strands.map(({ groove, wideMm }) => paintGroove(groove, wideMm)).join('') +
     paintMarks(last.groove, clearMm, reachMm, textMm, options.unit) +
-    strands.map((strand) => paintLaid(ink, design, strand)).join('');
+    strands.map((strand) => paintLaid(ink, design, strand)).join('') +
+    paintHanging(ink, design, 0, 0);
   const box = boxOf(last.groove, clearMm + textMm * 2.6, strands[0]?.wideMm ?? 0);
-  return svgDocument(options, box, ink.definitions(), painted);
+  const hangMm = hangLengthMm(design) + ROOM_BELOW_MM;
+  const height = Math.max(box.height, hangMm - box.y);
+  return svgDocument(options, { ...box, height }, ink.definitions(), painted);
 }
 
 function paintLaid(ink: Ink, design: Design, { spots, closing }: BoardStrand): string {

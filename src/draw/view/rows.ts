@@ -46,11 +46,18 @@ export function layRows(
     rows.push(layRow(design, parts, claspSide, anchor, yMm, at === 0));
   }
   const clasp = design.components[design.ends.clasp]?.acrossMm ?? 0;
+  const middleMm = yMm / 2;
+  const shared = rows.map((row) => ({ ...row, closing: row.closing.map((spot) => between(spot, middleMm)) }));
   return {
-    rows,
-    topMm: -Math.max(fattest[0] ?? 1, clasp) / 2,
-    bottomMm: yMm + Math.max(fattest.at(-1) ?? 1, clasp) / 2,
+    rows: shared,
+    topMm: Math.min(-(fattest[0] ?? 1) / 2, middleMm - clasp / 2),
+    bottomMm: Math.max(yMm + (fattest.at(-1) ?? 1) / 2, middleMm + clasp / 2),
   };
+}
+
+/** Clasp and ring serve all rows, so they lie half-way between the first and the last. */
+function between(spot: ClosingSpot, yMm: number): ClosingSpot {
+  return spot.kind === 'clasp' || spot.kind === 'ring' ? { ...spot, yMm } : spot;
 }
 
 function layRow(

@@ -55,14 +55,24 @@ export function rulerMarks(lengthMm: number, unit: RulerUnit): RulerMark[] {
 
 const MARK_SHARE = { long: 1, middle: 0.65, short: 0.4 } as const;
 
-/** A ruler under (or at) y; `textMm` is the height of its numbers, marks are as long as that. */
-export function paintRuler(marks: readonly RulerMark[], xMm: number, yMm: number, textMm: number): string {
+/**
+ * A ruler with its edge at y; `textMm` is the height of its numbers, marks are as long as that.
+ * @param way 1: it lies below its edge; −1: above
+ */
+export function paintRuler(
+  marks: readonly RulerMark[],
+  xMm: number,
+  yMm: number,
+  textMm: number,
+  way: 1 | -1,
+): string {
+  const baseline = way === 1 ? textMm * 2.1 : -textMm * 1.4;
   let d = '';
   let labels = '';
   for (const mark of marks) {
-    d += `M${pair(xMm + mark.atMm, yMm)}v${num(textMm * MARK_SHARE[mark.size])}`;
+    d += `M${pair(xMm + mark.atMm, yMm)}v${num(way * textMm * MARK_SHARE[mark.size])}`;
     if (mark.label !== '') {
-      labels += element('text', { x: xMm + mark.atMm, y: yMm + textMm * 2.1 }, mark.label);
+      labels += element('text', { x: xMm + mark.atMm, y: yMm + baseline }, mark.label);
     }
   }
   const last = marks.at(-1)?.atMm ?? 0;

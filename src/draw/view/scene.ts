@@ -5,7 +5,7 @@ import { finishedLengthMm } from '#core/strand/parts.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import type { Ink } from '../paint/ink.ts';
-import { paintHanging } from '../paint/pendant.ts';
+import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
 import { paintShadows } from '../paint/shadow.ts';
 import { paintSpots } from '../paint/strand.ts';
 import type { ClosingSpot } from '../place/closing.ts';
@@ -84,7 +84,7 @@ function paintDraped(ink: Ink, design: Design, sequences: Sequences, box: Box): 
     drape(sequence, seenMm - (longestMm - (lengths[at] ?? longestMm)), spanMm),
   );
   const heightMm = (widthMm * box.height) / box.width;
-  const hangs = hangOf(design);
+  const hangs = hangLengthMm(design);
   const sagMm = Math.max(...drapes.map((one) => one.sagMm));
   const topMm = sagMm + hangs + fattest(sequences) / 2 - heightMm * 0.9;
   const around = { x: -widthMm / 2, y: topMm, width: widthMm, height: heightMm };
@@ -96,13 +96,6 @@ function paintDraped(ink: Ink, design: Design, sequences: Sequences, box: Box): 
     .join('');
   const hung = paintHanging(ink, design, 0, drapes[0]?.sagMm ?? 0);
   return placed(content + hung, box.width / widthMm, box, around);
-}
-
-function hangOf(design: Design): number {
-  if (design.hanging === null) return 0;
-  const rings = design.hanging.rings.map((id) => design.components[id]?.alongMm ?? 0);
-  const pendant = design.components[design.hanging.pendant]?.hangMm ?? 0;
-  return rings.reduce((sum, mm) => sum + mm, 0) + pendant;
 }
 
 function fattest(sequences: Sequences): number {
