@@ -7,11 +7,10 @@ import { pathToFileURL } from 'node:url';
 import { defineCollection } from 'astro:content';
 import type { Loader, LoaderContext } from 'astro/loaders';
 import { z } from 'zod';
-import type { Wire } from '#core/components/component.ts';
-import type { Catalogue, Guide, Shop } from '#catalogue/catalogue.ts';
+import { wireKey, type Catalogue, type Guide, type Shop } from '#catalogue/catalogue.ts';
 import { report } from '#catalogue/read/problem.ts';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { storePiece, type StoredComponent, type StoredPiece } from '#catalogue/stored.ts';
+import { storePiece, type StoredComponent, type StoredPiece, type StoredWire } from '#catalogue/stored.ts';
 
 /** Another catalogue can be built by naming its folder. */
 const folder = resolve(process.env['CLASPWISE_CONTENT'] ?? 'content');
@@ -90,8 +89,12 @@ export const collections = {
     schema: z.custom<StoredComponent>(),
   }),
   wires: defineCollection({
-    loader: loader('wires', ({ wires }) => Object.values(wires).map(entry)),
-    schema: z.custom<Wire>(),
+    loader: loader('wires', ({ wires, germanNames }) =>
+      Object.values(wires).map((wire) =>
+        entry({ ...wire, germanName: germanNames[wireKey(wire.id)] ?? null }),
+      ),
+    ),
+    schema: z.custom<StoredWire>(),
   }),
   pieces: defineCollection({
     loader: loader('pieces', ({ pieces }) => pieces.map((piece) => entry(storePiece(piece)))),

@@ -28,7 +28,7 @@ export type Piece = PieceTexts & {
   /** German words; null where she wrote none, and English stands in. */
   readonly de: PieceTexts | null;
   readonly design: Design;
-  /** German names of its components, by id, where she wrote any. */
+  /** German names of its components, by id, and of its wire, by `wireKey`, where she wrote any. */
   readonly germanNames: Readonly<Record<string, string>>;
   /** Price of the piece at its usual counts. */
   readonly listedMinor: number;
@@ -83,7 +83,7 @@ export type Guide = {
 export type Catalogue = {
   readonly shop: Shop;
   readonly components: Readonly<Record<string, Component>>;
-  /** German names of components, by id, where she wrote any. */
+  /** German names of components, by id, and of wires, by `wireKey`, where she wrote any. */
   readonly germanNames: Readonly<Record<string, string>>;
   readonly wires: Readonly<Record<string, Wire>>;
   /** Newest first, then by id. */
@@ -91,14 +91,19 @@ export type Catalogue = {
   readonly guides: readonly Guide[];
 };
 
-/** The design with its components named in a language, for whatever shows their names. */
+/** A wire's place among names: a wire and a component may share a short name, and none holds a stroke. */
+export const wireKey = (id: string): string => `wire/${id}`;
+
+/** The design with its wire and components named in a language, for whatever shows their names. */
 export function designIn(piece: Piece, lang: Lang): Design {
   const { design, germanNames } = piece;
   if (lang === 'en') return design;
   const named = Object.entries(design.components).map(
     ([id, component]) => [id, { ...component, name: germanNames[id] ?? component.name }] as const,
   );
-  return { ...design, components: Object.fromEntries(named) };
+  const { wire } = design;
+  const name = germanNames[wireKey(wire.id)] ?? wire.name;
+  return { ...design, wire: { ...wire, name }, components: Object.fromEntries(named) };
 }
 
 /** The piece's words in a language, English where there are none. */

@@ -3,7 +3,7 @@
 import { getCollection } from 'astro:content';
 import type { Component, Wire } from '#core/components/component.ts';
 import type { Lang } from '#words/lang.ts';
-import type { Catalogue, Guide, Piece, Shop } from './catalogue.ts';
+import { wireKey, type Catalogue, type Guide, type Piece, type Shop } from './catalogue.ts';
 import { newestFirst } from './order.ts';
 import { restorePiece } from './stored.ts';
 
@@ -29,7 +29,12 @@ async function readAll(): Promise<Whole> {
     components[id] = component;
     if (germanName !== null) germanNames[id] = germanName;
   }
-  const wires: Record<string, Wire> = Object.fromEntries(wireEntries.map(({ id, data }) => [id, data]));
+  const wires: Record<string, Wire> = {};
+  for (const { id, data } of wireEntries) {
+    const { germanName, ...wire } = data;
+    wires[id] = wire;
+    if (germanName !== null) germanNames[wireKey(id)] = germanName;
+  }
   const pieces = pieceEntries
     .map(({ data }) => restorePiece(data, wires, components, germanNames))
     .sort(newestFirst);

@@ -1,10 +1,13 @@
 /** Pieces as they are kept: without copies of what they are made of. */
 import type { Component, Wire } from '#core/components/component.ts';
 import type { Design } from '#core/strand/design.ts';
-import type { Piece } from './catalogue.ts';
+import { wireKey, type Piece } from './catalogue.ts';
 
 /** A component with its German name beside it; null where there is none. */
 export type StoredComponent = Component & { readonly germanName: string | null };
+
+/** A wire with its German name beside it; null where there is none. */
+export type StoredWire = Wire & { readonly germanName: string | null };
 
 /** A piece that names its wire and components instead of holding them: a tenth of the size. */
 export type StoredPiece = Omit<Piece, 'design' | 'germanNames'> & {
@@ -14,13 +17,13 @@ export type StoredPiece = Omit<Piece, 'design' | 'germanNames'> & {
   };
 };
 
-/** The names that a design's own components have, out of all. */
+/** The names that a design's own wire and components have, out of all. */
 export function namesFor(
-  design: Pick<Design, 'components'>,
+  design: Pick<Design, 'components' | 'wire'>,
   names: Readonly<Record<string, string>>,
 ): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    Object.keys(design.components).flatMap((id) => {
+    [wireKey(design.wire.id), ...Object.keys(design.components)].flatMap((id) => {
       const name = names[id];
       return name === undefined ? [] : [[id, name] as const];
     }),

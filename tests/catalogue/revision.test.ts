@@ -72,6 +72,7 @@ describe('pieces in the store', () => {
     const piece: Piece = catalogue.pieces.find(({ id }) => id === 'weir-light')!;
     expect(textsOf(piece, 'de').summary).toContain('Glaskugeln');
     expect(designIn(piece, 'de').components['river-8']?.name).toBe('Flussgrünes Glas, 8 mm');
+    expect(designIn(piece, 'de').wire.name).toBe('Weicher Draht, 0,48 mm');
     expect(designIn(piece, 'en')).toBe(piece.design);
     expect(textsOf({ ...piece, de: null }, 'de').summary).toBe(piece.summary);
   });

@@ -7,7 +7,7 @@ import { buildComponent } from '../build/component.ts';
 import { buildPiece } from '../build/piece.ts';
 import { buildShop } from '../build/shop.ts';
 import { buildWire } from '../build/wire.ts';
-import type { Catalogue, Guide, Shop } from '../catalogue.ts';
+import { wireKey, type Catalogue, type Guide, type Shop } from '../catalogue.ts';
 import { newestFirst } from '../order.ts';
 import { componentSchema } from '../schemas/component.ts';
 import { guideSchema } from '../schemas/guide.ts';
@@ -73,11 +73,14 @@ function readWires(folder: string, files: readonly string[], currency: string | 
   const collected = collectMaps(folder, files, wireSchema);
   const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
   const wires: Record<string, Wire> = {};
+  const germanNames: Record<string, string> = {};
   for (const entry of collected.entries) {
     problems.push(...assertCurrency(entry, ['cost'], entry.value.cost, currency));
     wires[entry.id] = buildWire(entry);
+    const german = entry.value['name-de'];
+    if (german !== undefined) germanNames[wireKey(entry.id)] = german;
   }
-  return { wires, known: collected.known, problems };
+  return { wires, germanNames, known: collected.known, problems };
 }
 
 /** Guides live in a folder for each language: `guides/en/measuring.md`. */
@@ -119,10 +122,11 @@ export function readCatalogue(folder: string): Reading {
   const wires = readWires(folder, files.wires, currency);
   const { guides, problems: guideProblems } = readGuides(folder, files.guides);
   const collected = collectFiles(folder, files.pieces, pieceSchema);
+  const germanNames = { ...components.germanNames, ...wires.germanNames };
   const stock = {
     folder,
     components: components.components,
-    germanNames: components.germanNames,
+    germanNames,
     wires: wires.wires,
     knownComponents: components.known,
     knownWires: wires.known,
@@ -139,7 +143,6 @@ export function readCatalogue(folder: string): Reading {
     ...built.flatMap((one) => one.problems),
   ];
   const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
-  const { germanNames } = components;
   const all = { components: components.components, germanNames, wires: wires.wires, pieces, guides };
   return {
     catalogue: shop === null ? null : { shop, ...all },

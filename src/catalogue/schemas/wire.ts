@@ -4,6 +4,7 @@ import { fields, perMetre, quantity, text, whole } from '../fields/field.ts';
 
 export const wireSchema = fields({
   name: text(60),
+  'name-de': text(60).optional(),
   /** Outside diameter, coating included. */
   diameter: quantity('length', 0.1, 2),
   /** Steel wires in it. */
