@@ -1,6 +1,8 @@
 /** What a page hands to the island: plain data, as small as sizing allows. */
+import type { Limits } from '#core/sizing/sizing.ts';
 import type { Rules } from '#core/sizing/rules.ts';
 import type { Design } from '#core/strand/design.ts';
+import type { PieceFigures } from './model/figures.ts';
 
 /** One piece, as much of it as sizing, drawing and ordering need. */
 export type PieceForSizer = {
@@ -27,4 +29,11 @@ export type ShopForSizer = {
   readonly unit: 'in' | 'cm';
   /** Address of the slip page, without fragment, in the page's language. */
   readonly slip: string;
+};
+
+/** The piece as it is in the shop, worked out when the page was built. */
+export type BuiltPiece = {
+  readonly figures: PieceFigures;
+  /** For the first measure and an easy sit; null where the piece can't be sized. */
+  readonly limits: Limits | null;
 };

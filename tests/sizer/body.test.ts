@@ -4,7 +4,7 @@ import type { WornStrand } from '#draw/view/body.ts';
 import { layOn, lengthAt, nearestTo, nextLength } from '#sizer/body/model/lay.ts';
 import { lengthName } from '#sizer/body/model/lengthName.ts';
 import { bodyOf, UNKNOWN_WEARER, type WearerForm } from '#sizer/body/model/wearerForm.ts';
-import { listedOf } from '#sizer/model/outcome.ts';
+import { listedOf } from '#sizer/model/answer.ts';
 import { design, pendantNecklace, section, strand, unequalNecklace } from '#tests/support/workshop.ts';
 import { pieceOf } from './support.ts';
 

@@ -14,7 +14,11 @@ import { Verdict } from '#sizer/components/Verdict.tsx';
 import { sizedOf } from '#sizer/model/outcome.ts';
 import { newEntry, type Entry } from '#sizer/road/model/outbox.ts';
 import { OutboxEntry } from '#sizer/road/components/OutboxEntry.tsx';
-import type { ShopForSizer } from '#sizer/props.ts';
+import type { BuiltPiece, PieceForSizer, ShopForSizer } from '#sizer/props.ts';
+import { listedOf } from '#sizer/model/answer.ts';
+import { figuresOf } from '#sizer/model/figures.ts';
+import { limitsOf } from '#sizer/model/limits.ts';
+import { measuresOf } from '#sizer/model/sizerState.ts';
 import { sample } from '#tests/order/orders.ts';
 import { design, focalBracelet, pendantNecklace, section, strand } from '#tests/support/workshop.ts';
 import { bracelet, pieceOf } from './support.ts';
@@ -26,6 +30,15 @@ const SHOP: ShopForSizer = {
   unit: 'in',
   slip: '/slip/',
 };
+const necklace = pieceOf(pendantNecklace);
+const past = pieceOf(focalBracelet, { orderable: false });
+
+/** As the page's build works it out. */
+function builtOf(piece: PieceForSizer): BuiltPiece {
+  const [first] = measuresOf(piece.design.kind);
+  return { figures: figuresOf(piece.design, listedOf(piece)), limits: limitsOf(piece, first, 'easy') };
+}
+
 const words = sizingWords('en');
 const format = formatFor('en', 'in', 'GBP');
 /** Text as it reads, tags and blanks apart. */
@@ -59,7 +72,7 @@ describe('island as built', () => {
     ['en', SizerEn, 'Round your wrist', 'As it is in the shop'],
     ['de', SizerDe, 'Umfang Ihres Handgelenks', 'So liegt es im Laden'],
   ] as const)('in %s shows the listed piece and asks for the measure', (_lang, Island, label, title) => {
-    const html = renderToString(h(Island, { piece: bracelet, shop: SHOP }));
+    const html = renderToString(h(Island, { piece: bracelet, shop: SHOP, built: builtOf(bracelet) }));
     expect(textOf(html)).toContain(label);
     expect(textOf(html)).toContain(title);
     // A strict content security policy lets no inline style or script run.
@@ -67,7 +80,7 @@ describe('island as built', () => {
   });
 
   test('every field has a label of its own, every description is there', () => {
-    const html = renderToString(h(SizerEn, { piece: pieceOf(pendantNecklace), shop: SHOP }));
+    const html = renderToString(h(SizerEn, { piece: necklace, shop: SHOP, built: builtOf(necklace) }));
     const ids = new Set([...html.matchAll(/\sid="([^"]+)"/g)].map(([, id]) => id));
     const wanted = [...html.matchAll(/\s(?:for|aria-labelledby|aria-describedby)="([^"]+)"/g)].flatMap(
       ([, list]) => (list ?? '').split(' '),
@@ -77,9 +90,7 @@ describe('island as built', () => {
   });
 
   test('a past piece can be sized but not ordered', () => {
-    const html = renderToString(
-      h(SizerEn, { piece: pieceOf(focalBracelet, { orderable: false }), shop: SHOP }),
-    );
+    const html = renderToString(h(SizerEn, { piece: past, shop: SHOP, built: builtOf(past) }));
     expect(textOf(html)).not.toContain('Order this piece');
   });
 });

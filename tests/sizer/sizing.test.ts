@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { netChange } from '#sizer/model/changes.ts';
 import { limitsOf } from '#sizer/model/limits.ts';
-import { canOrder, outcomeOf, shownOf, sizedOf } from '#sizer/model/outcome.ts';
+import { outcomeOf } from '#sizer/model/answer.ts';
+import { canOrder, shownOf, sizedOf } from '#sizer/model/outcome.ts';
 import { recall, remember } from '#sizer/model/remember.ts';
 import { rewrite } from '#sizer/model/rewrite.ts';
 import { sliderMm, sliderRange } from '#sizer/model/slider.ts';

@@ -6,7 +6,8 @@ import { decode } from '#order/text.ts';
 import { slipLink } from '#order/mail.ts';
 import { LANGS } from '#words/lang.ts';
 import { orderWords } from '#words/order.ts';
-import { choiceOf, outcomeOf, shownOf } from '#sizer/model/outcome.ts';
+import { outcomeOf } from '#sizer/model/answer.ts';
+import { choiceOf, shownOf } from '#sizer/model/outcome.ts';
 import { startOf } from '#sizer/model/sizerState.ts';
 import { checkForm, EMPTY_FORM, quantityOf, type OrderForm } from '#sizer/road/model/form.ts';
 import {

@@ -5,24 +5,27 @@ import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { SizingWords } from '#words/sizing.ts';
-import { limitsOf } from '../model/limits.ts';
 import { sliderRange } from '../model/slider.ts';
-import type { PieceForSizer } from '../props.ts';
+import type { BuiltPiece, PieceForSizer } from '../props.ts';
 import { MeasureField } from './MeasureField.tsx';
 import type { SizerHandle } from './useSizer.ts';
 
 export type MeasureProps = {
   readonly piece: PieceForSizer;
+  readonly built: BuiltPiece;
   readonly words: SizingWords;
   readonly handle: SizerHandle;
   readonly id: string;
   readonly lang: Lang;
 };
 
-export function Measure({ piece, words, handle, id, lang }: MeasureProps) {
-  const { state, outcome } = handle;
+export function Measure({ piece, built, words, handle, id, lang }: MeasureProps) {
+  const { state, outcome, engine } = handle;
   const format = formatFor(lang, state.unit, piece.rules.currency);
-  const limits = useMemo(() => limitsOf(piece, state.of, state.sit), [piece, state.of, state.sit]);
+  const limits = useMemo(
+    () => (engine === null ? built.limits : engine.limitsOf(piece, state.of, state.sit)),
+    [engine, piece, built, state.of, state.sit],
+  );
   const read = parseLength(state.text, state.unit);
   const slider =
     limits && sliderRange(state.unit, limits.leastAskedMm, limits.mostAskedMm, read.ok ? read.mm : null);

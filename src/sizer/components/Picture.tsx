@@ -1,6 +1,7 @@
 /** The piece as sized, drawn to scale: laid straight, closed as it is worn, or on a body. */
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Candidate } from '#core/sizing/sizing.ts';
 import type { BodyChartProps } from '../body/components/BodyChart.tsx';
 import type { DrawnPiece } from '../drawing/drawPiece.ts';
 import { VIEWS, type DrawnView, type View } from '../drawing/views.ts';
@@ -11,10 +12,12 @@ import { useLifeSize } from '../screen/useLifeSize.ts';
 import { Choices } from './Choices.tsx';
 import { useLoaded, type ComponentModule, type Loader } from './useLoaded.ts';
 
-export type PictureProps = Omit<DrawnPiece, 'view' | 'piece'> & {
+export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
   readonly piece: PieceForSizer;
-  /** Finished length asked for, mm; the candidate's own where none was. */
-  readonly wantedMm: number;
+  /** Null until the computation is there. */
+  readonly candidate: Candidate | null;
+  /** Finished length asked for, mm; null where none was. */
+  readonly wantedMm: number | null;
   readonly loadChart: Loader<ComponentModule<BodyChartProps>>;
   readonly loadRuler: Loader<ComponentModule<ScreenRulerProps>>;
   readonly onLength: (mm: number) => void;
@@ -48,20 +51,32 @@ export function Picture(props: PictureProps) {
 }
 
 /** The body chart, fetched when it is first looked at. */
-function Worn({ words, loadChart, onLength, ...props }: PictureProps) {
+function Worn({ words, loadChart, onLength, candidate, wantedMm, ...props }: PictureProps) {
   const { module, failed } = useLoaded(loadChart, true);
-  if (module === null) return <p role="status">{failed ? words.partFailed : words.loading}</p>;
-  return <module.default sizingWords={words} onLength={onLength} {...props} />;
+  if (module === null || candidate === null)
+    return <p role="status">{failed ? words.partFailed : words.loading}</p>;
+  return (
+    <module.default
+      {...props}
+      sizingWords={words}
+      candidate={candidate}
+      wantedMm={wantedMm ?? candidate.fittedMm}
+      onLength={onLength}
+    />
+  );
 }
 
 const loadDrawing = () => import('../drawing/drawPiece.ts');
 
 function Drawing({ built, ...props }: PictureProps & { readonly view: DrawnView }) {
-  // At once, beside the island: by the time a measure is written it is there.
-  const { module } = useLoaded(loadDrawing, true);
   const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
+  // Beside the computation: by the time a measure is written it is there.
+  const { module } = useLoaded(loadDrawing, candidate !== null);
   const svg = useMemo(
-    () => module && module.drawPiece({ view, words, format, id, piece, candidate, unit, claspSide, girthMm }),
+    () =>
+      module &&
+      candidate &&
+      module.drawPiece({ view, words, format, id, piece, candidate, unit, claspSide, girthMm }),
     [module, view, piece, candidate, unit, claspSide, girthMm, format],
   );
   const common = {

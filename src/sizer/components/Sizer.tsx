@@ -1,22 +1,14 @@
 /** The sizing island: a measure, a sit and a hand in; the piece at that size out, and the way to order it. */
 import type { ComponentChildren } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import type { BodyChartProps } from '../body/components/BodyChart.tsx';
-import {
-  canOrder,
-  choiceOf,
-  listedOf,
-  shownOf,
-  sizedOf,
-  type Outcome,
-  type Sized,
-} from '../model/outcome.ts';
+import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';
 import type { SizerState } from '../model/sizerState.ts';
-import type { PieceForSizer, ShopForSizer } from '../props.ts';
+import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../props.ts';
 import type { OrderRoadProps } from '../road/components/OrderRoad.tsx';
 import type { Wish } from '../road/model/write.ts';
 import type { ScreenRulerProps } from '../screen/ScreenRuler.tsx';
@@ -26,6 +18,7 @@ import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
 import { RoadSlot } from './RoadSlot.tsx';
 import type { ComponentModule, Loader } from './useLoaded.ts';
+import { useSeen } from './useSeen.ts';
 import { useSizer } from './useSizer.ts';
 import { Verdict } from './Verdict.tsx';
 import { Wishes } from './Wishes.tsx';
@@ -34,6 +27,7 @@ import { Wishes } from './Wishes.tsx';
 export type SizerProps = {
   readonly piece: PieceForSizer;
   readonly shop: ShopForSizer;
+  readonly built: BuiltPiece;
   /** The piece's first drawing, made when the page was built. */
   readonly picture?: ComponentChildren;
   /** How to measure, likewise. */
@@ -52,23 +46,29 @@ export type SizerLanguage = {
   };
 };
 
-export function Sizer({ piece, shop, picture, how, lang, words, load }: SizerProps & SizerLanguage) {
-  const handle = useSizer(piece, shop, lang, browserStore);
-  const { state, outcome } = handle;
+export function Sizer({ piece, shop, built, picture, how, lang, words, load }: SizerProps & SizerLanguage) {
+  const section = useRef<HTMLElement>(null);
+  const handle = useSizer(piece, shop, lang, browserStore, useSeen(section));
+  const { state, outcome, engine } = handle;
   const { currency } = piece.rules;
   const format = useMemo(() => formatFor(lang, state.unit, currency), [lang, state.unit, currency]);
   const id = `sizer-${piece.id}`;
   // A measure that can't be taken leaves the piece as it is in the shop to look at.
-  const candidate = useMemo(() => shownOf(outcome) ?? listedOf(piece), [outcome, piece]);
+  const candidate = useMemo(() => shownOf(outcome) ?? engine?.listedOf(piece) ?? null, [outcome, engine]);
+  const figures =
+    engine === null || candidate === null ? built.figures : engine.figuresOf(piece.design, candidate);
   const sizing = sizedOf(outcome);
   const advice = sizing === null || sizing.status === 'outside' ? null : sizing.hand;
   const view = { words, format, id, design: piece.design };
   return (
-    <section class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
+    <section ref={section} class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{words.title}</h2>
       <div class="sizer-body">
-        <Wishes {...view} piece={piece} handle={handle} lang={lang} advice={advice} how={how} />
+        <Wishes {...view} piece={piece} built={built} handle={handle} lang={lang} advice={advice} how={how} />
         <div class="sizer-answer">
+          {outcome.kind === 'waiting' && state.text !== '' && (
+            <p role="status">{handle.failed ? words.partFailed : words.loading}</p>
+          )}
           {sizing !== null && (
             <Verdict
               {...view}
@@ -77,7 +77,7 @@ export function Sizer({ piece, shop, picture, how, lang, words, load }: SizerPro
               onTake={handle.take}
             />
           )}
-          <Figures {...view} candidate={candidate} listed={sizing === null} />
+          <Figures {...view} figures={figures} listed={sizing === null} />
           <Picture
             {...view}
             piece={piece}
@@ -85,13 +85,13 @@ export function Sizer({ piece, shop, picture, how, lang, words, load }: SizerPro
             girthMm={girthOf(sizing)}
             unit={state.unit}
             claspSide={advice?.boardSide ?? 'left'}
-            wantedMm={wantedOf(sizing) ?? candidate.fittedMm}
+            wantedMm={wantedOf(sizing)}
             loadChart={load.chart}
             loadRuler={load.ruler}
             onLength={handle.takeLength}
             built={picture}
           />
-          <Changes {...view} candidate={candidate} sizing={sizing} />
+          {candidate !== null && <Changes {...view} candidate={candidate} sizing={sizing} />}
           <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
           {piece.orderable && (
             <RoadSlot

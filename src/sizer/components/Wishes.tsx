@@ -14,7 +14,7 @@ export type WishesProps = MeasureProps & {
   readonly how: ComponentChildren;
 };
 
-export function Wishes({ piece, words, handle, id, lang, format, advice, how }: WishesProps) {
+export function Wishes({ piece, built, words, handle, id, lang, format, advice, how }: WishesProps) {
   const { state, dispatch } = handle;
   const { kind } = piece.design;
   const measures = measuresOf(kind);
@@ -31,7 +31,7 @@ export function Wishes({ piece, words, handle, id, lang, format, advice, how }: 
           onChange={(of) => dispatch({ type: 'by', of })}
         />
       )}
-      <Measure piece={piece} words={words} handle={handle} id={`${id}-measure`} lang={lang} />
+      <Measure piece={piece} built={built} words={words} handle={handle} id={`${id}-measure`} lang={lang} />
       {how}
       {state.of !== 'length' && (
         <div>

@@ -3,16 +3,20 @@ import { useEffect, useMemo, useReducer, useRef } from 'preact/hooks';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { onPageUnit, tellPageUnit } from '../adapters/pageUnit.ts';
-import { outcomeOf, type Outcome } from '../model/outcome.ts';
+import type { Outcome } from '../model/outcome.ts';
 import type { Store } from '../model/ports.ts';
 import { recall, remember } from '../model/remember.ts';
-import { rewrite } from '../model/rewrite.ts';
 import { sliderMm } from '../model/slider.ts';
 import { measuresOf, reduce, startOf, type SizerAction, type SizerState } from '../model/sizerState.ts';
 import type { PieceForSizer, ShopForSizer } from '../props.ts';
+import { useLoaded } from './useLoaded.ts';
 
 export type SizerHandle = {
   readonly state: SizerState;
+  /** Null until it is fetched. */
+  readonly engine: Engine | null;
+  /** True where fetching it failed. */
+  readonly failed: boolean;
   readonly outcome: Outcome;
   readonly dispatch: (action: SizerAction) => void;
   /** Writes a measure of the model into the field, in the buyer's unit. */
@@ -23,9 +27,23 @@ export type SizerHandle = {
   readonly changeUnit: (unit: SizerState['unit']) => void;
 };
 
-export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, store: Store): SizerHandle {
+/** The computation, see `model/engine.ts`. */
+export type Engine = typeof import('../model/engine.ts');
+
+const loadEngine = () => import('../model/engine.ts');
+const WAITING: Outcome = { kind: 'waiting' };
+
+/** `seen`: the form is in sight, or somebody uses it. */
+export function useSizer(
+  piece: PieceForSizer,
+  shop: ShopForSizer,
+  lang: Lang,
+  store: Store,
+  seen: boolean,
+): SizerHandle {
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
-  const outcome = useMemo(() => outcomeOf(piece, state), [piece, state]);
+  const { module: engine, failed } = useLoaded<Engine>(loadEngine, seen || state.text !== '');
+  const outcome = useMemo(() => engine?.outcomeOf(piece, state) ?? WAITING, [engine, piece, state]);
   const unit = useRef(state.unit);
   unit.current = state.unit;
   const act = (action: SizerAction) => {
@@ -39,8 +57,10 @@ export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, s
   };
   const take = (mm: number) => act({ type: 'write', text: formatLengthNumber(mm, state.unit, lang) });
   const takeLength = (mm: number) => act({ type: 'length', text: formatLengthNumber(mm, state.unit, lang) });
+  const textIn = (to: SizerState['unit']) =>
+    engine === null ? state.text : engine.rewrite(piece, state, to, lang);
   const changeUnit = (to: SizerState['unit']) => {
-    if (to !== unit.current) act({ type: 'unit', unit: to, text: rewrite(piece, state, to, lang) });
+    if (to !== unit.current) act({ type: 'unit', unit: to, text: textIn(to) });
   };
   // The listener is set once and must see the latest state.
   const latest = useRef(changeUnit);
@@ -52,6 +72,8 @@ export function useSizer(piece: PieceForSizer, shop: ShopForSizer, lang: Lang, s
   }, []);
   return {
     state,
+    engine,
+    failed,
     outcome,
     dispatch: act,
     take,
