@@ -72,7 +72,6 @@ export function coverFit(cover: Component, crimp: Crimp): CoverFit | null {
 /** The smallest cover that goes over a closed crimp; null where none does. */
 export function chooseCover(covers: readonly Component[], crimp: Crimp): CoverFit | null {
   const fits = [...covers]
-    .filter((cover) => cover.closedMm !== null)
     .sort(bySize((cover) => cover.closedMm ?? 0))
     .map((cover) => coverFit(cover, crimp));
   return fits.find((fit) => fit !== null && fit.fit !== 'tight') ?? null;

@@ -1,6 +1,6 @@
 /** Whether the doubled wire goes back through the beads at each end. */
 import type { Component } from '../components/component.ts';
-import { holeForWiresMm, takes } from './packing.ts';
+import { takes } from './packing.ts';
 
 /** One end bead that the tail should pass. */
 export type TailBead = {
@@ -31,7 +31,8 @@ export type TailCheck = {
  * @param fromCrimp the strand's components from the crimp inwards, crimp and cover left out.
  */
 export function checkTail(fromCrimp: readonly Component[], wireMm: number, tailMm: number): TailCheck {
-  const needMm = holeForWiresMm(2, wireMm) ?? 2 * wireMm;
+  // The circle round two equal circles is exactly twice as wide.
+  const needMm = 2 * wireMm;
   const beads: TailBead[] = [];
   let reachMm = 0;
   let blockedBy: TailBead | null = null;

@@ -51,6 +51,7 @@ describe('a crimp', () => {
     expect(chooseCrimp(all, 3, 0.48, 0.4)).toMatchObject({ crimp: 'c', fit: 'fits' });
     expect(chooseCrimp(all, 2, 0.3, 0.1)).toMatchObject({ crimp: 'a', fit: 'loose' });
     expect(chooseCrimp(all, 6, 0.48, 0.4)).toBeNull();
+    expect(chooseCrimp([crimp('a', 1.3), crimp('z', 1)], 2, 0.48, 0.4)).toMatchObject({ crimp: 'z' });
     expect(chooseCrimp([], 2, 0.48, 0.4)).toBeNull();
   });
 
