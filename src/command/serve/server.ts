@@ -1,8 +1,10 @@
 /** The built shop and the bench behind one HTTP server on this machine. */
+import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
+import { headersFor, readHeaders } from './fileHeaders.ts';
 
 type Handler = (request: IncomingMessage, response: ServerResponse) => void;
 
@@ -20,7 +22,7 @@ export async function serve(
   host: string,
   port: number,
 ): Promise<{ server: Server; port: number }> {
-  const handler = await builtHandler(root);
+  const handler = withFileHeaders(await builtHandler(root), root);
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
     const server = createServer(handler);
     if (await listens(server, host, candidate)) {
@@ -36,6 +38,19 @@ async function builtHandler(root: string): Promise<Handler> {
   const entry = pathToFileURL(join(root, 'dist', 'server', 'entry.mjs')).href;
   const { handler } = (await import(entry)) as { handler: Handler };
   return handler;
+}
+
+/** Bench and desk set their own headers; all else carries those of `_headers`. */
+function withFileHeaders(handler: Handler, root: string): Handler {
+  const file = join(root, 'dist', 'client', '_headers');
+  const rules = existsSync(file) ? readHeaders(readFileSync(file, 'utf8')) : [];
+  return (request, response) => {
+    const path = (request.url ?? '/').split('?')[0] ?? '/';
+    if (!/^\/(bench|desk)(\/|$)/.test(path)) {
+      for (const [name, value] of headersFor(rules, path)) response.setHeader(name, value);
+    }
+    handler(request, response);
+  };
 }
 
 function listens(server: Server, host: string, port: number): Promise<boolean> {

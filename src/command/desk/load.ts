@@ -1,0 +1,37 @@
+/** Orders sent at the desk: as fast as clients can, or at a steady rate. */
+import { setTimeout as pause } from 'node:timers/promises';
+
+export type Send = () => Promise<void>;
+
+/** `clients` send one after another for `seconds`. @returns receipts a second */
+export async function fullLoad(send: Send, clients: number, seconds: number): Promise<number> {
+  const started = performance.now();
+  const end = started + seconds * 1000;
+  let receipts = 0;
+  const client = async (): Promise<void> => {
+    while (performance.now() < end) {
+      await send();
+      receipts += 1;
+    }
+  };
+  await Promise.all(Array.from({ length: clients }, client));
+  return (receipts * 1000) / (performance.now() - started);
+}
+
+export type Latencies = { readonly medianMs: number; readonly p95Ms: number; readonly p99Ms: number };
+
+/** Sends at `perSecond`, whether answers come or not, for `seconds`. @returns how long answers took */
+export async function steadyLoad(send: Send, perSecond: number, seconds: number): Promise<Latencies> {
+  const started = performance.now();
+  const pending: Promise<number>[] = [];
+  for (let at = 0; at < perSecond * seconds; at += 1) {
+    const due = started + (at * 1000) / perSecond;
+    if (due > performance.now()) await pause(due - performance.now());
+    // Counted from when it was due: waiting behind others is the buyer's waiting too.
+    pending.push(send().then(() => performance.now() - due));
+  }
+  const times = (await Promise.all(pending)).sort((a, b) => a - b);
+  const at = (share: number): number =>
+    times[Math.min(times.length - 1, Math.floor(times.length * share))] ?? 0;
+  return { medianMs: at(0.5), p95Ms: at(0.95), p99Ms: at(0.99) };
+}
