@@ -12,6 +12,8 @@ export default defineConfig({
   // Outside node_modules, which `npm ci` empties.
   cacheDir: './.cache/astro',
   devToolbar: { enabled: false },
+  // The guides hold no code, and a highlighter's inline styles would break the policy below.
+  markdown: { syntaxHighlight: false },
   // The bench answers on this machine only, in development too.
   server: { host: '127.0.0.1' },
   security: {

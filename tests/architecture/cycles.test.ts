@@ -2,7 +2,7 @@
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import { expect, test } from 'vitest';
 
-test('no import cycles in src', async () => {
+test('no import cycles in src', { timeout: 180_000 }, async () => {
   const { output } = await cruise(['src'], {
     baseDir: new URL('../..', import.meta.url).pathname,
     doNotFollow: { path: 'node_modules' },
@@ -21,6 +21,6 @@ test('no import cycles in src', async () => {
     },
   });
   const { summary, modules } = output as ICruiseResult;
-  expect(modules.length).toBeGreaterThan(20);
+  expect(modules.length).toBeGreaterThan(300);
   expect(summary.violations.map((violation) => `${violation.from} → ${violation.to}`)).toEqual([]);
 });
