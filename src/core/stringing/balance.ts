@@ -18,7 +18,11 @@ export type Balance = {
   readonly offMm: number;
   /** By how much the clasp's side is heavier; below 0: the ring's. */
   readonly heavierG: number;
-  /** Worth telling: off by more than the eye forgives, or heavy enough to pull round. */
+  /**
+   * Worth telling: off the middle of what is strung by more than the eye
+   * forgives, or heavy enough to pull round. That clasp and ring differ is so
+   * of nearly every piece, and is in `offMm` without being told.
+   */
   readonly told: boolean;
 };
 
@@ -52,7 +56,7 @@ function middleOf(design: Design, sequence: readonly Placed[], found: ReturnType
   const startMm = strung[0]?.fromMm ?? 0;
   const middleMm = (startMm + (strung.at(-1)?.toMm ?? startMm)) / 2;
   const pendant = hungPendant(design, sequence);
-  if (pendant !== null) return { about: 'pendant', atMm: middleMm + pendant.offMiddleMm } as const;
+  if (pendant !== null) return { about: 'pendant', atMm: middleMm + pendant.offMiddleMm, middleMm } as const;
   const focals = new Set(
     design.strands[0]?.sections.filter(({ role }) => role === 'focal').map(({ id }) => id) ?? [],
   );
@@ -60,9 +64,9 @@ function middleOf(design: Design, sequence: readonly Placed[], found: ReturnType
   const first = focal[0];
   const last = focal.at(-1);
   if (first !== undefined && last !== undefined) {
-    return { about: 'focal', atMm: (first.fromMm + last.toMm) / 2 } as const;
+    return { about: 'focal', atMm: (first.fromMm + last.toMm) / 2, middleMm } as const;
   }
-  return { about: 'middle', atMm: middleMm } as const;
+  return { about: 'middle', atMm: middleMm, middleMm } as const;
 }
 
 /** Mass of what lies before a place; a component across it counts by its share. */
@@ -78,7 +82,7 @@ function massBefore(found: ReturnType<typeof places>['found'], atMm: number): nu
 /** Weigh strand 0, as expanded, about its middle. */
 export function balanceOf(design: Design, sequence: readonly Placed[]): Balance {
   const { found, lengthMm } = places(design, sequence);
-  const { about, atMm } = middleOf(design, sequence, found);
+  const { about, atMm, middleMm } = middleOf(design, sequence, found);
   const allG = massBefore(found, Infinity);
   const claspG = massBefore(found, atMm);
   const offMm = (2 * atMm - lengthMm) / 2;
@@ -89,6 +93,6 @@ export function balanceOf(design: Design, sequence: readonly Placed[]): Balance 
     ringSide: { lengthMm: lengthMm - atMm, massG: allG - claspG },
     offMm,
     heavierG,
-    told: Math.abs(offMm) > SHOWS_MM || Math.abs(heavierG) > PULLS_SHARE * allG,
+    told: Math.abs(atMm - middleMm) > SHOWS_MM || Math.abs(heavierG) > PULLS_SHARE * allG,
   };
 }

@@ -81,6 +81,9 @@ const figureProblems: Sentences<FigureProblem> = {
     `${f.length(mm)} kann keine Körpergröße sein: Sie liegt zwischen ${f.length(leastMm)} und ${f.length(mostMm)}.`,
 };
 
+/** Darunter unterscheidet keine Waage an der Werkbank die Seiten. */
+const EVEN_G = 0.05;
+
 export const stringing: typeof en = {
   step: (step: Step, f: Format, name: NameOf) =>
     (steps[step.code] as Sentence<Step['args']>)(step.args, f, name),
@@ -105,8 +108,10 @@ export const stringing: typeof en = {
   },
   balance: ({ offMm, heavierG }, f) => {
     const side = (value: number) => (value > 0 ? 'zur Verschlussseite' : 'zur anderen Seite');
+    const length = `Die Mitte liegt ${f.fine(Math.abs(offMm))} ${side(-offMm)} hin`;
+    if (Math.abs(heavierG) < EVEN_G) return `${length}; beide Seiten wiegen gleich viel.`;
     const heavy = heavierG > 0 ? 'die Verschlussseite' : 'die andere Seite';
-    return `Die Mitte liegt ${f.fine(Math.abs(offMm))} ${side(-offMm)} hin; ${heavy} ist um ${f.number(Math.abs(heavierG), 1)} g schwerer.`;
+    return `${length}; ${heavy} ist um ${f.number(Math.abs(heavierG), 1)} g schwerer.`;
   },
   guard: ({ guard, holeMm, needMm, passes }, f, name) =>
     `${name(guard)}, Loch ${f.number(holeMm, 2)} mm: ${passes ? 'nimmt den Draht auf' : `zu klein für Draht von ${f.number(needMm, 2)} mm`}.`,

@@ -109,9 +109,13 @@ function tailSentence(tail: TailCheck, f: Format, name: NameOf): string {
   return `${bead} is in the way after ${f.fine(reachMm)}: it would take ${wouldFit}.`;
 }
 
+/** Below this no scale at the bench tells the sides apart. */
+const EVEN_G = 0.05;
+
 function balanceSentence({ offMm, heavierG }: Balance, f: Format): string {
   const side = (value: number) => (value > 0 ? 'clasp’s' : 'other');
   const length = `The middle lies ${f.fine(Math.abs(offMm))} towards the ${side(-offMm)} side`;
+  if (Math.abs(heavierG) < EVEN_G) return `${length}; both sides weigh the same.`;
   return `${length}; the ${side(heavierG)} side is heavier by ${f.number(Math.abs(heavierG), 1)} g.`;
 }
 
