@@ -3,7 +3,7 @@ import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { finishedLengthMm } from '#core/strand/parts.ts';
 import { placeAlong } from './along.ts';
-import { claspEnd, placeEndAlong, ringEnd, type ClosingSpot } from './closing.ts';
+import { claspEnd, hangingChain, placeEndAlong, ringEnd, type ClosingSpot } from './closing.ts';
 import { groove, type Groove } from './groove.ts';
 import { toParts, turnedRound, type Spot } from './spot.ts';
 
@@ -36,15 +36,16 @@ export function layBoard(
   claspSide: 'left' | 'right',
 ): Board {
   const longestMm = Math.max(1, ...sequences.map((sequence) => finishedLengthMm(design, sequence)));
+  const spareMm = SPARE_MM + design.ends.extenderMm;
   const strands: BoardStrand[] = [];
   let outMm = 0;
   for (const sequence of sequences) {
     const wideMm = Math.max(2, ...sequence.map(({ component }) => component.acrossMm)) + ROOM_MM;
     const before = strands.at(-1)?.wideMm;
     if (before !== undefined) outMm += (before + wideMm) / 2 + WALL_MM;
-    strands.push(layStrand(design, sequence, claspSide, groove(longestMm + 2 * SPARE_MM, outMm), wideMm));
+    strands.push(layStrand(design, sequence, claspSide, groove(longestMm + 2 * spareMm, outMm), wideMm));
   }
-  return { strands, reachMm: longestMm / 2 + SPARE_MM };
+  return { strands, reachMm: longestMm / 2 + spareMm };
 }
 
 function layStrand(
@@ -61,8 +62,8 @@ function layStrand(
     curve,
     zeroMm,
   );
-  const [left, right] =
-    claspSide === 'left' ? [claspEnd(design), ringEnd(design)] : [ringEnd(design), claspEnd(design)];
+  const ring = [...hangingChain(design), ...ringEnd(design)];
+  const [left, right] = claspSide === 'left' ? [claspEnd(design), ring] : [ring, claspEnd(design)];
   const closing = [...placeEndAlong(left, curve, fromMm, 1), ...placeEndAlong(right, curve, toMm, -1)];
   return { groove: laidIn, wideMm, spots, closing };
 }

@@ -29,6 +29,12 @@ export function ringEnd(design: Design): Piece[] {
   return [...(ring === undefined ? [] : [pieceOf('ring', ring)]), wireLoop(design)];
 }
 
+/** The extender's chain, which hangs from the ring, beyond what the finished length counts. */
+export function hangingChain(design: Design): Piece[] {
+  const { extenderMm } = design.ends;
+  return extenderMm > 0 ? [{ kind: 'chain', component: null, alongMm: extenderMm }] : [];
+}
+
 function pieceOf(kind: 'clasp' | 'ring', component: Component): Piece {
   return { kind, component, alongMm: component.alongMm };
 }

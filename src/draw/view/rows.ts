@@ -1,7 +1,14 @@
 /** The strands of a piece as rows one below the other, closed by one clasp. */
 import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
-import { claspEnd, lengthOfEnd, placeEnd, ringEnd, type ClosingSpot } from '../place/closing.ts';
+import {
+  claspEnd,
+  hangingChain,
+  lengthOfEnd,
+  placeEnd,
+  ringEnd,
+  type ClosingSpot,
+} from '../place/closing.ts';
 import { toParts, turnedRound, type Spot } from '../place/spot.ts';
 import { lengthOf, placeStraight } from '../place/straight.ts';
 
@@ -57,7 +64,7 @@ export function layRows(
 
 /** Clasp and ring serve all rows, so they lie half-way between the first and the last. */
 function between(spot: ClosingSpot, yMm: number): ClosingSpot {
-  return spot.kind === 'clasp' || spot.kind === 'ring' ? { ...spot, yMm } : spot;
+  return spot.kind !== 'wire-loop' ? { ...spot, yMm } : spot;
 }
 
 function layRow(
@@ -73,7 +80,13 @@ function layRow(
   const wholeMm = lengthOfEnd(left) + lengthOf(parts) + lengthOfEnd(right);
   const fromMm = anchor === 'start' ? 0 : -wholeMm / 2;
   const toMm = fromMm + wholeMm;
-  const closing = [...placeEnd(left, fromMm, yMm, 1), ...placeEnd(right, toMm, yMm, -1)];
+  const chain = hangingChain(design);
+  const chainMm = lengthOfEnd(chain);
+  const chainSpots =
+    claspSide === 'left'
+      ? placeEnd(chain, toMm + chainMm, yMm, -1)
+      : placeEnd(chain, fromMm - chainMm, yMm, 1);
+  const closing = [...chainSpots, ...placeEnd(left, fromMm, yMm, 1), ...placeEnd(right, toMm, yMm, -1)];
   return {
     spots: placeStraight(parts, fromMm + lengthOfEnd(left), yMm),
     // Clasp and ring are there once, however many strands they close.

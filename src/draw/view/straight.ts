@@ -48,10 +48,11 @@ export function drawStraight(
   const topMm = way === 1 ? rows.topMm : edgeMm - textMm * RULER_SHARE;
   const bottomMm = way === 1 ? edgeMm + textMm * RULER_SHARE : Math.max(rows.bottomMm, hangMm);
   const side = MARGIN_MM + textMm * 0.5;
+  const { extenderMm } = design.ends;
   const box = {
-    x: -side,
+    x: -side - (options.claspSide === 'right' ? extenderMm : 0),
     y: topMm - MARGIN_MM,
-    width: lengthMm + 2 * side,
+    width: lengthMm + 2 * side + extenderMm,
     height: bottomMm - topMm + 2 * MARGIN_MM,
   };
   return svgDocument(options, box, ink.definitions(), painted, options.lifeSize ?? false);

@@ -72,6 +72,22 @@ describe('a piece on the board', () => {
     }
   });
 
+  test('an extender hangs outside the ring, and moves nothing else', () => {
+    const plain = piece('balls');
+    const extended = { ...plain, ends: { ...plain.ends, extenderMm: 40 } };
+    for (const side of ['left', 'right'] as const) {
+      const [before] = layBoard(plain, usualSequences(plain), side).strands;
+      const [after] = layBoard(extended, usualSequences(extended), side).strands;
+      const centres = (spots: readonly { xMm: number }[] = []) => spots.map(({ xMm }) => xMm.toFixed(6));
+      expect(centres(after?.spots)).toEqual(centres(before?.spots));
+      const chain = after?.closing.find(({ kind }) => kind === 'chain');
+      const ring = after?.closing.find(({ kind }) => kind === 'ring');
+      const apart = Math.abs((chain?.xMm ?? NaN) - (ring?.xMm ?? NaN));
+      expect(apart).toBeCloseTo((40 + (ring?.alongMm ?? NaN)) / 2, 6);
+      expect(Math.abs(chain?.xMm ?? NaN)).toBeGreaterThan(Math.abs(ring?.xMm ?? NaN));
+    }
+  });
+
   test('nothing overlaps in the bend', () => {
     const overlaps = designs.flatMap((design) =>
       layBoard(design, usualSequences(design), 'left').strands.flatMap(({ spots }) =>

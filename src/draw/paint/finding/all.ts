@@ -1,5 +1,5 @@
 /** What closes a strand, painted where it lies. */
-import type { Component, Shape } from '#core/components/component.ts';
+import type { Component, Look, Shape } from '#core/components/component.ts';
 import type { Design } from '#core/strand/design.ts';
 import type { ClosingSpot } from '../../place/closing.ts';
 import type { Ink } from '../ink.ts';
@@ -7,8 +7,9 @@ import { lightOn } from '../light.ts';
 import { useAt } from '../strand.ts';
 import { num } from '../../svg/text.ts';
 import { box, hook, lobster, magnetic, springRing, toggle, type ClaspPainter } from './clasps.ts';
+import { chain } from './chain.ts';
 import { ring } from './ring.ts';
-import { wireLoop } from './wire.ts';
+import { STEEL, wireLoop } from './wire.ts';
 
 const clasps: Partial<Readonly<Record<Shape, ClaspPainter>>> = {
   lobster,
@@ -29,9 +30,16 @@ export function paintClosing(ink: Ink, design: Design, spot: ClosingSpot): strin
       return (clasps[component.shape] ?? magnetic)(ink, component, light);
     }
     if (kind === 'ring' && component !== null) return ring(component);
+    if (kind === 'chain') return chain(alongMm, lookOfRing(design));
     return wireLoop(alongMm, design.wire.diameterMm, guardOf(design));
   });
   return useAt(href, spot.xMm, spot.yMm, spot.turnRad);
+}
+
+/** The chain is bought with its ring. */
+function lookOfRing({ ends, components }: Design): Look {
+  const metal = components[ends.ring ?? ends.clasp]?.look;
+  return metal ?? STEEL;
 }
 
 function guardOf(design: Design): Component | null {
