@@ -1,7 +1,7 @@
 /** The body chart's model. */
 import { describe, expect, test } from 'vitest';
 import type { WornStrand } from '#draw/view/body.ts';
-import { layOn, lengthAt, nearestTo, nextLength } from '#sizer/body/model/lay.ts';
+import { layOn, leastRound, lengthAt, nearestTo, nextLength } from '#sizer/body/model/lay.ts';
 import { lengthName } from '#sizer/body/model/lengthName.ts';
 import { bodyOf, UNKNOWN_WEARER, type WearerForm } from '#sizer/body/model/wearerForm.ts';
 import { listedOf } from '#sizer/model/answer.ts';
@@ -97,6 +97,14 @@ describe('places and lengths', () => {
     const laid = layOn(short, listedOf(short), figure);
     expect(laid).toMatchObject({ lowestMm: null, first: { status: 'too-short' } });
     expect<readonly WornStrand[]>(laid.strands).toEqual([]);
+  });
+
+  test('the shortest that the chart goes to still closes round the neck', () => {
+    const least = leastRound(piece, listedOf(piece), figure);
+    const candidate = nearestTo(piece, least);
+    if (candidate === null) throw new Error('expected a piece');
+    expect(layOn(piece, candidate, figure).lowestMm).not.toBeNull();
+    expect(least).toBeGreaterThan(figure.neckGirth.mm);
   });
 
   test('a bracelet is not sized by length', () => {

@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { BodyWords } from '#words/body.ts';
 import { limitsOf } from '../../model/limits.ts';
 import { STEP_MM } from '../../model/slider.ts';
-import { layOn, lengthAt, nearestTo, nextLength, type Laid } from '../model/lay.ts';
+import { layOn, leastRound, lengthAt, nearestTo, nextLength, type Laid } from '../model/lay.ts';
 import type { WearerBody } from '../model/wearerForm.ts';
 import type { BodyChartProps } from './BodyChart.tsx';
 import { ChartNotes } from './ChartNotes.tsx';
@@ -47,7 +47,11 @@ export function Chart({
   const { figure, sex } = body;
   const laid = useMemo(() => layOn(piece, candidate, figure), [piece, candidate, figure]);
   const limits = useMemo(() => (movable ? limitsOf(piece, 'length', 'easy') : null), [piece, movable]);
-  const reach = { least: limits?.leastMm ?? 0, most: limits?.mostMm ?? 0, now: candidate.fittedMm };
+  const reach = {
+    least: Math.max(limits?.leastMm ?? 0, leastRound(piece, candidate, figure)),
+    most: limits?.mostMm ?? 0,
+    now: candidate.fittedMm,
+  };
   const options = useMemo(() => {
     const compared = kept.flatMap((mm) => {
       const other = nearestTo(piece, mm);

@@ -59,6 +59,13 @@ export function lengthAt(
   return lengthForDrop(loadOf(piece.design, sequence, 0), figure, dropMm, aim);
 }
 
+/** A finished length that still closes round that neck, however far within its tolerance the piece comes out short. */
+export function leastRound(piece: PieceForSizer, candidate: Candidate, figure: Figure): number {
+  const sequence = candidate.sequences[0];
+  const acrossMm = sequence === undefined ? 0 : loadOf(piece.design, sequence, 0).acrossMm;
+  return figure.neckGirth.mm + Math.PI * acrossMm + piece.rules.toleranceMm[piece.design.kind];
+}
+
 /** Steps that are looked ahead for another piece: with an eighth of an inch, five inches. */
 const MOST_STEPS = 40;
 /** Lengths closer than this are the same piece. */
