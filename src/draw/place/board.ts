@@ -26,6 +26,9 @@ export type Board = {
 const ROOM_MM = 2.4;
 const WALL_MM = 2;
 
+/** Longest piece that is laid straight, mm: any bracelet. */
+const STRAIGHT_MOST_MM = 230;
+
 /** A groove runs on a little past the piece, either side, mm. */
 const SPARE_MM = 14;
 
@@ -43,7 +46,15 @@ export function layBoard(
     const wideMm = Math.max(2, ...sequence.map(({ component }) => component.acrossMm)) + ROOM_MM;
     const before = strands.at(-1)?.wideMm;
     if (before !== undefined) outMm += (before + wideMm) / 2 + WALL_MM;
-    strands.push(layStrand(design, sequence, claspSide, groove(longestMm + 2 * spareMm, outMm), wideMm));
+    strands.push(
+      layStrand(
+        design,
+        sequence,
+        claspSide,
+        groove(longestMm + 2 * spareMm, outMm, longestMm > STRAIGHT_MOST_MM),
+        wideMm,
+      ),
+    );
   }
   return { strands, reachMm: longestMm / 2 + spareMm };
 }

@@ -1,9 +1,6 @@
 /** The groove of a bead board: straight for a bracelet, bent to a U for a necklace, so that both fit a screen. */
 import { arc, joined, line, type Curve } from './curve.ts';
 
-/** Longest strand that is laid straight. */
-const STRAIGHT_MOST_MM = 260;
-
 /** Radius of the bend of the innermost groove. */
 const BEND_MM = 52;
 
@@ -20,9 +17,9 @@ export type Groove = {
 /**
  * A groove for strands up to `lengthMm`, `outMm` outside (below) the innermost one; zero at (0, outMm).
  */
-export function groove(lengthMm: number, outMm: number): Groove {
+export function groove(lengthMm: number, outMm: number, bent: boolean): Groove {
   const halfMm = lengthMm / 2;
-  if (lengthMm <= STRAIGHT_MOST_MM) {
+  if (!bent) {
     return { curve: line(-halfMm, outMm, 0, lengthMm), zeroMm: halfMm, bent: false };
   }
   const radiusMm = BEND_MM + outMm;
