@@ -52,9 +52,10 @@ export type CatalogueArgs = {
   'wrong-kind': { id: string; kind: string; wanted: string };
   'hole-too-small': { component: string; holeMm: number; needMm: number; wire: string };
   'end-hole-too-small': { component: string; holeMm: number; needMm: number; wire: string };
-  'crimp-too-tight': { crimp: string; insideMm: number; needMm: number; wire: string };
-  'crimp-too-loose': { crimp: string; insideMm: number; mostMm: number; wire: string };
-  'cover-not-fit': { cover: string; takesMm: number; crimp: string; closedMm: number };
+  /** `fitting` is the short name of one that would fit, or empty. */
+  'crimp-too-tight': { crimp: string; insideMm: number; needMm: number; wire: string; fitting: string };
+  'crimp-too-loose': { crimp: string; insideMm: number; mostMm: number; wire: string; fitting: string };
+  'cover-not-fit': { cover: string; takesMm: number; crimp: string; closedMm: number; fitting: string };
   ways: { clasp: string; ways: number; strands: number };
   'size-absurd': { kind: string; mm: number; leastMm: number; mostMm: number };
   'design-other': { code: string };

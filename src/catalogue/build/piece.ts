@@ -66,7 +66,7 @@ export function buildPiece(
     return { piece: null, problems, notes: [] };
   }
   const design = buildDesign(id, value, strands, wire, stock.components);
-  const strung = assertStringable(entry, design, strands, stock.rules);
+  const strung = assertStringable(entry, design, strands, stock.rules, stock.components);
   if (strung.problems.length > 0) return { piece: null, ...strung };
   const sizes = assertWearable(entry, design);
   const piece: Piece = {

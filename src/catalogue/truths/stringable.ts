@@ -1,6 +1,7 @@
 /** The piece can be strung: holes take the wire, the crimp grips, the clasp has room. */
 import { checkDesign } from '#core/components/check.ts';
-import { crimpFit, WIRES_IN_CRIMP } from '#core/ends/crimp.ts';
+import type { Component } from '#core/components/component.ts';
+import { chooseCover, chooseCrimp, crimpFit, WIRES_IN_CRIMP } from '#core/ends/crimp.ts';
 import { checkTail } from '#core/ends/tail.ts';
 import type { Rules } from '#core/sizing/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
@@ -29,8 +30,35 @@ function writtenAt(at: string, strands: readonly AuthoredStrand[]): FieldPath {
   return [...inSection, 'beads', ...(place === undefined ? [] : [Number(place)])];
 }
 
+/** All components of the shop, where a fitting one may lie. */
+type Stock = Readonly<Record<string, Component>>;
+
+const ofKind = (stock: Stock, kind: Component['kind']): Component[] =>
+  Object.values(stock).filter((component) => component.kind === kind);
+
+/** Short name of the shop's crimp that grips the design's wire, or ''. */
+function fittingCrimp(stock: Stock, design: Design, rules: Rules): string {
+  const { diameterMm } = design.wire;
+  const found = chooseCrimp(ofKind(stock, 'crimp'), WIRES_IN_CRIMP, diameterMm, rules.wire.crimpPlayMm);
+  return found?.fit === 'fits' ? found.crimp : '';
+}
+
+/** Short name of the shop's cover that closes over the design's crimp, or ''. */
+function fittingCover(stock: Stock, design: Design): string {
+  const crimp = design.components[design.ends.crimp];
+  const found = crimp === undefined ? null : chooseCover(ofKind(stock, 'cover'), crimp);
+  return found?.fit === 'fits' ? found.cover : '';
+}
+
 /** One problem of the core's in the catalogue's own codes, at the maker's own line. */
-function retell(entry: Piece, design: Design, path: FieldPath, { code, args }: DesignProblem): Problem {
+function retell(
+  entry: Piece,
+  design: Design,
+  path: FieldPath,
+  { code, args }: DesignProblem,
+  stock: Stock,
+  rules: Rules,
+): Problem {
   const text = (name: string): string => String(args[name] ?? '');
   const figure = (name: string): number => Number(args[name] ?? 0);
   const wire = design.wire.id;
@@ -48,6 +76,7 @@ function retell(entry: Piece, design: Design, path: FieldPath, { code, args }: D
         insideMm: figure('holeMm'),
         needMm: figure('needMm'),
         wire,
+        fitting: fittingCrimp(stock, design, rules),
       });
     case 'cover-wrong':
       return entry.complain(path, 'cover-not-fit', {
@@ -55,6 +84,7 @@ function retell(entry: Piece, design: Design, path: FieldPath, { code, args }: D
         takesMm: figure('takesMm'),
         crimp: text('crimp'),
         closedMm: figure('closedMm'),
+        fitting: fittingCover(stock, design),
       });
     case 'wrong-kind':
       return entry.complain(path, code, { id: text('component'), kind: text('kind'), wanted: text('kinds') });
@@ -101,7 +131,7 @@ function assertTailsPass(
 }
 
 /** A remark where the crimp has more room than the shop's play. */
-function noteLooseCrimp(entry: Piece, design: Design, rules: Rules): Problem[] {
+function noteLooseCrimp(entry: Piece, design: Design, rules: Rules, stock: Stock): Problem[] {
   const crimp = design.components[design.ends.crimp];
   if (crimp === undefined) return [];
   const { fit, insideMm, needMm } = crimpFit(
@@ -118,6 +148,7 @@ function noteLooseCrimp(entry: Piece, design: Design, rules: Rules): Problem[] {
       insideMm,
       mostMm,
       wire: design.wire.id,
+      fitting: fittingCrimp(stock, design, rules),
     }),
   ];
 }
@@ -128,11 +159,14 @@ export function assertStringable(
   design: Design,
   strands: readonly AuthoredStrand[],
   rules: Rules,
+  stock: Stock,
 ): { problems: Problem[]; notes: Problem[] } {
-  const problems = checkDesign(design).map((one) => retell(entry, design, writtenAt(one.at, strands), one));
+  const problems = checkDesign(design).map((one) =>
+    retell(entry, design, writtenAt(one.at, strands), one, stock, rules),
+  );
   if (problems.length > 0) return { problems, notes: [] };
   return {
     problems: assertTailsPass(entry, design, strands, rules),
-    notes: noteLooseCrimp(entry, design, rules),
+    notes: noteLooseCrimp(entry, design, rules, stock),
   };
 }

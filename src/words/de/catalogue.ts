@@ -5,6 +5,7 @@ import { formatMoney } from '../format.ts';
 const mm = (value: number): string => `${String(Math.round(value * 100) / 100).replace('.', ',')} mm`;
 const perhaps = (near: string): string => (near === '' ? '' : `War „${near}“ gemeint? `);
 const forms = { text: 'ein Text', list: 'eine Liste', fields: 'eine Gruppe eigener, eingerückter Felder' };
+const wouldFit = (fitting: string): string => (fitting === '' ? '' : `„${fitting}“ würde passen. `);
 
 export const catalogue: CatalogueSentences = {
   'folder-missing': ({ folder }) => ({
@@ -190,17 +191,17 @@ export const catalogue: CatalogueSentences = {
     what: `„${component}“ steht am Ende, wo der Draht „${wire}“ doppelt zurückläuft: Das Loch misst ${mm(holeMm)}, nötig sind ${mm(needMm)}.`,
     fix: 'Setzen Sie neben die Quetschperle Perlen mit größerem Loch, oder nehmen Sie dünneren Draht.',
   }),
-  'crimp-too-tight': ({ crimp, insideMm, needMm, wire }) => ({
+  'crimp-too-tight': ({ crimp, insideMm, needMm, wire, fitting }) => ({
     what: `Die Quetschperle „${crimp}“ misst innen ${mm(insideMm)}; der doppelte Draht „${wire}“ braucht ${mm(needMm)}.`,
-    fix: 'Nehmen Sie eine größere Quetschperle oder dünneren Draht.',
+    fix: `${wouldFit(fitting)}Nehmen Sie eine größere Quetschperle oder dünneren Draht.`,
   }),
-  'crimp-too-loose': ({ crimp, insideMm, mostMm, wire }) => ({
+  'crimp-too-loose': ({ crimp, insideMm, mostMm, wire, fitting }) => ({
     what: `Die Quetschperle „${crimp}“ misst innen ${mm(insideMm)}, zu weit für den doppelten Draht „${wire}“: höchstens ${mm(mostMm)}.`,
-    fix: 'Nehmen Sie eine kleinere Quetschperle oder dickeren Draht, oder erlauben Sie in shop.yaml mehr Spiel.',
+    fix: `${wouldFit(fitting)}Nehmen Sie eine kleinere Quetschperle oder dickeren Draht, oder erlauben Sie in shop.yaml mehr Spiel.`,
   }),
-  'cover-not-fit': ({ cover, takesMm, crimp, closedMm }) => ({
+  'cover-not-fit': ({ cover, takesMm, crimp, closedMm, fitting }) => ({
     what: `Die Hülle „${cover}“ fasst ${mm(takesMm)}; die Quetschperle „${crimp}“ misst geschlossen ${mm(closedMm)}.`,
-    fix: 'Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.',
+    fix: `${wouldFit(fitting)}Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.`,
   }),
   ways: ({ clasp, ways, strands }) => ({
     what: `Der Verschluss „${clasp}“ fasst ${ways === 1 ? 'einen Strang' : `${ways} Stränge`}; das Stück hat ${strands}.`,

@@ -20,7 +20,7 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
     `Am ${end(args.end)}: erst ${name(args.crimp)} auffädeln, dann ${name(args.finding)}.`,
   'guard-loop': ({ guard }, _, name) => `${name(guard)} dort über den Draht ziehen, wo die Schlaufe trägt.`,
   'make-loop': ({ finding, loopMm }, f, name) =>
-    `Den Draht durch die Quetschhülse zurückführen: eine Schlaufe von ${f.fine(loopMm)} um ${name(finding)}.`,
+    `Den Draht durch die Quetschperle zurückführen: eine Schlaufe von ${f.fine(loopMm)} um ${name(finding)}.`,
   'wires-side-by-side': ({ crimp }, _, name) =>
     `In ${name(crimp)} schauen: Beide Drähte liegen nebeneinander und kreuzen sich nicht.`,
   'loop-free': ({ finding }, _, name) => `${name(finding)} bewegt sich frei in der Schlaufe.`,
@@ -43,13 +43,13 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
       ? `${name(pendant)} hängen lassen: Die Vorderseite zeigt nach vorn.`
       : `So wie geplant dreht sich ${name(pendant)} zur Seite: Ein Ring mehr, und die Vorderseite zeigt nach vorn.`,
   'check-pattern': ({ count, lengthMm }, f) =>
-    `Vor der zweiten Quetschhülse: ${f.number(count)} zählen, das Muster von beiden Enden lesen, mit Verschluss und Ring ${f.fine(lengthMm)} messen.`,
+    `Vor der zweiten Quetschperle: ${f.number(count)} zählen, das Muster von beiden Enden lesen, mit Verschluss und Ring ${f.fine(lengthMm)} messen.`,
   'leave-slack': ({ slackMm }, f) =>
     `${f.fine(slackMm)} Draht zwischen den Perlen frei lassen, damit sich der geschlossene Strang biegen kann.`,
   'cut-away-from-face': () =>
     'Die Enden nach unten und vom Gesicht weg abschneiden, mit Schutzbrille; jeden Abschnitt einsammeln.',
   'close-cover': ({ cover }, _, name) =>
-    `Über jeder Quetschhülse ${name(cover)} schließen, die Naht nach hinten.`,
+    `Über jeder Quetschperle ${name(cover)} schließen, die Naht nach hinten.`,
   'check-closed': ({ lengthMm }, f) =>
     `Schließen und messen: ${f.fine(lengthMm)}. Nirgends steht ein spitzes Ende vor.`,
 };
@@ -97,13 +97,13 @@ export const stringing: typeof en = {
     return fit === 'tight' ? `${inside}: zu eng.` : `${inside}: zu weit, sie hält vielleicht nicht.`;
   },
   cover: ({ cover, fit, takesMm, closedMm }, f, name) => {
-    const what = `${name(cover)}, für Quetschhülsen bis ${f.number(takesMm, 2)} mm; diese misst geschlossen ${f.number(closedMm, 2)} mm`;
+    const what = `${name(cover)}, für Quetschperlen bis ${f.number(takesMm, 2)} mm; diese misst geschlossen ${f.number(closedMm, 2)} mm`;
     if (fit === 'fits') return `${what}.`;
     return fit === 'tight' ? `${what}: Sie geht nicht zu.` : `${what}: Sie sitzt lose.`;
   },
   tail: ({ blockedBy, fitsWireMm, needMm, reachMm, tailMm }, f, name) => {
     if (blockedBy === null) return `Der doppelte Draht geht ${f.fine(tailMm)} weit hinein.`;
-    const bead = `${name(blockedBy.component)} (Nummer ${f.number(blockedBy.position)} ab der Quetschhülse, Loch ${f.number(blockedBy.holeMm, 2)} mm)`;
+    const bead = `${name(blockedBy.component)} (Nummer ${f.number(blockedBy.position)} ab der Quetschperle, Loch ${f.number(blockedBy.holeMm, 2)} mm)`;
     return `${bead} ist nach ${f.fine(reachMm)} im Weg: Es bräuchte ein Loch von ${f.number(needMm, 2)} mm oder Draht von ${f.number(fitsWireMm ?? 0, 2)} mm.`;
   },
   balance: ({ offMm, heavierG }, f) => {

@@ -20,7 +20,7 @@ const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
   'unknown-material': 'ist aus einem Material, dessen Gewicht nicht bekannt ist',
   'hole-too-small': 'hat ein Loch, das den Draht nicht aufnimmt',
   'crimp-too-small': 'ist innen zu eng für die Drähte',
-  'cover-wrong': 'schließt nicht über dieser Quetschhülse',
+  'cover-wrong': 'schließt nicht über dieser Quetschperle',
   'no-strand': 'hat nichts auf dem Strang',
   'bad-measure': 'hat ein unmögliches Maß',
   'bad-counts': 'hat Anzahlen, die nicht zusammenpassen',

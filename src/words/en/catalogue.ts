@@ -5,6 +5,7 @@ import { formatMoney } from '../format.ts';
 const mm = (value: number): string => `${Math.round(value * 100) / 100} mm`;
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
 const forms = { text: 'a text', list: 'a list', fields: 'fields of its own, indented below it' };
+const wouldFit = (fitting: string): string => (fitting === '' ? '' : `“${fitting}” would fit. `);
 
 export const catalogue: CatalogueSentences = {
   'folder-missing': ({ folder }) => ({
@@ -190,17 +191,17 @@ export const catalogue: CatalogueSentences = {
     what: `“${component}” stands at an end, where the wire “${wire}” runs back doubled: its hole is ${mm(holeMm)}, and ${mm(needMm)} is needed.`,
     fix: 'Put beads with larger holes next to the crimp, or take a thinner wire.',
   }),
-  'crimp-too-tight': ({ crimp, insideMm, needMm, wire }) => ({
+  'crimp-too-tight': ({ crimp, insideMm, needMm, wire, fitting }) => ({
     what: `The crimp “${crimp}” is ${mm(insideMm)} inside; the wire “${wire}” doubled needs ${mm(needMm)}.`,
-    fix: 'Take a larger crimp or a thinner wire.',
+    fix: `${wouldFit(fitting)}Take a larger crimp or a thinner wire.`,
   }),
-  'crimp-too-loose': ({ crimp, insideMm, mostMm, wire }) => ({
+  'crimp-too-loose': ({ crimp, insideMm, mostMm, wire, fitting }) => ({
     what: `The crimp “${crimp}” is ${mm(insideMm)} inside, too loose on the wire “${wire}” doubled: at most ${mm(mostMm)}.`,
-    fix: 'Take a smaller crimp or a thicker wire, or allow more crimp play in shop.yaml.',
+    fix: `${wouldFit(fitting)}Take a smaller crimp or a thicker wire, or allow more crimp play in shop.yaml.`,
   }),
-  'cover-not-fit': ({ cover, takesMm, crimp, closedMm }) => ({
+  'cover-not-fit': ({ cover, takesMm, crimp, closedMm, fitting }) => ({
     what: `The cover “${cover}” takes ${mm(takesMm)}; the crimp “${crimp}” is ${mm(closedMm)} once closed.`,
-    fix: 'Take a larger cover or a smaller crimp.',
+    fix: `${wouldFit(fitting)}Take a larger cover or a smaller crimp.`,
   }),
   ways: ({ clasp, ways, strands }) => ({
     what: `The clasp “${clasp}” takes ${ways === 1 ? 'one strand' : `${ways} strands`}; the piece has ${strands}.`,

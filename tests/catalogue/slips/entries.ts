@@ -153,6 +153,20 @@ export const entrySlips: readonly Slip[] = [
     fix: 'larger crimp',
   },
   {
+    code: 'crimp-too-tight',
+    edits: [
+      change(parts, '  hole: 1.2 mm\n  closed', '  hole: 0.9 mm\n  closed'),
+      change(
+        parts,
+        'crimp-2:\n',
+        "crimp-spare:\n  name: Spare crimp\n  kind: crimp\n  along: 2 mm\n  across: 2 mm\n  hole: 1.1 mm\n  closed: 1.7 mm\n  material: silver\n  colour: '#dddddd'\n  cost: £0.25\n\ncrimp-2:\n",
+      ),
+    ],
+    at: 'pieces/row.yaml:12 closing, crimp',
+    what: 'The crimp “crimp-2” is 0.9 mm inside; the wire “soft-19” doubled needs 0.97 mm.',
+    fix: '“crimp-spare” would fit.',
+  },
+  {
     code: 'crimp-too-loose',
     edits: [change(parts, '  hole: 1.2 mm\n  closed', '  hole: 1.6 mm\n  closed')],
     at: 'pieces/row.yaml:12 closing, crimp',
