@@ -1,4 +1,6 @@
 /** Finds the best piece of a wanted length in a table of all lengths. Exact, stock and all. */
+import { boxSearch } from './boxSearch.ts';
+import { fewChanges } from './fewChanges.ts';
 import { lengthTable, weightOf, type LengthTable } from './lengthTable.ts';
 import type { Measure } from './measure.ts';
 import {
@@ -162,15 +164,51 @@ function betweenByTable(problem: FitProblem, lengths: Lengths, fromNm: number, t
   return null;
 }
 
-/** Every question answered from a table; null where the measure is no sum or has no table. */
-export function tableSearch(problem: FitProblem, measure: Measure): Search | null {
-  if (measure.eachNm === null) return null;
-  const table = lengthTable(problem, measure.eachNm);
-  if (table === null) return null;
-  const lengths: Lengths = { table, fewest: measure.of(problem.sections.map((section) => section.fewest)) };
+/** The smallest or largest of all, where that is what is asked for and the stock has no say. */
+function extreme(
+  problem: FitProblem,
+  measure: Measure,
+  eachNm: readonly number[],
+  targetNm: number,
+  side: 'below' | 'above',
+): Outcome | null {
+  if (problem.stock.length > 0) return null;
+  const end = side === 'below' ? 'most' : 'fewest';
+  const counts = problem.sections.map((section) => section[end]);
+  // Nothing else can measure alike, unless a section is shorter than what lengths are told apart by.
+  if (problem.sections.some(({ fewest, most }, at) => most > fewest && !(eachNm[at]! > HUNDREDTH_NM)))
+    return null;
+  const span = measure.of(counts);
+  const beyond = side === 'below' ? span.highNm <= targetNm : span.lowNm >= targetNm;
+  return beyond ? judge(problem, { targetNm, toleranceNm: 0 }, counts, span) : null;
+}
+
+/** The slower way, made only when it is needed: a table, or boxes where the lengths have no common step. */
+function slower(problem: FitProblem, measure: Measure, eachNm: readonly number[]): Search {
+  const table = lengthTable(problem, eachNm);
+  if (table === null) return boxSearch(problem, measure);
+  const fewest = measure.of(problem.sections.map((section) => section.fewest));
+  const lengths: Lengths = { table, fewest };
   return {
     within: (wanted) => withinByTable(problem, lengths, wanted),
     nearest: (targetNm, side) => nearestByTable(problem, lengths, targetNm, side),
     between: (fromNm, toNm) => betweenByTable(problem, lengths, fromNm, toNm),
+  };
+}
+
+/** The search for plain sums: what is near the usual piece is found at once, the rest in a table of all lengths. */
+export function lengthSearch(problem: FitProblem, measure: Measure, eachNm: readonly number[]): Search {
+  let made: Search | null = null;
+  const rest = (): Search => (made ??= slower(problem, measure, eachNm));
+  const usualSpan = measure.of(problem.sections.map((section) => section.usual));
+  return {
+    within: (wanted) => {
+      const found = fewChanges(problem, eachNm, usualSpan, wanted);
+      if (found === 'none') return null;
+      return found === 'given-up' ? rest().within(wanted) : found;
+    },
+    nearest: (targetNm, side) =>
+      extreme(problem, measure, eachNm, targetNm, side) ?? rest().nearest(targetNm, side),
+    between: (fromNm, toNm) => rest().between(fromNm, toNm),
   };
 }

@@ -1,6 +1,6 @@
 /** The questions that a fit asks of a strand, and who answers them. */
 import { boxSearch } from './boxSearch.ts';
-import { tableSearch } from './lengthSearch.ts';
+import { lengthSearch } from './lengthSearch.ts';
 import type { Measure } from './measure.ts';
 import type { Outcome, Wanted } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
@@ -15,7 +15,9 @@ export type Search = {
   readonly between: (fromNm: number, toNm: number) => Outcome | null;
 };
 
-/** Sums are looked up in a table of all lengths where one can be made; everything else is searched by boxes. */
+/** Sums have a search of their own; everything else is searched by boxes. */
 export function searchOf(problem: FitProblem, measure: Measure): Search {
-  return tableSearch(problem, measure) ?? boxSearch(problem, measure);
+  return measure.eachNm === null
+    ? boxSearch(problem, measure)
+    : lengthSearch(problem, measure, measure.eachNm);
 }
