@@ -16,7 +16,7 @@ const PALE = 0.86;
 const TINGE = 0.07;
 
 /** The colour most of the surface shows: components weighed by the area that is seen. */
-export function chiefColour(components: readonly Component[]): string {
+function chiefColour(components: readonly Component[]): string {
   let seen = 0;
   let colour = LINEN;
   for (const { alongMm, acrossMm, look } of components) {

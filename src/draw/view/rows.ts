@@ -32,13 +32,11 @@ const ROW_GAP_SHARE = 0.25;
 
 /**
  * @param claspSide where the clasp end lies
- * @param anchor 'start' puts the left end of every strand at 0, 'middle' its middle
  */
 export function layRows(
   design: Design,
   sequences: readonly (readonly Placed[])[],
   claspSide: 'left' | 'right',
-  anchor: 'start' | 'middle',
 ): Rows {
   const strands = sequences.map((sequence) => {
     const parts = toParts(sequence);
@@ -50,7 +48,7 @@ export function layRows(
   for (const [at, parts] of strands.entries()) {
     const fat = fattest[at] ?? 1;
     if (at > 0) yMm += (fat + (fattest[at - 1] ?? 1)) / 2 + fat * ROW_GAP_SHARE;
-    rows.push(layRow(design, parts, claspSide, anchor, yMm, at === 0));
+    rows.push(layRow(design, parts, claspSide, yMm, at === 0));
   }
   const clasp = design.components[design.ends.clasp]?.acrossMm ?? 0;
   const middleMm = yMm / 2;
@@ -71,15 +69,14 @@ function layRow(
   design: Design,
   parts: readonly ReturnType<typeof toParts>[number][],
   claspSide: 'left' | 'right',
-  anchor: 'start' | 'middle',
   yMm: number,
   hasClosing: boolean,
 ): Row {
   const left = claspSide === 'left' ? claspEnd(design) : ringEnd(design);
   const right = claspSide === 'left' ? ringEnd(design) : claspEnd(design);
   const wholeMm = lengthOfEnd(left) + lengthOf(parts) + lengthOfEnd(right);
-  const fromMm = anchor === 'start' ? 0 : -wholeMm / 2;
-  const toMm = fromMm + wholeMm;
+  const fromMm = 0;
+  const toMm = wholeMm;
   const chain = hangingChain(design);
   const chainMm = lengthOfEnd(chain);
   const chainSpots =

@@ -33,7 +33,7 @@ export function drawStraight(
   options: StraightOptions,
 ): string {
   const ink = mixInk(options.idPrefix);
-  const rows = layRows(design, sequences, options.claspSide ?? 'left', 'start');
+  const rows = layRows(design, sequences, options.claspSide ?? 'left');
   const lengthMm = Math.max(0, ...rows.rows.map((row) => row.toMm));
   const textMm = Math.max(2, lengthMm * TEXT_SHARE);
   const hangMm = hangLengthMm(design);

@@ -33,7 +33,7 @@ describe('a strand laid straight', () => {
   test('the findings reach from bearing point to bearing point', () => {
     for (const design of designs) {
       const sequences = usualSequences(design);
-      const { rows } = layRows(design, sequences, 'left', 'start');
+      const { rows } = layRows(design, sequences, 'left');
       for (const [at, row] of rows.entries()) {
         expect(row.toMm - row.fromMm).toBeCloseTo(finishedLengthMm(design, sequences[at] ?? []), 9);
         const left = Math.min(...row.closing.map((spot) => spot.xMm - spot.alongMm / 2));
