@@ -24,6 +24,7 @@ export function AccessView({ frame: { words }, isSet, here, saved }: Props) {
       {!here && <p class="quiet">{access.onlyHere}</p>}
       {here && (
         <form method="post" action="/bench/access/passphrase/">
+          <input type="text" name="username" value="bench" autoComplete="username" hidden />
           <label>
             {access.passphrase}
             <input

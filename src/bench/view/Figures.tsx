@@ -28,7 +28,7 @@ export function Figures({ detail, frame }: { detail: OrderDetail; frame: Frame }
   return (
     <section aria-labelledby="figures">
       <h2 id="figures">{words.order.figures}</h2>
-      <div class="scroll" tabIndex={0} role="region" aria-labelledby="figures">
+      <div class="scroll" tabIndex={0} role="group" aria-labelledby="figures">
         <table>
           <thead>
             <tr>

@@ -19,41 +19,43 @@ export function SequenceTable({ strand, several, groups, sections, nameOf, words
   const { sequenceColumns: columns } = words;
   const title = several ? `${words.sequence}: ${words.strand(strand + 1)}` : words.sequence;
   return (
-    <table class="sequence">
-      <caption>{title}</caption>
-      <thead>
-        <tr>
-          <td></td>
-          <th scope="col">{columns.section}</th>
-          <th scope="col">{columns.what}</th>
-          <th scope="col" class="number">
-            {columns.count}
-          </th>
-          <th scope="col" class="number">
-            {columns.running}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {groups.map((group, at) => {
-          const section =
-            group.section === null ? words.kinds[group.kind] : (sections[group.section] ?? group.section);
-          return (
-            <tr class={group.kind === 'strung' ? undefined : 'finding'}>
-              <td>
-                <input type="checkbox" name={`row-${strand}-${at}`} aria-label={`${section} ${at + 1}`} />
-              </td>
-              <th scope="row">{section}</th>
-              <td>
-                {group.repeats > 1 && <b>{words.repeat(group.repeats)} </b>}
-                {groupText(group, nameOf, words.kinds.loop)}
-              </td>
-              <td class="number">{group.kind === 'strung' ? format.number(group.runningCount) : ''}</td>
-              <td class="number">{format.fine(group.toMm)}</td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <div class="scroll" tabIndex={0} role="group" aria-label={title}>
+      <table class="sequence">
+        <caption>{title}</caption>
+        <thead>
+          <tr>
+            <td></td>
+            <th scope="col">{columns.section}</th>
+            <th scope="col">{columns.what}</th>
+            <th scope="col" class="number">
+              {columns.count}
+            </th>
+            <th scope="col" class="number">
+              {columns.running}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {groups.map((group, at) => {
+            const section =
+              group.section === null ? words.kinds[group.kind] : (sections[group.section] ?? group.section);
+            return (
+              <tr class={group.kind === 'strung' ? undefined : 'finding'}>
+                <td>
+                  <input type="checkbox" name={`row-${strand}-${at}`} aria-label={`${section} ${at + 1}`} />
+                </td>
+                <th scope="row">{section}</th>
+                <td>
+                  {group.repeats > 1 && <b>{words.repeat(group.repeats)} </b>}
+                  {groupText(group, nameOf, words.kinds.loop)}
+                </td>
+                <td class="number">{group.kind === 'strung' ? format.number(group.runningCount) : ''}</td>
+                <td class="number">{format.fine(group.toMm)}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -1,0 +1,228 @@
+/** The bench in a browser: every page silent and readable, every card on one sheet, every door as the rules say. */
+import { readFileSync } from 'node:fs';
+import { request as httpRequest } from 'node:http';
+import { createRequire } from 'node:module';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Catalogue } from '#catalogue/catalogue.ts';
+import { launchChromium } from '#tests/support/chromium.ts';
+import { startShop, type RunningShop } from '#tests/support/shop.ts';
+import { mailBody } from '#order/mail.ts';
+import { demoCatalogue, orderFor } from '../../bench/desk/shop.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+let browser: Browser;
+let shop: RunningShop;
+let catalogue: Catalogue;
+let number: string;
+
+beforeAll(async () => {
+  [browser, shop, catalogue] = await Promise.all([
+    launchChromium(),
+    startShop({ CLASPWISE_DESK_PER_MINUTE: '0' }),
+    demoCatalogue(),
+  ]);
+  number = await send('weir-light');
+});
+afterAll(async () => {
+  await Promise.all([browser?.close(), shop?.stop()]);
+});
+
+async function send(id: string): Promise<string> {
+  const piece = catalogue.pieces.find((one) => one.id === id);
+  const mm = { bracelet: 165.1, necklace: 450, anklet: 225, collar: 340 }[piece?.design.kind ?? 'bracelet'];
+  const order = orderFor(catalogue, id, mm, { note: '<b>hostile</b> \u202Enote' });
+  const response = await fetch(`${shop.base}/desk/orders`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(order),
+  });
+  expect(response.status).toBe(201);
+  return order.number;
+}
+
+async function open(path: string, options = {}): Promise<{ page: Page; complaints: string[] }> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('console', (message) => complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('request', (request) => {
+    if (!request.url().startsWith(shop.base) && !request.url().startsWith('data:'))
+      complaints.push(request.url());
+  });
+  await page.goto(shop.base + path);
+  return { page, complaints };
+}
+
+const PAGES = [
+  '/bench/',
+  'order',
+  'order/card/',
+  'order/packing/',
+  'order/care/',
+  '/bench/in/',
+  '/bench/keep/',
+  '/bench/access/',
+];
+const addressOf = (path: string): string => path.replace(/^order\/?/, `/bench/orders/${number}/`);
+
+describe.each(PAGES)('%s', (path) => {
+  test('is silent, needs no other host, and fits a narrow phone', async () => {
+    const { page, complaints } = await open(addressOf(path), { viewport: { width: 320, height: 700 } });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    expect(await page.locator('h1').count()).toBe(1);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  test('has nothing for axe to find, light and dark', async () => {
+    const { page } = await open(addressOf(path), { bypassCSP: true, reducedMotion: 'reduce' });
+    await page.evaluate(axe);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const found = await page.evaluate(async () => {
+        const { violations } = await (
+          window as unknown as {
+            axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+          }
+        ).axe.run();
+        return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 150)}`));
+      });
+      expect(found, colorScheme).toEqual([]);
+    }
+    await page.context().close();
+  });
+});
+
+/** Every piece where CLASPWISE_THOROUGH is set; else those that need most room, and a plain one. */
+function carded(): string[] {
+  const bySize = catalogue.pieces.toSorted((a, b) => roomOf(b) - roomOf(a)).map(({ id }) => id);
+  return process.env.CLASPWISE_THOROUGH ? bySize : [...bySize.slice(0, 3), 'weir-light'];
+}
+const roomOf = ({ design }: Catalogue['pieces'][number]): number =>
+  design.strands.reduce((sum, { sections }) => sum + 10 + sections.length, 0);
+
+test('every bench card is one sheet of A4 and of US Letter', { timeout: 600_000 }, async () => {
+  const { page } = await open('/bench/');
+  for (const id of carded()) {
+    await page.goto(`${shop.base}/bench/orders/${await send(id)}/card/`);
+    for (const format of ['A4', 'Letter'] as const) {
+      const pdf = (await page.pdf({ format })).toString('latin1');
+      expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length, `${id} on ${format}`).toBe(1);
+    }
+  }
+  await page.context().close();
+});
+
+test('an order is worked through its states, and a second window can’t overwrite the first', async () => {
+  const { page } = await open(`/bench/orders/${number}/`);
+  const other = await page.context().newPage();
+  await other.goto(page.url());
+  await page.getByRole('button', { name: 'Set to agreed' }).click();
+  await page.getByLabel('Due').fill('2027-01-20');
+  await page.getByRole('button', { name: 'Set the day' }).click();
+  await page.getByLabel('Note to yourself').fill('Blue tissue');
+  await page.getByRole('button', { name: 'Add the note' }).click();
+  const told = await page.locator('.history').innerText();
+  for (const line of ['Set to agreed', 'Due 20 January 2027', 'Note: Blue tissue'])
+    expect(told).toContain(line);
+  await other.getByRole('button', { name: 'Set to cancelled' }).click();
+  expect(await other.locator('main').innerText()).toContain('changed in another window');
+  await page.reload();
+  expect(await page.locator('#state').innerText()).toContain('Agreed');
+  await page.context().close();
+});
+
+test('a pasted e-mail and a dropped file come in, ticks stay, a search finds', async () => {
+  const order = orderFor(catalogue, 'weir-light', 165.1, { name: 'Zoë Quill' });
+  const texts = { subject: '', greeting: 'Hello', lines: [], closing: 'Z', foot: 'For the bench:' };
+  const { page } = await open('/bench/in/');
+  await page.getByLabel('E-mail, link or order').fill(mailBody(texts, order).replace(/^/gm, '> '));
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'order.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(order)),
+  });
+  await page.getByRole('button', { name: 'Take in' }).click();
+  const result = await page.getByRole('status').innerText();
+  expect(result).toContain(`${order.number} from the pasted text: taken in.`);
+  expect(result).toContain(`${order.number} from order.json: it was in the book already.`);
+  await page.goto(`${shop.base}/bench/?q=zoe+quill&state=all`);
+  await page.getByRole('link', { name: order.number }).click();
+  await page.getByRole('link', { name: 'Bench card' }).click();
+  await page.locator('.steps input').first().check();
+  await page.reload();
+  expect(await page.locator('.steps input').first().isChecked()).toBe(true);
+  await page.context().close();
+});
+
+/** A request with any Host header, which fetch won't send. */
+function ask(
+  path: string,
+  headers: Record<string, string>,
+  method = 'GET',
+  body = '',
+): Promise<{ status: number; location: string; policy: string }> {
+  return new Promise((resolve, reject) => {
+    const url = new URL(shop.base + path);
+    const call = httpRequest({ host: url.hostname, port: url.port, path, method, headers }, (response) => {
+      response.resume();
+      const { location = '', 'content-security-policy': policy = '' } = response.headers;
+      response.on('end', () =>
+        resolve({ status: response.statusCode ?? 0, location, policy: String(policy) }),
+      );
+    });
+    call.on('error', reject);
+    call.end(body);
+  });
+}
+
+test('the doors: rebound names, other sites, proxies and strangers stay outside', async () => {
+  const host = new URL(shop.base).host;
+  const form = { 'content-type': 'application/x-www-form-urlencoded' };
+  const change = `/bench/orders/${number}/change/`;
+  const erase = `/bench/orders/${number}/erase/`;
+  expect((await ask('/bench/', { host })).status).toBe(200);
+  expect((await ask('/bench/', { host: 'rebound.example' })).status).toBe(421);
+  expect(
+    (await ask('/desk/orders', { host: 'rebound.example', 'content-type': 'application/json' }, 'POST'))
+      .status,
+  ).toBe(421);
+  expect((await ask('/bench/', { host, 'x-forwarded-for': '192.0.2.7' })).status).toBe(403);
+  expect(
+    (await ask(change, { host, ...form, origin: 'https://evil.example' }, 'POST', 'kind=state')).status,
+  ).toBe(403);
+  expect((await ask(erase, { host, ...form, origin: 'null' }, 'POST')).status).toBe(403);
+  expect((await ask(erase, { host, ...form }, 'POST')).status).toBe(403);
+  expect((await ask('/bench/assets/..%2f..%2fpackage.json', { host })).status).toBe(404);
+  const { policy } = await ask('/bench/', { host });
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).not.toContain('unsafe');
+});
+
+test('backup, restore and erasing go their whole way', async () => {
+  const { page } = await open('/bench/keep/');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: 'Download a backup' }).click(),
+  ]);
+  const file = await download.path();
+  await page.goto(`${shop.base}/bench/orders/${number}/`);
+  await page.getByText('Erase the buyer’s data').click();
+  await page.getByRole('button', { name: 'Yes, erase it for good' }).click();
+  expect(await page.locator('main').innerText()).not.toContain('Iris');
+  await page.goto(`${shop.base}/bench/keep/`);
+  await page.getByText('Restore', { exact: true }).first().click();
+  await page.getByLabel('Backup file').setInputFiles({
+    name: 'orders.sqlite',
+    mimeType: 'application/vnd.sqlite3',
+    buffer: readFileSync(file),
+  });
+  await page.getByLabel('Replace the order book').check();
+  await page.getByRole('button', { name: 'Restore' }).click();
+  expect(await page.getByRole('status').innerText()).toContain('Restored');
+  await page.goto(`${shop.base}/bench/orders/${number}/`);
+  expect(await page.locator('main').innerText()).toContain('Iris');
+  await page.context().close();
+});
