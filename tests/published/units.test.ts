@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { parseQuantity } from '#catalogue/fields/quantity.ts';
 import { gaugeMm } from '#core/units/gauge.ts';
 import { parseLength } from '#core/units/length.ts';
 
@@ -68,6 +69,12 @@ describe('wire gauges', () => {
     [30, 0.31496],
   ])('SWG %i', (gauge, value) => {
     expect(gaugeMm('swg', gauge)).toBe(value);
+  });
+
+  it('may be written where the maker writes a length', () => {
+    expect(parseQuantity('20 AWG', 'length')).toEqual({ ok: true, value: gaugeMm('awg', 20) });
+    expect(parseQuantity('18swg', 'length')).toEqual({ ok: true, value: 1.2192 });
+    expect(parseQuantity('50 awg', 'length').ok).toBe(false);
   });
 
   it('knows no gauge outside its table', () => {

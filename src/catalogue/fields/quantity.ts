@@ -2,6 +2,7 @@
  * A number with its unit, as a maker writes it: `8 mm`, `0.019 in`,
  * `6 1/2 in`, `250 %`, `0.62 g/m`. The unit is never guessed.
  */
+import { gaugeMm } from '#core/units/gauge.ts';
 import { parseLength } from '#core/units/length.ts';
 
 /** Unit names of each dimension other than length, and what one of them is in the core's unit. */
@@ -46,12 +47,21 @@ const notAMeasure = (value: string, dimension: Dimension): Parsed<number> => ({
   args: { value, example: examples[dimension] },
 });
 
+/** The wire of rings and findings is sold by gauge: `20 AWG`, `18 swg`. */
+function parseGauge(value: string): number | null {
+  const [, gauge, system] = /^(\d{1,2}) ?(awg|swg)$/i.exec(value) ?? [];
+  if (gauge === undefined) return null;
+  return gaugeMm(system?.toLowerCase() === 'swg' ? 'swg' : 'awg', Number(gauge));
+}
+
 /** A length as buyers may write it too, except that its unit has to be there. */
 function parseWrittenLength(value: string): Parsed<number> {
   const units = 'mm, cm, in';
   // A sharp edge is a rounding of nothing, which no buyer's measure ever is.
   if (/^0+(?:\.0+)?\s*(?:mm|cm|in)$/.test(value)) return { ok: true, value: 0 };
   if (/^[\d\s./½¼¾⅛⅜⅝⅞]+$/.test(value)) return { ok: false, code: 'unit-missing', args: { value, units } };
+  const gauge = parseGauge(value);
+  if (gauge !== null) return { ok: true, value: gauge };
   const length = parseLength(value, 'mm');
   if (length.ok) return { ok: true, value: length.mm };
   const { problem } = length;
