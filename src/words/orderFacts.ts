@@ -41,4 +41,6 @@ export type FormProblem =
   | { readonly code: 'email-missing' }
   | { readonly code: 'email-wrong' }
   | { readonly code: 'note-long'; readonly most: number }
-  | { readonly code: 'quantity'; readonly most: number };
+  | { readonly code: 'quantity'; readonly most: number }
+  /** The beads don't reach for that many of exactly this piece. */
+  | { readonly code: 'stock' };

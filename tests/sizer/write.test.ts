@@ -19,7 +19,9 @@ import {
   type Wish,
 } from '#sizer/road/model/write.ts';
 import { readableId } from '#sizer/slip/pieceName.ts';
-import { bracelet } from './support.ts';
+import { enoughFor } from '#sizer/road/model/enough.ts';
+import { focalBracelet, withComponent } from '#tests/support/workshop.ts';
+import { bracelet, pieceOf } from './support.ts';
 
 const SHOP = { name: 'Ninepin Beadwork', email: 'orders@ninepin.example' };
 const FORM: OrderForm = {
@@ -77,6 +79,14 @@ describe('form', () => {
       note: { code: 'note-long', most: 1000 },
     });
   });
+});
+
+test('several pieces need beads for all of them', () => {
+  const plenty = wishFor('6½');
+  expect(enoughFor(plenty, 50)).toBe(true);
+  // One boulder a piece, three in the drawer.
+  const scarce = { ...plenty, piece: pieceOf(withComponent(focalBracelet, 'boulder', { stock: 3 })) };
+  expect([1, 2, 3, 4].map((quantity) => enoughFor(scarce, quantity))).toEqual([true, true, true, false]);
 });
 
 describe('order', () => {

@@ -19,6 +19,8 @@ const formProblems: Sentences<FormProblem> = {
   'email-wrong': () => 'Das ist keine E-Mail-Adresse. Sie sieht aus wie name@example.org.',
   'note-long': ({ most }, f) => `Bitte höchstens ${f.number(most)} Zeichen; mehr geht danach per E-Mail.`,
   quantity: ({ most }, f) => `Bitte eine ganze Zahl von 1 bis ${f.number(most)}.`,
+  stock: () =>
+    'Für so viele von genau diesem Stück reichen die Perlen nicht. Bestellen Sie weniger und fragen Sie in Ihrer Nachricht.',
 };
 
 const sendProblems: Sentences<SendProblem> = {

@@ -19,6 +19,8 @@ const formProblems: Sentences<FormProblem> = {
   'email-wrong': () => 'This is no e-mail address. It looks like name@example.org.',
   'note-long': ({ most }, f) => `At most ${f.number(most)} characters, please; more can follow by e-mail.`,
   quantity: ({ most }, f) => `A whole number from 1 to ${f.number(most)}, please.`,
+  stock: () =>
+    'There are not beads enough for that many of exactly this piece. Order fewer, and ask in your note.',
 };
 
 const sendProblems: Sentences<SendProblem> = {

@@ -5,7 +5,7 @@ import type { Format } from '#words/format.ts';
 import type { OrderWords } from '#words/order.ts';
 import type { OrderRow } from '#words/orderFacts.ts';
 import { sentenceOf } from '#words/sentence.ts';
-import { checkForm, EMPTY_FORM, type FormProblems, type OrderForm } from '../model/form.ts';
+import { EMPTY_FORM, type FormProblems, type OrderForm } from '../model/form.ts';
 import { Field } from './Field.tsx';
 import { Rows } from './Rows.tsx';
 
@@ -16,12 +16,14 @@ export type OrderFormViewProps = {
   readonly sends: boolean;
   /** What would be ordered with the form as it stands. */
   readonly summary: (form: OrderForm) => readonly OrderRow[];
+  /** Everything that is wrong with it; empty where it can go. */
+  readonly check: (form: OrderForm) => FormProblems;
   readonly onOrder: (form: OrderForm) => void;
 };
 
 const FIELDS = ['name', 'email', 'quantity', 'note'] as const;
 
-export function OrderFormView({ words, format, sends, summary, onOrder }: OrderFormViewProps) {
+export function OrderFormView({ words, format, sends, summary, check, onOrder }: OrderFormViewProps) {
   const [form, setForm] = useState(EMPTY_FORM);
   const [problems, setProblems] = useState<FormProblems>({});
   const element = useRef<HTMLFormElement>(null);
@@ -32,7 +34,7 @@ export function OrderFormView({ words, format, sends, summary, onOrder }: OrderF
   };
   const submit = (event: Event) => {
     event.preventDefault();
-    const found = checkForm(form);
+    const found = check(form);
     setProblems(found);
     const first = FIELDS.find((field) => found[field] !== undefined);
     if (first === undefined) onOrder(form);

@@ -6,7 +6,8 @@ import type { OrderWords } from '#words/order.ts';
 import type { ShopForSizer } from '../../props.ts';
 import { browserClock } from '../adapters/browserClock.ts';
 import { randomByte } from '../adapters/randomByte.ts';
-import type { OrderForm } from '../model/form.ts';
+import { enoughFor } from '../model/enough.ts';
+import { checkForm, quantityOf, type FormProblems, type OrderForm } from '../model/form.ts';
 import { newEntry } from '../model/outbox.ts';
 import { draftOrder, writeOrder, type Wish } from '../model/write.ts';
 import { OrderFormView } from './OrderFormView.tsx';
@@ -52,6 +53,7 @@ export function OrderRoad({
           format={format}
           sends={shop.desk !== null}
           summary={(form) => words.rows(format, draftOrder(wish, form), wish.piece.name)}
+          check={(form) => checkAll(wish, form)}
           onOrder={order}
         />
       )}
@@ -80,4 +82,13 @@ export function OrderRoad({
       )}
     </div>
   );
+}
+
+/** The form by itself, and the number of pieces against the beads there are. */
+function checkAll(wish: Wish, form: OrderForm): FormProblems {
+  const problems = checkForm(form);
+  const quantity = quantityOf(form);
+  return quantity === null || enoughFor(wish, quantity)
+    ? problems
+    : { ...problems, quantity: { code: 'stock' } };
 }

@@ -1,0 +1,12 @@
+/** Whether the beads reach for as many pieces as are ordered. */
+import { sizeChecked } from '#core/sizing/sizeChecked.ts';
+import type { Wish } from './write.ts';
+
+/** Sizes the same wish for that many: scarce beads may make it another piece, or none. */
+export function enoughFor({ piece, choice, candidate }: Wish, quantity: number): boolean {
+  if (quantity === 1) return true;
+  const { design, rules, listedMinor } = piece;
+  const sizing = sizeChecked(design, rules, listedMinor, { ...choice, quantity });
+  if (sizing.status !== 'fits' && sizing.status !== 'near') return false;
+  return JSON.stringify(sizing.chosen.counts) === JSON.stringify(candidate.counts);
+}
