@@ -172,6 +172,18 @@ describe('measures', () => {
     await page.context().close();
   });
 
+  test('the unit is one for the whole page, wherever it is changed', async () => {
+    const { page } = await open(BRACELET);
+    await size(page, '6½');
+    const pageUnit = () => page.evaluate(() => document.documentElement.dataset['unit']);
+    await page.locator('[data-set-unit=cm]').click();
+    await expect.poll(() => field(page).inputValue()).toBe('16.5');
+    await island(page).getByText('inches', { exact: true }).click();
+    await expect.poll(pageUnit).toBe('in');
+    expect(await page.locator('[data-set-unit=in]').getAttribute('aria-pressed')).toBe('true');
+    await page.context().close();
+  });
+
   test.each([
     ['-6', 'more than nothing'],
     ['six', 'can’t be read'],

@@ -3,10 +3,8 @@
  * device, in the same entry as the sizer's, and never sent anywhere.
  */
 import { browserStore } from '#sizer/adapters/browserStore.ts';
+import { onPageUnit, tellPageUnit } from '#sizer/adapters/pageUnit.ts';
 import { isUnit, keepUnit, keptUnit, type Unit } from './keptSize.ts';
-
-/** Told to the window when the reader changes the unit; `detail` is the unit. */
-export const UNIT_EVENT = 'claspwise-unit';
 
 function show(unit: Unit): void {
   document.documentElement.dataset['unit'] = unit;
@@ -28,11 +26,13 @@ document.addEventListener('change', () => {
   }, KEPT_MS);
 });
 
+// From the switch below, or from the sizer's.
+onPageUnit(show);
+
 document.addEventListener('click', ({ target }) => {
   const button = target instanceof Element ? target.closest<HTMLElement>('[data-set-unit]') : null;
   const unit = button?.dataset['setUnit'];
   if (!isUnit(unit)) return;
   keepUnit(browserStore, unit);
-  show(unit);
-  window.dispatchEvent(new CustomEvent(UNIT_EVENT, { detail: unit }));
+  tellPageUnit(unit);
 });
