@@ -67,6 +67,15 @@ export function isHere(visitor: Visitor): boolean {
   return hasLoopbackName(visitor) && LOOPBACK_ADDRESS.test(visitor.address) && !visitor.forwarded;
 }
 
+/**
+ * Whose limit a request counts against: the connection's address, or, where a
+ * proxy on this machine hands it on, the address that this proxy wrote last.
+ */
+export function senderOf(request: Request, address: string): string {
+  const passed = request.headers.get('x-forwarded-for')?.split(',').at(-1)?.trim() ?? '';
+  return LOOPBACK_ADDRESS.test(address) && passed !== '' ? passed : address;
+}
+
 function cookie(header: string): string | null {
   const pairs = header.split(';').map((pair) => pair.trim().split('='));
   return pairs.find(([name]) => name === COOKIE)?.[1] ?? null;

@@ -1,5 +1,6 @@
 /** `POST /desk/orders`: see public/schema/desk-openapi.json. */
 import type { APIRoute } from 'astro';
+import { senderOf } from '#bench/access/visitor.ts';
 import { bench } from '#bench/bench.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { answerOrder } from '#bench/desk/desk.ts';
@@ -17,5 +18,5 @@ export const ALL: APIRoute = async ({ request, site, clientAddress }) => {
     throttle: deskThrottle,
     nowMs,
   };
-  return answerOrder(desk, request, clientAddress);
+  return answerOrder(desk, request, senderOf(request, clientAddress));
 };

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { rule, type House } from '#bench/access/guard.ts';
 import { guardHeaders } from '#bench/access/headers.ts';
 import { throttle } from '#bench/access/throttle.ts';
-import { isHere, visitorOf, type Visitor } from '#bench/access/visitor.ts';
+import { isHere, senderOf, visitorOf, type Visitor } from '#bench/access/visitor.ts';
 
 const here: Visitor = {
   method: 'GET',
@@ -116,6 +116,15 @@ describe('a request', () => {
       token: 'abc',
       fetchSite: 'none',
     });
+  });
+});
+
+describe('a sender', () => {
+  it('is who the proxy on this machine names last, and never whom a stranger names', () => {
+    const request = new Request('http://x/', { headers: { 'x-forwarded-for': '203.0.113.9, 192.0.2.7' } });
+    expect(senderOf(request, '127.0.0.1')).toBe('192.0.2.7');
+    expect(senderOf(request, '198.51.100.1')).toBe('198.51.100.1');
+    expect(senderOf(new Request('http://x/'), '127.0.0.1')).toBe('127.0.0.1');
   });
 });
 

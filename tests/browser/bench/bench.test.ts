@@ -157,21 +157,37 @@ test('a pasted e-mail and a dropped file come in, ticks stay, a search finds', a
   await page.context().close();
 });
 
+type Reply = {
+  readonly status: number;
+  readonly location: string;
+  readonly policy: string;
+  readonly cookie: string;
+};
+
 /** A request with any Host header, which fetch won't send. */
 function ask(
   path: string,
   headers: Record<string, string>,
   method = 'GET',
   body = '',
-): Promise<{ status: number; location: string; policy: string }> {
+  base = shop.base,
+): Promise<Reply> {
   return new Promise((resolve, reject) => {
-    const url = new URL(shop.base + path);
-    const call = httpRequest({ host: url.hostname, port: url.port, path, method, headers }, (response) => {
+    const { hostname, port } = new URL(base);
+    const call = httpRequest({ host: hostname, port, path, method, headers }, (response) => {
       response.resume();
-      const { location = '', 'content-security-policy': policy = '' } = response.headers;
-      response.on('end', () =>
-        resolve({ status: response.statusCode ?? 0, location, policy: String(policy) }),
-      );
+      const {
+        location = '',
+        'content-security-policy': policy = '',
+        'set-cookie': cookies = [],
+      } = response.headers;
+      const reply = {
+        status: response.statusCode ?? 0,
+        location,
+        policy: String(policy),
+        cookie: cookies[0] ?? '',
+      };
+      response.on('end', () => resolve(reply));
     });
     call.on('error', reject);
     call.end(body);
@@ -199,6 +215,43 @@ test('the doors: rebound names, other sites, proxies and strangers stay outside'
   const { policy } = await ask('/bench/', { host });
   expect(policy).toContain("default-src 'none'");
   expect(policy).not.toContain('unsafe');
+});
+
+test('from elsewhere: over TLS, with the passphrase, and out again', async () => {
+  const away = await startShop({ CLASPWISE_HOSTS: 'bench.example' });
+  const call = (path: string, headers: Record<string, string>, body?: string) =>
+    ask(
+      path,
+      { host: 'bench.example', 'x-forwarded-for': '192.0.2.7', ...headers },
+      body === undefined ? 'GET' : 'POST',
+      body ?? '',
+      away.base,
+    );
+  const https = { 'x-forwarded-proto': 'https' };
+  const form = {
+    ...https,
+    origin: 'https://bench.example',
+    'content-type': 'application/x-www-form-urlencoded',
+  };
+  const secret = 'passphrase=osier+thimble+barge+noon';
+  expect((await call('/bench/', https)).status).toBe(403);
+  const here = {
+    host: new URL(away.base).host,
+    origin: away.base,
+    'content-type': 'application/x-www-form-urlencoded',
+  };
+  expect((await ask('/bench/access/passphrase/', here, 'POST', secret, away.base)).status).toBe(303);
+  expect((await call('/bench/', {})).status).toBe(403);
+  expect(await call('/bench/', https)).toMatchObject({ status: 303, location: '/bench/enter/' });
+  expect((await call('/bench/enter/', form, 'passphrase=wrong+wrong+wrong')).status).toBe(401);
+  const entered = await call('/bench/enter/', form, secret);
+  expect(entered).toMatchObject({ status: 303, location: '/bench/' });
+  const cookie = entered.cookie.split(';')[0] ?? '';
+  expect((await call('/bench/', { ...https, cookie })).status).toBe(200);
+  expect((await call('/bench/access/passphrase/', { ...form, cookie }, 'remove=yes')).status).toBe(403);
+  expect((await call('/bench/leave/', { ...form, cookie }, '')).status).toBe(303);
+  expect((await call('/bench/', { ...https, cookie })).status).toBe(303);
+  await away.stop();
 });
 
 test('backup, restore and erasing go their whole way', async () => {
