@@ -16,16 +16,6 @@ function show(unit: Unit): void {
 const shopUnit = document.documentElement.dataset['unit'];
 show(keptUnit(browserStore) ?? (isUnit(shopUnit) ? shopUnit : 'in'));
 
-/** The sizing island keeps a new unit just after the change that asks for it. */
-const KEPT_MS = 100;
-
-document.addEventListener('change', () => {
-  setTimeout(() => {
-    const unit = keptUnit(browserStore);
-    if (unit !== null) show(unit);
-  }, KEPT_MS);
-});
-
 // From the switch below, or from the sizer's.
 onPageUnit(show);
 
