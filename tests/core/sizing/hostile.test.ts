@@ -77,7 +77,10 @@ function answer(of: Random): unknown {
   let design: unknown = base;
   for (let blows = Math.max(0, of.whole(-2, 2)); blows > 0; blows -= 1) design = damage(of, design);
   let choice: unknown = {
-    measure: { of: of.pick(['wrist', 'ankle', 'neck', 'length']), mm: of.whole(100, 500) },
+    measure: {
+      of: of.next() < 0.8 ? ASKED[base.kind] : of.pick(Object.values(ASKED)),
+      mm: of.whole(150, 450),
+    },
     sit: of.pick(['snug', 'easy', 'loose']),
     hand: of.pick(['left', 'right']),
     pick: of.pick(['best', 'below', 'above']),
