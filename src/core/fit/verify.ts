@@ -1,151 +1,27 @@
 /**
  * Checks an answer of the sizing against the design alone. It shares no code
- * with the solver: counts, lengths, stock, changes and the claim that nothing
- * one step away is better are worked out anew, and it says what is broken.
+ * with the solver: what is stated of every piece is worked out anew, and so is
+ * the claim that nothing one repeat away is better. It says what is broken.
  */
 import { solveLoop } from '../geometry/loop.ts';
-import { verifyLoop } from '../geometry/verifyLoop.ts';
 import type { Candidate, Sizing } from '../sizing/sizing.ts';
-import type { Component } from '../components/component.ts';
-import type { Design, Strand } from '../strand/design.ts';
+import { costByPlace } from './problem.ts';
+import type { Design } from '../strand/design.ts';
+import { expand } from '../strand/expand.ts';
 import { loopParts } from '../strand/parts.ts';
+import {
+  allowed,
+  checkStock,
+  CLOSE_MM,
+  lengthOf,
+  near,
+  strung,
+  verifyCandidate,
+  type Fault,
+} from './verifyCandidate.ts';
 
-export type Fault = {
-  readonly code:
-    | 'counts'
-    | 'sequence'
-    | 'length'
-    | 'girth'
-    | 'loop'
-    | 'fitted'
-    | 'error'
-    | 'tolerance'
-    | 'changes'
-    | 'stock'
-    | 'chain'
-    | 'limits'
-    | 'side'
-    | 'better';
-  readonly at: string;
-};
-
-/** Sums of some hundred lengths differ by less than this in any order, mm. */
-const CLOSE_MM = 1e-6;
-/** A hundredth, in which answers are compared, and half of one, which rounding may add, mm. */
+/** A hundredth, in which answers are compared, mm. */
 const HUNDREDTH_MM = 0.01;
-
-const near = (one: number, other: number, by = CLOSE_MM): boolean => Math.abs(one - other) <= by;
-
-/** Ids in stringing order, written out one by one. */
-function strung(strand: Strand, counts: readonly number[]): string[] {
-  const half: string[] = [];
-  const middle: string[] = [];
-  strand.sections.forEach((section, index) => {
-    for (let repeat = 0; repeat < (counts[index] ?? 0); repeat += 1) {
-      for (const part of section.motif) {
-        for (let copy = 0; copy < part.count; copy += 1) {
-          (strand.mirrored && section.role === 'focal' ? middle : half).push(part.component);
-        }
-      }
-    }
-  });
-  return strand.mirrored ? [...half.toReversed(), ...middle, ...half] : half;
-}
-
-function allowed(strand: Strand, counts: readonly number[] | undefined): boolean {
-  return (
-    counts?.length === strand.sections.length &&
-    strand.sections.every((section, index) => {
-      const count = counts[index] ?? -1;
-      const [least, most] =
-        section.role === 'focal' ? [section.usual, section.usual] : [section.fewest, section.most];
-      return Number.isInteger(count) && count >= least && count <= most;
-    })
-  );
-}
-
-const alongOf = (design: Design, id: string | null): number =>
-  id === null ? 0 : (design.components[id]?.alongMm ?? 0);
-
-/** Finished length added up from the design: beads, crimps or their covers, loops, ring, clasp, chain. */
-function lengthOf(design: Design, ids: readonly string[], chainMm: number): number {
-  const { crimp, cover, loopMm, ring, clasp } = design.ends;
-  const beads = ids.reduce((sum, id) => sum + alongOf(design, id), 0);
-  const closing = alongOf(design, clasp) + alongOf(design, ring) + chainMm;
-  return beads + 2 * alongOf(design, cover ?? crimp) + 2 * loopMm + closing;
-}
-
-function checkStock(design: Design, candidate: Candidate, pieces: number): boolean {
-  const used = new Map<string, number>();
-  const use = (id: string | null): void => {
-    if (id !== null) used.set(id, (used.get(id) ?? 0) + 1);
-  };
-  design.strands.forEach((strand, index) => {
-    strung(strand, candidate.counts[index] ?? []).forEach(use);
-    for (const id of [design.ends.crimp, design.ends.cover, design.ends.guard]) [id, id].forEach(use);
-  });
-  [design.ends.clasp, design.ends.ring, design.hanging?.pendant ?? null].forEach(use);
-  design.hanging?.rings.forEach(use);
-  return [...used].every(([id, count]) => count * pieces <= (design.components[id]?.stock ?? Infinity));
-}
-
-function checkChanges(design: Design, candidate: Candidate): boolean {
-  const net = new Map<string, number>();
-  const add = (id: string, count: number): void => {
-    net.set(id, (net.get(id) ?? 0) + count);
-  };
-  design.strands.forEach((strand, index) => {
-    strung(strand, candidate.counts[index] ?? []).forEach((id) => add(id, 1));
-    strung(
-      strand,
-      strand.sections.map((section) => section.usual),
-    ).forEach((id) => add(id, -1));
-  });
-  for (const change of candidate.changes) {
-    const section = design.strands[change.strand]?.sections.find(({ id }) => id === change.section);
-    if (section?.usual !== change.from || change.to === change.from) return false;
-    for (const { component, count } of change.parts) add(component, -count);
-  }
-  return [...net.values()].every((count) => count === 0);
-}
-
-function sameSequence(design: Design, strand: Strand, candidate: Candidate, index: number): boolean {
-  const sequence = candidate.sequences[index] ?? [];
-  const inner = sequence.filter((placed) => placed.section !== 'end').map((placed) => placed.component.id);
-  const outer = sequence.filter((placed) => placed.section === 'end').map((placed) => placed.component);
-  const wanted = strung(strand, candidate.counts[index] ?? []);
-  const ends = [design.ends.crimp, design.ends.cover].filter((id) => id !== null).length * 2;
-  const sound = (component: Component): boolean => ['crimp', 'cover'].includes(component.kind);
-  return inner.join('\n') === wanted.join('\n') && outer.length === ends && outer.every(sound);
-}
-
-/** What is broken in one candidate, whatever it was sized for. */
-export function verifyCandidate(design: Design, candidate: Candidate, pieces: number): Fault[] {
-  const faults: Fault[] = [];
-  const hold = (right: boolean, code: Fault['code'], at = 'piece'): void => {
-    if (!right) faults.push({ code, at });
-  };
-  const lengths: number[] = [];
-  const girths: number[] = [];
-  design.strands.forEach((strand, index) => {
-    const at = `strands.${index}`;
-    hold(allowed(strand, candidate.counts[index]), 'counts', at);
-    hold(sameSequence(design, strand, candidate, index), 'sequence', at);
-    lengths.push(lengthOf(design, strung(strand, candidate.counts[index] ?? []), candidate.chainUsedMm));
-    const parts = loopParts(design, candidate.sequences[index] ?? [], candidate.chainUsedMm);
-    const loop = solveLoop(parts);
-    girths.push(loop.insideGirthMm);
-    hold(verifyLoop(parts, loop).length === 0, 'loop', at);
-  });
-  hold(near(candidate.finishedLengthMm, Math.max(...lengths)), 'length');
-  hold(near(candidate.insideGirthMm, Math.min(...girths)), 'girth');
-  const fitted = design.kind === 'necklace' ? lengths[0] : Math.min(...girths);
-  hold(near(candidate.fittedMm, fitted ?? NaN), 'fitted');
-  hold(candidate.chainUsedMm >= 0 && candidate.chainUsedMm <= Math.max(0, design.ends.extenderMm), 'chain');
-  hold(checkChanges(design, candidate), 'changes');
-  hold(checkStock(design, candidate, pieces), 'stock');
-  return faults;
-}
 
 type Sized = Exclude<Sizing, { status: 'refused' }>;
 
@@ -159,6 +35,39 @@ function checkStated(
   hold(near(Math.abs(off), Math.abs(candidate.errorMm), HUNDREDTH_MM), 'error');
   const within = Math.round(Math.abs(candidate.errorMm) * 100) <= Math.round(sizing.toleranceMm * 100);
   hold(candidate.withinTolerance === within, 'tolerance');
+}
+
+/** Excess over the tolerance in hundredths, then what the change costs. */
+function standing(design: Design, counts: readonly number[], sizing: Sized): readonly [number, number] {
+  const strand = design.strands[0]!;
+  const measured =
+    sizing.fitted === 'length'
+      ? lengthOf(design, strung(strand, counts), 0)
+      : solveLoop(loopParts(design, expand(design, [counts])[0] ?? [])).insideGirthMm;
+  const error = Math.round(Math.abs(measured - sizing.targetMm) * 100);
+  const cost = strand.sections.reduce(
+    (sum, section, index) =>
+      sum + (section.cost ?? costByPlace(strand, index)) * Math.abs((counts[index] ?? 0) - section.usual),
+    0,
+  );
+  return [Math.max(0, error - Math.round(sizing.toleranceMm * 100)), cost];
+}
+
+/** Whether a repeat more or less of one section would be preferred. One strand without an extender only. */
+function beatenNextDoor(design: Design, best: Candidate, sizing: Sized): boolean {
+  const strand = design.strands[0]!;
+  const counts = best.counts[0] ?? [];
+  const [excess, cost] = standing(design, counts, sizing);
+  return counts.some((count, index) =>
+    [count - 1, count + 1].some((other) => {
+      const next = counts.with(index, other);
+      if (!allowed(strand, next) || !checkStock(design, { counts: [next] }, sizing.choice.quantity))
+        return false;
+      const [itsExcess, itsCost] = standing(design, next, sizing);
+      // A hundredth either way is rounding's, not the solver's.
+      return itsExcess < excess - 1 || (itsExcess === 0 && excess === 0 && itsCost < cost);
+    }),
+  );
 }
 
 /**
@@ -198,6 +107,7 @@ export function verifySizing(design: Design, sizing: Sizing): Fault[] {
   const { below, above, best } = sizing;
   if (single && below !== null) hold(below.fittedMm <= sizing.targetMm + CLOSE_MM, 'side');
   if (single && above !== null) hold(above.fittedMm >= sizing.targetMm - CLOSE_MM, 'side');
+  if (single && design.ends.extenderMm === 0) hold(!beatenNextDoor(design, best, sizing), 'better');
   for (const other of [below, above]) {
     const error = (one: Candidate): number => Math.round(Math.abs(one.errorMm) * 100);
     if (single && other !== null) hold(error(other) >= error(best), 'better');

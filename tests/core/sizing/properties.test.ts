@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { verifyCandidate, verifySizing } from '#core/fit/verify.ts';
+import { verifySizing } from '#core/fit/verify.ts';
+import { verifyCandidate } from '#core/fit/verifyCandidate.ts';
 import type { Choice } from '#core/sizing/choice.ts';
 import { range } from '#core/sizing/range.ts';
 import { size } from '#core/sizing/size.ts';
@@ -84,6 +85,13 @@ describe('the verifier', () => {
     if (sizing.status !== 'fits') throw new Error('the example must fit');
     const broken = { ...sizing, best: { ...best, ...damage } };
     expect(verifySizing(focalBracelet, broken).map((fault) => fault.code)).toContain(code);
+  });
+
+  test('finds a piece that is one repeat short of a better one', () => {
+    if (sizing.status !== 'fits') throw new Error('the example must fit');
+    const dear = { ...best, counts: [best.counts[0]!.with(2, best.counts[0]![2]! + 1)] };
+    const codes = verifySizing(focalBracelet, { ...sizing, best: dear }).map((fault) => fault.code);
+    expect(codes).toContain('better');
   });
 
   test('finds a piece that the stock does not reach for', () => {

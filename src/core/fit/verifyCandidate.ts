@@ -1,0 +1,145 @@
+/**
+ * Checks one piece against its design alone. It shares no code with the
+ * solver: counts, order, lengths, stock and changes are worked out anew, and it
+ * says what is broken.
+ */
+import { solveLoop } from '../geometry/loop.ts';
+import { verifyLoop } from '../geometry/verifyLoop.ts';
+import type { Candidate } from '../sizing/sizing.ts';
+import type { Component } from '../components/component.ts';
+import type { Design, Strand } from '../strand/design.ts';
+import { loopParts } from '../strand/parts.ts';
+
+export type Fault = {
+  readonly code:
+    | 'counts'
+    | 'sequence'
+    | 'length'
+    | 'girth'
+    | 'loop'
+    | 'fitted'
+    | 'error'
+    | 'tolerance'
+    | 'changes'
+    | 'stock'
+    | 'chain'
+    | 'limits'
+    | 'side'
+    | 'better';
+  readonly at: string;
+};
+
+/** Sums of some hundred lengths differ by less than this in any order, mm. */
+export const CLOSE_MM = 1e-6;
+export const near = (one: number, other: number, by = CLOSE_MM): boolean => Math.abs(one - other) <= by;
+
+/** Ids in stringing order, written out one by one. */
+export function strung(strand: Strand, counts: readonly number[]): string[] {
+  const half: string[] = [];
+  const middle: string[] = [];
+  strand.sections.forEach((section, index) => {
+    for (let repeat = 0; repeat < (counts[index] ?? 0); repeat += 1) {
+      for (const part of section.motif) {
+        for (let copy = 0; copy < part.count; copy += 1) {
+          (strand.mirrored && section.role === 'focal' ? middle : half).push(part.component);
+        }
+      }
+    }
+  });
+  return strand.mirrored ? [...half.toReversed(), ...middle, ...half] : half;
+}
+
+export function allowed(strand: Strand, counts: readonly number[] | undefined): boolean {
+  return (
+    counts?.length === strand.sections.length &&
+    strand.sections.every((section, index) => {
+      const count = counts[index] ?? -1;
+      const [least, most] =
+        section.role === 'focal' ? [section.usual, section.usual] : [section.fewest, section.most];
+      return Number.isInteger(count) && count >= least && count <= most;
+    })
+  );
+}
+
+const alongOf = (design: Design, id: string | null): number =>
+  id === null ? 0 : (design.components[id]?.alongMm ?? 0);
+
+/** Finished length added up from the design: beads, crimps or their covers, loops, ring, clasp, chain. */
+export function lengthOf(design: Design, ids: readonly string[], chainMm: number): number {
+  const { crimp, cover, loopMm, ring, clasp } = design.ends;
+  const beads = ids.reduce((sum, id) => sum + alongOf(design, id), 0);
+  const closing = alongOf(design, clasp) + alongOf(design, ring) + chainMm;
+  return beads + 2 * alongOf(design, cover ?? crimp) + 2 * loopMm + closing;
+}
+
+export function checkStock(design: Design, candidate: Pick<Candidate, 'counts'>, pieces: number): boolean {
+  const used = new Map<string, number>();
+  const use = (id: string | null): void => {
+    if (id !== null) used.set(id, (used.get(id) ?? 0) + 1);
+  };
+  design.strands.forEach((strand, index) => {
+    strung(strand, candidate.counts[index] ?? []).forEach(use);
+    for (const id of [design.ends.crimp, design.ends.cover, design.ends.guard]) [id, id].forEach(use);
+  });
+  [design.ends.clasp, design.ends.ring, design.hanging?.pendant ?? null].forEach(use);
+  design.hanging?.rings.forEach(use);
+  return [...used].every(([id, count]) => count * pieces <= (design.components[id]?.stock ?? Infinity));
+}
+
+function checkChanges(design: Design, candidate: Candidate): boolean {
+  const net = new Map<string, number>();
+  const add = (id: string, count: number): void => {
+    net.set(id, (net.get(id) ?? 0) + count);
+  };
+  design.strands.forEach((strand, index) => {
+    strung(strand, candidate.counts[index] ?? []).forEach((id) => add(id, 1));
+    strung(
+      strand,
+      strand.sections.map((section) => section.usual),
+    ).forEach((id) => add(id, -1));
+  });
+  for (const change of candidate.changes) {
+    const section = design.strands[change.strand]?.sections.find(({ id }) => id === change.section);
+    if (section?.usual !== change.from || change.to === change.from) return false;
+    for (const { component, count } of change.parts) add(component, -count);
+  }
+  return [...net.values()].every((count) => count === 0);
+}
+
+function sameSequence(design: Design, strand: Strand, candidate: Candidate, index: number): boolean {
+  const sequence = candidate.sequences[index] ?? [];
+  const inner = sequence.filter((placed) => placed.section !== 'end').map((placed) => placed.component.id);
+  const outer = sequence.filter((placed) => placed.section === 'end').map((placed) => placed.component);
+  const wanted = strung(strand, candidate.counts[index] ?? []);
+  const ends = [design.ends.crimp, design.ends.cover].filter((id) => id !== null).length * 2;
+  const sound = (component: Component): boolean => ['crimp', 'cover'].includes(component.kind);
+  return inner.join('\n') === wanted.join('\n') && outer.length === ends && outer.every(sound);
+}
+
+/** What is broken in one candidate, whatever it was sized for. */
+export function verifyCandidate(design: Design, candidate: Candidate, pieces: number): Fault[] {
+  const faults: Fault[] = [];
+  const hold = (right: boolean, code: Fault['code'], at = 'piece'): void => {
+    if (!right) faults.push({ code, at });
+  };
+  const lengths: number[] = [];
+  const girths: number[] = [];
+  design.strands.forEach((strand, index) => {
+    const at = `strands.${index}`;
+    hold(allowed(strand, candidate.counts[index]), 'counts', at);
+    hold(sameSequence(design, strand, candidate, index), 'sequence', at);
+    lengths.push(lengthOf(design, strung(strand, candidate.counts[index] ?? []), candidate.chainUsedMm));
+    const parts = loopParts(design, candidate.sequences[index] ?? [], candidate.chainUsedMm);
+    const loop = solveLoop(parts);
+    girths.push(loop.insideGirthMm);
+    hold(verifyLoop(parts, loop).length === 0, 'loop', at);
+  });
+  hold(near(candidate.finishedLengthMm, Math.max(...lengths)), 'length');
+  hold(near(candidate.insideGirthMm, Math.min(...girths)), 'girth');
+  const fitted = design.kind === 'necklace' ? lengths[0] : Math.min(...girths);
+  hold(near(candidate.fittedMm, fitted ?? NaN), 'fitted');
+  hold(candidate.chainUsedMm >= 0 && candidate.chainUsedMm <= Math.max(0, design.ends.extenderMm), 'chain');
+  hold(checkChanges(design, candidate), 'changes');
+  hold(checkStock(design, candidate, pieces), 'stock');
+  return faults;
+}
