@@ -3,7 +3,7 @@ import { textsOf, type Piece, type Shop } from '#catalogue/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';
 import { address } from '../addresses.ts';
-import { shareName } from '../pictures/share.ts';
+import { sharePath } from '../pictures/share.ts';
 import { xml } from './xml.ts';
 
 type Args = {
@@ -30,12 +30,15 @@ export function atomFeed({ pieces, shop, lang, site }: Args): string {
   const entries = shown.map((piece) => {
     const { name, summary, story } = textsOf(piece, lang);
     const url = absolute(address(lang, 'pieces', piece.id));
+    const share = sharePath(piece);
+    const enclosure =
+      share === null ? [] : [`    <link rel="enclosure" type="image/jpeg" href="${xml(absolute(share))}"/>`];
     return [
       '  <entry>',
       `    <title>${xml(name)}</title>`,
       `    <id>${xml(url)}</id>`,
       `    <link href="${xml(url)}"/>`,
-      `    <link rel="enclosure" type="image/jpeg" href="${xml(absolute(`/pictures/${shareName(piece)}`))}"/>`,
+      ...enclosure,
       `    <published>${instantOf(piece.made)}</published>`,
       `    <updated>${instantOf(piece.made)}</updated>`,
       `    <summary>${xml(summary)}</summary>`,

@@ -1,15 +1,29 @@
 /**
- * The drawing that stands for a piece where it has no photograph. It stays SVG:
- * 2 to 4 KB as a host compresses it, where AVIF at 800 px takes 7 to 12 and
- * half a second to encode, and it is sharp at any size and in print.
+ * The drawing that stands for a piece where it has no photograph, as SVG and
+ * as pixels. By bytes the SVG would do (2 to 4 KB as a host compresses it,
+ * WebP at 800 px 8 to 17), but a phone lays out and paints each one's thousand
+ * elements on the thread that scrolls. So lists show pixels, and a piece's own
+ * page the one SVG, sharp at any size. WebP, because AVIF takes half a second
+ * of a processor for each.
  */
 import type { Piece } from '#catalogue/catalogue.ts';
-import { expand } from '#core/strand/expand.ts';
 import { usual } from '#core/sizing/usual.ts';
+import { expand } from '#core/strand/expand.ts';
 import { CARD_BOX, drawCard } from '#draw/view/card.ts';
-import { keyOf } from './cache.ts';
+import { cached, keyOf } from './cache.ts';
+import { rasterise } from './encode.ts';
+import { CARD_WIDTHS, ENCODING, MAKES_PIXELS } from './settings.ts';
 
-export type Drawing = { readonly name: string; readonly width: number; readonly height: number };
+export type Pixels = { readonly name: string; readonly width: number };
+
+export type Drawing = {
+  /** File name of the SVG. */
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  /** WebP, narrowest first; none where the build leaves pixels out. */
+  readonly pixels: readonly Pixels[];
+};
 
 /** The picture of a piece in lists and at the head of its page, as SVG text. */
 export function cardSvg(piece: Piece): string {
@@ -20,12 +34,23 @@ export function cardSvg(piece: Piece): string {
 
 const known = new WeakMap<Piece, Drawing>();
 
-/** File name and shape of a piece's drawing; the name changes with what is drawn. */
+/** File names and shape of a piece's drawing; the names change with what is drawn. */
 export function cardDrawing(piece: Piece): Drawing {
   const found = known.get(piece);
   if (found !== undefined) return found;
-  const { width, height } = CARD_BOX;
-  const drawing = { name: `${piece.id}-${keyOf(cardSvg(piece))}.svg`, width, height };
+  const key = keyOf(cardSvg(piece), JSON.stringify(ENCODING.webp));
+  const stem = `${piece.id}-${key}`;
+  const widths = MAKES_PIXELS ? CARD_WIDTHS : [];
+  const pixels = widths.map((width) => ({ name: `${stem}-${width}.webp`, width }));
+  const drawing = { name: `${stem}.svg`, width: CARD_BOX.width, height: CARD_BOX.height, pixels };
   known.set(piece, drawing);
   return drawing;
 }
+
+export function pixelBytes(piece: Piece, { name, width }: Pixels): Promise<Buffer> {
+  return cached(name, () => rasterise(cardSvg(piece), width, 'webp'));
+}
+
+/** `srcset` of the pixels; empty where there are none. */
+export const pixelSet = ({ pixels }: Drawing): string =>
+  pixels.map(({ name, width }) => `/pictures/${name} ${width}w`).join(', ');

@@ -1,9 +1,9 @@
 /** All picture files of the catalogue: what the picture route writes. */
 import type { Piece, Shop } from '#catalogue/catalogue.ts';
-import { cardDrawing, cardSvg } from './cardDrawing.ts';
+import { cardDrawing, cardSvg, pixelBytes } from './cardDrawing.ts';
 import { inTurn } from './inTurn.ts';
 import { photograph, photographBytes } from './photograph.ts';
-import { AT_ONCE, MEDIA_TYPES } from './settings.ts';
+import { AT_ONCE, MAKES_PIXELS, MEDIA_TYPES } from './settings.ts';
 import { shareBytes, shareName } from './share.ts';
 
 export type PictureFile = {
@@ -25,14 +25,25 @@ async function photographsOf(piece: Piece): Promise<PictureFile[]> {
   );
 }
 
-async function filesOf(piece: Piece, shop: Shop): Promise<PictureFile[]> {
-  const card = {
-    name: cardDrawing(piece).name,
+function drawingsOf(piece: Piece, shop: Shop): PictureFile[] {
+  const drawing = cardDrawing(piece);
+  const svg = {
+    name: drawing.name,
     type: MEDIA_TYPES.svg,
     bytes: () => Promise.resolve(Buffer.from(cardSvg(piece))),
   };
+  if (!MAKES_PIXELS) return [svg];
   const share = { name: shareName(piece), type: MEDIA_TYPES.jpeg, bytes: () => shareBytes(piece, shop) };
-  return [card, share, ...(await photographsOf(piece))];
+  const pixels = drawing.pixels.map((one) => ({
+    name: one.name,
+    type: MEDIA_TYPES.webp,
+    bytes: () => pixelBytes(piece, one),
+  }));
+  return [svg, share, ...pixels];
+}
+
+async function filesOf(piece: Piece, shop: Shop): Promise<PictureFile[]> {
+  return [...drawingsOf(piece, shop), ...(await photographsOf(piece))];
 }
 
 /**

@@ -15,6 +15,15 @@ export const MEDIA_TYPES: Readonly<Record<Format | 'svg', string>> = {
 /** Widths a photograph is offered in, px: a phone, a column, the same on a dense screen. */
 export const WIDTHS = [480, 960, 1600] as const;
 
+/** Widths a drawing's pixels are offered in, px: a card in a column, the same on a dense screen. */
+export const CARD_WIDTHS = [400, 800] as const;
+
+/**
+ * Whether drawings are made into pixels and share pictures at all. A build that
+ * measures ten thousand pieces leaves them out: CLASPWISE_PICTURES=svg.
+ */
+export const MAKES_PIXELS = process.env.CLASPWISE_PICTURES !== 'svg';
+
 /** Above effort 3 AVIF takes five times as long for the same bytes within a percent. */
 export const ENCODING = {
   avif: { quality: 52, effort: 3 },

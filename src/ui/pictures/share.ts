@@ -5,7 +5,7 @@ import { expand } from '#core/strand/expand.ts';
 import { drawShare } from '#draw/view/share.ts';
 import { cached, keyOf } from './cache.ts';
 import { shareJpeg } from './encode.ts';
-import { ENCODING } from './settings.ts';
+import { ENCODING, MAKES_PIXELS } from './settings.ts';
 
 function shareSvg({ design, name, summary }: Piece, shop: Shop): string {
   const options = { title: name, description: summary, idPrefix: 'share', name, shop: shop.name };
@@ -14,6 +14,10 @@ function shareSvg({ design, name, summary }: Piece, shop: Shop): string {
 
 /** Its name changes with the piece and not with every stroke of the drawing: others keep the address. */
 export const shareName = (piece: Piece): string => `${piece.id}-share-${piece.revision}.jpeg`;
+
+/** Its address; null where the build makes no pixels. */
+export const sharePath = (piece: Piece): string | null =>
+  MAKES_PIXELS ? `/pictures/${shareName(piece)}` : null;
 
 export function shareBytes(piece: Piece, shop: Shop): Promise<Buffer> {
   const svg = shareSvg(piece, shop);

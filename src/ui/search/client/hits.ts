@@ -4,12 +4,14 @@ import type { Hit } from './engine.ts';
 /** A result's list item. All text is set as text: nothing of the index is read as markup. */
 export function hitItem(template: HTMLTemplateElement, hit: Hit): DocumentFragment {
   const item = template.content.cloneNode(true) as DocumentFragment;
-  const { title = '', image = '', alt = '', facts = '', price = '' } = hit.meta;
+  const { title = '', image = '', pixels = '', alt = '', facts = '', price = '' } = hit.meta;
   const link = item.querySelector('a');
   if (link !== null) {
     link.href = hit.url;
     link.textContent = title;
   }
+  const source = item.querySelector('source');
+  if (source !== null && pixels !== '') source.srcset = pixels;
   const picture = item.querySelector('img');
   if (picture !== null) {
     picture.src = image;
