@@ -123,6 +123,9 @@ describe('a piece at the terminal', () => {
     expect(out).toContain('At the bench\nClasp: left side of the board.');
     expect(out).toContain('On 1 ring the pendant faces front.');
     expect(out).toContain('[ ] Put eye protection on');
+    expect(out).toMatch(
+      /It costs: beads £[\d.]+, findings £[\d.]+, wire £[\d.]+, packing £1\.50, [\d.]+ minutes of work £/,
+    );
     expect(out).toContain('An estimate for bare steel strand');
     expect(out).toMatch(/\[ \] Close it and measure: [\d.]+\s?mm/);
   });

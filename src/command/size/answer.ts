@@ -1,5 +1,6 @@
 /** The answer as JSON: figures and codes, no sentences. `public/schema/size-answer.json` describes it. */
 import type { Lie } from '#core/body/lie.ts';
+import { costsOf } from '#core/price/costs.ts';
 import type { Choice } from '#core/sizing/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { stringing } from '#core/stringing/stringing.ts';
@@ -91,6 +92,7 @@ export function answerOf(
     },
     sizing: sizingAnswer(sizing),
     lie: lies?.map(lieAnswer) ?? null,
+    costs: chosen === null ? null : costsOf(design, chosen.counts, rules),
     stringing: chosen === null ? null : stringingAnswer(stringing(design, rules, chosen, options.hand)),
   });
 }

@@ -1,4 +1,5 @@
 /** The bench card as text. */
+import { costsOf } from '#core/price/costs.ts';
 import type { Hand } from '#core/sizing/rules.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { stringing } from '#core/stringing/stringing.ts';
@@ -64,6 +65,7 @@ export function cardLines({ design, rules }: Subject, piece: Candidate, hand: Ha
       strandLines(strand, index, strands.length > 1, card, name, f, words),
     ),
     ...checkLines(card, name, f, words.stringing),
+    words.terminal.costs(f, costsOf(design, piece.counts, rules)),
     words.terminal.pull(f, strength.factor, strength.wantedFactor, strength.enough),
     ...strength.caveats.map((caveat) => `  ${words.stringing.caveats[caveat]}`),
     ...card.steps.map((step) => `[ ] ${words.stringing.step(step, f, name)}`),

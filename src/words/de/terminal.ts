@@ -130,5 +130,7 @@ lesbar; 1: etwas anderes.
   bareLoop: 'Drahtschlaufe',
   pull: (f, factor, wanted, enough) =>
     `Der Draht trägt das ${f.number(factor, 1)}-Fache von Zug und Ruck; verlangt ist das ${f.number(wanted, 1)}-Fache${enough ? '' : ': ZU WENIG'}.`,
+  costs: (f, { beadsMinor, findingsMinor, wireMinor, packingMinor, labourMinor, minutes }) =>
+    `Es kostet: Perlen ${f.money(beadsMinor)}, Verschlussteile ${f.money(findingsMinor)}, Draht ${f.money(wireMinor)}, Verpackung ${f.money(packingMinor)}, ${f.number(minutes)} Minuten Arbeit ${f.money(labourMinor)}.`,
   strand: (f, number) => `Strang ${f.number(number)}`,
 };

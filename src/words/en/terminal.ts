@@ -1,4 +1,5 @@
 /** What the terminal says. English is the contract. */
+import type { Costs } from '#core/price/costs.ts';
 import type { DesignProblem, Limits } from '#core/sizing/sizing.ts';
 import type { Hand, Sit } from '#core/sizing/rules.ts';
 import type { Format } from '../format.ts';
@@ -123,6 +124,11 @@ near the size, the nearest pieces are given; 4: outside what the piece can be;
   bareLoop: 'wire loop',
   pull: (f: Format, factor: number, wanted: number, enough: boolean): string =>
     `The wire bears ${f.number(factor, 1)} times pull and snag; the shop wants ${f.number(wanted, 1)}${enough ? '' : ': NOT ENOUGH'}.`,
+  costs: (
+    f: Format,
+    { beadsMinor, findingsMinor, wireMinor, packingMinor, labourMinor, minutes }: Costs,
+  ): string =>
+    `It costs: beads ${f.money(beadsMinor)}, findings ${f.money(findingsMinor)}, wire ${f.money(wireMinor)}, packing ${f.money(packingMinor)}, ${f.number(minutes)} minutes of work ${f.money(labourMinor)}.`,
   strand: (f: Format, number: number): string => `Strand ${f.number(number)}`,
 };
 
