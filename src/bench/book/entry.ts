@@ -27,7 +27,7 @@ export type Entry = {
 
 export type Event = {
   readonly at: string;
-  readonly kind: 'received' | 'again' | 'state' | 'due' | 'note' | 'message' | 'erased';
+  readonly kind: 'received' | 'state' | 'due' | 'note' | 'message' | 'erased';
   readonly text: string;
 };
 

@@ -36,7 +36,7 @@ export const MIGRATIONS: readonly string[] = [
     id INTEGER PRIMARY KEY,
     number TEXT NOT NULL REFERENCES orders (number),
     at TEXT NOT NULL,
-    kind TEXT NOT NULL CHECK (kind IN ('received', 'again', 'state', 'due', 'note', 'message', 'erased')),
+    kind TEXT NOT NULL CHECK (kind IN ('received', 'state', 'due', 'note', 'message', 'erased')),
     text TEXT NOT NULL
   ) STRICT;
   CREATE INDEX event_by_order ON event (number, id);

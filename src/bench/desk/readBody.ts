@@ -13,13 +13,18 @@ export async function readBody(request: Request, mostBytes = MOST_BYTES): Promis
 export async function readBytes(request: Request, mostBytes: number): Promise<Uint8Array | null> {
   if (Number(request.headers.get('content-length') ?? 0) > mostBytes) return null;
   if (request.body === null) return new Uint8Array();
+  const reader = (request.body as ReadableStream<Uint8Array>).getReader();
   const parts: Uint8Array[] = [];
   let length = 0;
-  for await (const part of request.body as unknown as AsyncIterable<Uint8Array>) {
-    length += part.length;
-    // Leaving the loop cancels the stream.
-    if (length > mostBytes) return null;
-    parts.push(part);
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return Buffer.concat(parts);
+    length += value.length;
+    if (length > mostBytes) {
+      // What it still holds is of no interest, nor how its sender takes that.
+      await reader.cancel().catch(() => undefined);
+      return null;
+    }
+    parts.push(value);
   }
-  return Buffer.concat(parts);
 }

@@ -188,7 +188,6 @@ export const bench: typeof en = {
     history: 'Verlauf',
     events: {
       received: (text: string): string => `Eingegangen ${WAY[text as OrderWay] ?? text}`,
-      again: (): string => 'Noch einmal eingegangen',
       state: (text: string): string => `Gesetzt auf „${STATE[text as OrderState] ?? text}“`,
       due: (text: string): string => (text === '' ? 'Tag weggenommen' : `Fällig ${text}`),
       note: (text: string): string => (text === '' ? 'Notiz, gelöscht' : `Notiz: ${text}`),

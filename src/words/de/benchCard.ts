@@ -30,7 +30,7 @@ export const benchCard: typeof en = {
   check: 'Nicht, wie es gezeigt wurde: Klären Sie es, bevor Sie den Draht schneiden.',
   for: (name: string): string => `für ${name}`,
   quantity: (count: number): string => `Davon ${count} machen.`,
-  facts: { size: 'Größe', finished: 'Fertige Länge', girth: 'Innenumfang', due: 'Fällig', weight: 'Gewicht' },
+  facts: { size: 'Größe', finished: 'Fertige Länge', girth: 'Innenumfang', due: 'Fällig' },
   picture: 'Das Stück auf dem Perlenbrett',
   pictureText: (side: 'left' | 'right' | null): string =>
     side === null
@@ -49,7 +49,6 @@ export const benchCard: typeof en = {
   },
   sequence: 'Reihenfolge, vom Verschluss zum Ring',
   sequenceColumns: {
-    done: 'Getan',
     what: 'Was',
     section: 'Abschnitt',
     count: 'Gefädelt',
@@ -69,7 +68,6 @@ export const benchCard: typeof en = {
   cover: 'Abdeckung',
   bare: 'keine, die Quetschperle bleibt bloß',
   guard: 'Drahtschutz',
-  doubled: 'Doppelter Draht',
   doubledEnds: { clasp: 'Verschlussende', ring: 'Ringende' },
   chain: 'Kette',
   chainText: (of: string, used: string): string => `${of}, für diese Größe ${used} ausgelassen`,

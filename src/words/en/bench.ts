@@ -184,7 +184,6 @@ export const bench = {
     history: 'History',
     events: {
       received: (text: string): string => `Received ${WAY[text as OrderWay] ?? text}`,
-      again: (): string => 'Received again',
       state: (text: string): string => `Set to ${(STATE[text as OrderState] ?? text).toLowerCase()}`,
       due: (text: string): string => (text === '' ? 'Due day taken away' : `Due ${text}`),
       note: (text: string): string => (text === '' ? 'Note, erased' : `Note: ${text}`),

@@ -28,7 +28,7 @@ export const benchCard = {
   check: 'Not as the buyer saw it: settle it with her before you cut the wire.',
   for: (name: string): string => `for ${name}`,
   quantity: (count: number): string => `Make ${count} of these.`,
-  facts: { size: 'Size', finished: 'Finished length', girth: 'Inside girth', due: 'Due', weight: 'Weight' },
+  facts: { size: 'Size', finished: 'Finished length', girth: 'Inside girth', due: 'Due' },
   picture: 'The piece laid on the bead board',
   pictureText: (side: 'left' | 'right' | null): string =>
     side === null
@@ -40,7 +40,7 @@ export const benchCard = {
   endsText: 'Wire loop, crimp, cover and the tail run back through the end beads.',
   endLabels: { clasp: 'clasp', loop: 'loop', crimp: 'crimp', cover: 'cover', tail: 'doubled wire' },
   sequence: 'Stringing order, clasp to ring',
-  sequenceColumns: { done: 'Done', what: 'What', section: 'Section', count: 'Strung', running: 'Runs to' },
+  sequenceColumns: { what: 'What', section: 'Section', count: 'Strung', running: 'Runs to' },
   strand: (at: number): string => `Strand ${at}`,
   repeat: (times: number): string => `${times} ×`,
   kinds: { clasp: 'clasp', ring: 'ring', loop: 'wire loop', end: 'end', strung: '' },
@@ -55,7 +55,6 @@ export const benchCard = {
   cover: 'Cover',
   bare: 'none, the crimp stays bare',
   guard: 'Guard',
-  doubled: 'Doubled wire',
   doubledEnds: { clasp: 'Clasp end', ring: 'Ring end' },
   chain: 'Chain',
   chainText: (of: string, used: string): string => `${of}, let out ${used} for this size`,
