@@ -1,5 +1,6 @@
 /** Pictures of how ordering to size works, drawn from a bracelet of the shop. */
 import type { Piece } from '#catalogue/catalogue.ts';
+import { tally } from '#core/components/tally.ts';
 import { adviseHand } from '#core/hand/hand.ts';
 import type { Rules } from '#core/sizing/rules.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
@@ -10,10 +11,14 @@ import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';
 import { cardAlt } from './cardAlt.ts';
 
-/** A piece whose clasp side matters shows the third step best; any bracelet will do. */
+const partCount = ({ design }: Piece): number =>
+  [...tally(design, usual(design)).values()].reduce((sum, count) => sum + count, 0);
+
+/** A piece whose clasp side matters shows the third step best; the fewest beads are drawn soonest. */
 function example(pieces: readonly Piece[]): Piece | undefined {
   const bracelets = pieces.filter(({ design, status }) => design.kind === 'bracelet' && status !== 'past');
-  return bracelets.find(({ design }) => adviseHand(design, 'left').boardSide !== null) ?? bracelets[0];
+  const sided = bracelets.filter(({ design }) => adviseHand(design, 'left').boardSide !== null);
+  return (sided.length > 0 ? sided : bracelets).toSorted((a, b) => partCount(a) - partCount(b))[0];
 }
 
 export type StepPictures = { readonly size: string; readonly hand: string };
