@@ -5,7 +5,7 @@ import type { FitProblem } from '#core/fit/problem.ts';
 type Highs = Awaited<ReturnType<typeof loadHighs>>;
 
 /** The order of preference as far as numbers go, in whole hundredths of a millimetre. */
-export type Judged = {
+type Judged = {
   readonly excess: number;
   readonly cost: number;
   readonly error: number;

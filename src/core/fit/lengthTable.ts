@@ -7,7 +7,7 @@
 import type { FitProblem, FitSection } from './problem.ts';
 
 /** Entries of a table at the most: beyond that it costs more than it saves. */
-export const MOST_ENTRIES = 3_000_000;
+const MOST_ENTRIES = 3_000_000;
 /** Parts are kept below the cost in one number; more than any strand has. */
 const PARTS_UNIT = 8192;
 /** Sums stay whole numbers below this. */

@@ -2,7 +2,7 @@
 import type { FitProblem } from './problem.ts';
 
 /** Millionths of a millimetre: lengths are added as whole numbers of these, so that no sum hangs on its order. */
-export const NM_PER_MM = 1_000_000;
+const NM_PER_MM = 1_000_000;
 /** A hundredth of a millimetre, nm. */
 export const HUNDREDTH_NM = 10_000;
 
@@ -35,7 +35,7 @@ export function offNm(span: Span, targetNm: number): number {
   return 0;
 }
 
-export function costOf(problem: FitProblem, counts: readonly number[]): number {
+function costOf(problem: FitProblem, counts: readonly number[]): number {
   let sum = 0;
   problem.sections.forEach((section, index) => {
     sum += section.cost * Math.abs((counts[index] ?? 0) - section.usual);
@@ -43,7 +43,7 @@ export function costOf(problem: FitProblem, counts: readonly number[]): number {
   return sum;
 }
 
-export function partsOf(problem: FitProblem, counts: readonly number[]): number {
+function partsOf(problem: FitProblem, counts: readonly number[]): number {
   let sum = 0;
   problem.sections.forEach((section, index) => {
     sum += section.partsPerRepeat * (counts[index] ?? 0);

@@ -16,7 +16,7 @@ export type FitSection = {
 };
 
 /** What is left of a counted component for the repeats of this strand's sections. */
-export type StockLimit = { readonly component: string; readonly left: number };
+type StockLimit = { readonly component: string; readonly left: number };
 
 export type FitProblem = {
   readonly sections: readonly FitSection[];

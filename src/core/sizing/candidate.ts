@@ -12,7 +12,7 @@ import type { Candidate, Change } from './sizing.ts';
 import type { Fitted } from './target.ts';
 
 /** What every section changes by, those that stay left out. */
-export function changesOf(design: Design, counts: Counts): Change[] {
+function changesOf(design: Design, counts: Counts): Change[] {
   return design.strands.flatMap((strand, at) =>
     strand.sections.flatMap((section, index): Change[] => {
       const to = counts[at]?.[index] ?? 0;

@@ -13,7 +13,7 @@ export function allLimits(job: Job): StrandLimits[] | null {
 }
 
 /** One strand as planned: what it was asked, out of what, and what came of it. */
-export type StrandPlan = {
+type StrandPlan = {
   readonly job: StrandJob;
   readonly targetMm: number;
   readonly fit: StrandFit;

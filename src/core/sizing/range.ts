@@ -15,7 +15,7 @@ import type { Limits, SizingProblem } from './sizing.ts';
 import { askedOf, type Fitted } from './target.ts';
 
 /** Sizes from one to another, both met within tolerance and everything between too. */
-export type SizeInterval = { readonly fromMm: number; readonly toMm: number };
+type SizeInterval = { readonly fromMm: number; readonly toMm: number };
 
 export type Range =
   | {

@@ -31,12 +31,12 @@ const SENSE_MM: Readonly<Record<Of, readonly [number, number]>> = {
 };
 
 /** Pieces of one order; more is a mistake or a mischief. */
-export const MOST_QUANTITY = 1000;
+const MOST_QUANTITY = 1000;
 
 export const fittedOf = (kind: PieceKind): Fitted => (kind === 'necklace' ? 'length' : 'girth');
 
 /** What a sit adds for a kind, mm. */
-export function easeMm(rules: Rules, kind: PieceKind, sit: Sit): number {
+function easeMm(rules: Rules, kind: PieceKind, sit: Sit): number {
   const ease = rules.easeMm[kind][sit];
   return Number.isFinite(ease) ? ease : 0;
 }

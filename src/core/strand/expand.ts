@@ -15,7 +15,7 @@ export type Placed = {
 };
 
 /** Components of one strand that are ever laid out; the longest real strand is far below. */
-export const MOST_PLACED = 4000;
+const MOST_PLACED = 4000;
 
 type Side = Placed['side'];
 

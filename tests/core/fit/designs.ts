@@ -31,7 +31,7 @@ export function component(id: string, part: Partial<Component> = {}): Component 
 
 export const ball = (id: string, mm: number): Component => component(id, { alongMm: mm });
 
-export const tube = (id: string, alongMm: number, acrossMm: number): Component =>
+const tube = (id: string, alongMm: number, acrossMm: number): Component =>
   component(id, { shape: 'tube', alongMm, acrossMm, roundingMm: 0 });
 
 const FINDINGS: readonly Component[] = [
@@ -152,7 +152,7 @@ export const focalBracelet = design(
 );
 
 /** Sharp tubes with thin spacers between. */
-export const tubeBracelet = design(
+const tubeBracelet = design(
   'bracelet',
   [
     strand('only', [
