@@ -152,7 +152,7 @@ export const focalBracelet = design(
 );
 
 /** Sharp tubes with thin spacers between. */
-const tubeBracelet = design(
+export const tubeBracelet = design(
   'bracelet',
   [
     strand('only', [
