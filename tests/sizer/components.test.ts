@@ -10,6 +10,7 @@ import { sizingWords } from '#words/sizing.ts';
 import SizerDe from '#sizer/SizerDe.tsx';
 import SizerEn from '#sizer/SizerEn.tsx';
 import { Changes } from '#sizer/components/Changes.tsx';
+import { Helps } from '#sizer/components/Helps.tsx';
 import { Verdict } from '#sizer/components/Verdict.tsx';
 import { sizedOf } from '#sizer/model/outcome.ts';
 import { newEntry, type Entry } from '#sizer/road/model/outbox.ts';
@@ -20,7 +21,14 @@ import { figuresOf } from '#sizer/model/figures.ts';
 import { limitsOf } from '#sizer/model/limits.ts';
 import { measuresOf } from '#sizer/model/sizerState.ts';
 import { sample } from '#tests/order/orders.ts';
-import { design, focalBracelet, pendantNecklace, section, strand } from '#tests/support/workshop.ts';
+import {
+  design,
+  focalBracelet,
+  pendantNecklace,
+  section,
+  strand,
+  withComponent,
+} from '#tests/support/workshop.ts';
 import { bracelet, pieceOf } from './support.ts';
 
 const SHOP: ShopForSizer = {
@@ -120,6 +128,22 @@ describe('verdict', () => {
     expect(said).toContain('Agate run can’t take any more');
     expect(said).toMatch(/Show it at [\d⅛¼⅜½⅝¾⅞]+ in/);
   });
+});
+
+test('what would help is said by name, for the maker to decide', () => {
+  const help = [
+    { code: 'add-component', strand: 0, component: 'ball-3', count: 2, sides: 2, offMm: 0.25 },
+    { code: 'widen-section', strand: 0, section: 'run', repeats: -1, offMm: 1 },
+    { code: 'more-stock', component: 'boulder', count: 1 },
+  ] as const;
+  const named = withComponent(focalBracelet, 'ball-3', { name: 'Silver round, 3 mm' });
+  const said = textOf(renderToString(h(Helps, { words, format, design: named, help })));
+  expect(said).toContain('2 × Silver round, 3 mm on each side more would bring it within 0.3 mm.');
+  expect(said).toContain(
+    'With “run” repeated 1 time fewer than she usually allows, it would come within 1 mm.',
+  );
+  expect(said).toContain('1 × boulder more in the drawer would make it possible.');
+  expect(said).toContain('she decides');
 });
 
 test('changes name each bead with its count and the kept centre', () => {

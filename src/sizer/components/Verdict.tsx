@@ -6,6 +6,7 @@ import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import type { Sized } from '../model/outcome.ts';
 import { Choices } from './Choices.tsx';
+import { Helps, sectionName } from './Helps.tsx';
 
 export type VerdictProps = {
   readonly words: SizingWords;
@@ -31,6 +32,7 @@ function Near({
   words,
   format,
   id,
+  design,
   sizing,
   onPick,
 }: VerdictProps & { readonly sizing: Of<'fits' | 'near'> }) {
@@ -54,6 +56,7 @@ function Near({
         value={sizing.chosen.errorMm < 0 ? 'below' : 'above'}
         onChange={onPick}
       />
+      <Helps words={words} format={format} design={design} help={sizing.help} />
     </div>
   );
 }
@@ -84,10 +87,7 @@ function Outside({
       <button type="button" class="button plain" onClick={() => onTake(askedMm)}>
         {words.takeNearest(format, askedMm)}
       </button>
+      <Helps words={words} format={format} design={design} help={sizing.help} />
     </div>
   );
-}
-
-function sectionName(design: Design, id: string): string {
-  return design.strands.flatMap((strand) => strand.sections).find((section) => section.id === id)?.name ?? id;
 }
