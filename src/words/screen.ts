@@ -1,7 +1,4 @@
-/** The sentences of measuring the screen, by language. */
-import { screen as de } from './de/screen.ts';
-import { screen as en } from './en/screen.ts';
-import { inLanguages } from './lang.ts';
+/** The sentences of measuring the screen; each language's entry of the island brings its own. */
+import type { screen as en } from './en/screen.ts';
 
 export type ScreenWords = typeof en;
-export const screenWords = inLanguages<ScreenWords>({ en, de });
