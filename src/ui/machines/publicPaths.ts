@@ -1,16 +1,16 @@
 /** Every page that is to be found, without its language. */
 import type { Catalogue } from '#catalogue/catalogue.ts';
 import { groupings } from '../groups.ts';
-import { pagesOf } from '../lists.ts';
+import { pagesOf, SHEET_SIZE } from '../lists.ts';
 
-const ALONE = [[], ['guides'], ['find'], ['line-sheet'], ['data']] as const;
+const ALONE = [[], ['guides'], ['find'], ['data']] as const;
 
 export function publicPaths(catalogue: Catalogue): readonly (readonly string[])[] {
   const { pieces, guides } = catalogue;
   const past = pieces.filter(({ status }) => status === 'past');
   const now = pieces.filter(({ status }) => status !== 'past');
-  const listed = (path: readonly string[], some: typeof pieces): string[][] =>
-    pagesOf(some).map(({ params }) => (params.page === undefined ? [...path] : [...path, params.page]));
+  const listed = (path: readonly string[], some: typeof pieces, size?: number): string[][] =>
+    pagesOf(some, size).map(({ params }) => (params.page === undefined ? [...path] : [...path, params.page]));
   const grouped = groupings(catalogue, 'en').flatMap(({ by, groups }) => [
     [by],
     ...groups.flatMap((group) => listed([by, group.key], group.pieces)),
@@ -19,6 +19,7 @@ export function publicPaths(catalogue: Catalogue): readonly (readonly string[])[
     ...ALONE,
     ...listed(['pieces'], now),
     ...listed(['past'], past),
+    ...listed(['line-sheet'], now, SHEET_SIZE),
     ...pieces.map(({ id }) => ['pieces', id]),
     ...[...new Set(guides.map(({ id }) => id))].map((id) => ['guides', id]),
     ...grouped,
