@@ -53,6 +53,7 @@ const problems: Sentences<SizingProblem> = {
     `${f.length(mm)} kann nicht stimmen: Dieses Maß liegt zwischen ${f.length(leastMm)} und ${f.length(mostMm)}. Bitte Zahl und Einheit prüfen.`,
   'measure-wrong-kind': ({ of }) => `Dieses Stück wird nicht nach ${BODY[of as Of] ?? of} bemessen.`,
   quantity: () => 'Bestellen Sie eine ganze Zahl von Stücken, mindestens eines.',
+  choice: () => 'Die Auswahl ist unvollständig. Bitte wählen Sie Maß, Sitz und Hand neu.',
   stock: ({ have, need }, f) =>
     `Für dieses Stück sind nicht genug Perlen da: ${f.number(have)} von mindestens ${f.number(need)}. Bitte schreiben Sie der Werkstatt.`,
   design: () =>

@@ -47,6 +47,7 @@ const problems: Sentences<SizingProblem> = {
     `${f.length(mm)} can’t be right: this measure lies between ${f.length(leastMm)} and ${f.length(mostMm)}. Check the number and the unit.`,
   'measure-wrong-kind': ({ of }) => `This piece isn’t sized by ${BODY[of as Of] ?? of}.`,
   quantity: (): string => 'Order a whole number of pieces, one or more.',
+  choice: () => 'The choice is incomplete. Choose size, sit and hand again.',
   stock: ({ have, need }, f) =>
     `There aren’t enough beads left for this piece: ${f.number(have)} of the ${f.number(need)} it needs at the least. Please write to the shop.`,
   design: () => 'The plan of this piece has a fault, so it can’t be sized here. Please write to the shop.',
