@@ -63,8 +63,8 @@ describe('a form from the bench’s own pages', () => {
 
 describe('the settings', () => {
   it('are right for one maker where nothing is set', () => {
-    expect(settingsFrom({}, '/home/w')).toEqual({
-      bookFile: '/home/w/.book/orders.sqlite',
+    expect(settingsFrom({}, '/shop')).toEqual({
+      bookFile: '/shop/.book/orders.sqlite',
       hosts: [],
       shopOrigins: [],
       deskPerMinute: 20,
