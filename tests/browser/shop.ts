@@ -70,6 +70,7 @@ export const KINDS: readonly (readonly [kind: string, path: string])[] = [
   ['one material', '/materials/glass/'],
   ['guides', '/guides/'],
   ['guide', '/guides/measuring/'],
+  ['measuring strip', '/measuring-strip/a4/'],
   ['search', '/find/'],
   ['line sheet', '/line-sheet/'],
   ['data', '/data/'],

@@ -1,10 +1,13 @@
-/** The measuring strip, printed to PDF by Chromium and measured on the page. */
+/** The measuring strip, alone and as the shop's page, printed to PDF by Chromium and measured on the sheet. */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { tapeLengthMm, type Paper } from '#draw/view/strip.ts';
 import { sampleStrip } from '#tests/draw/strip.ts';
 import { launchChromium } from '#tests/support/chromium.ts';
 import { paintedPaths, type PaintedPath } from '#tests/support/pdfPaths.ts';
+import { LANGS } from '#words/lang.ts';
+import { address } from '#ui/addresses.ts';
+import { openShop, visit, type Shop } from './shop.ts';
 
 let browser: Browser;
 
@@ -33,6 +36,10 @@ function ofSize(paths: readonly PaintedPath[], width: number, height: number): P
   );
 }
 
+function sheetsOf(pdf: Buffer): number {
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
 /** A tenth of what an eye reads off a tape. */
 const TOLERANCE_MM = 0.05;
 
@@ -43,7 +50,7 @@ describe.each(['a4', 'letter'] as const)('on %s', (paper) => {
   beforeAll(async () => {
     const pdf = await printed(paper);
     paths = paintedPaths(pdf);
-    pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    pages = sheetsOf(pdf);
   });
 
   test('it is one page', () => {
@@ -83,4 +90,40 @@ test('a page that a printer has fitted to smaller paper is found out by the bar'
   const paths = paintedPaths(pdf);
   expect(ofSize(paths, 100, 3)).toHaveLength(0);
   expect(ofSize(paths, 96, 2.88)).toHaveLength(1);
+});
+
+describe.each(LANGS)("the shop's page in %s", (lang) => {
+  let shop: Shop;
+  beforeAll(async () => {
+    shop = await openShop();
+  });
+  afterAll(() => shop.close());
+
+  // Sheets in points (1/72 in): A4 (ISO 216) is 595 × 842, US Letter (ANSI/ASME Y14.1) 612 × 792.
+  test.each([
+    ['a4', 595, 842],
+    ['letter', 612, 792],
+  ] as const)('prints on one sheet of %s, true to size', async (paper, widthPt, heightPt) => {
+    const { page, complaints } = await visit(shop, address(lang, 'measuring-strip', paper), {
+      colorScheme: 'dark',
+    });
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    await page.context().close();
+    const box = /\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)/.exec(pdf.toString('latin1'));
+    expect([Math.round(Number(box?.[1])), Math.round(Number(box?.[2]))]).toEqual([widthPt, heightPt]);
+    expect(sheetsOf(pdf)).toBe(1);
+    const paths = paintedPaths(pdf);
+    expect(ofSize(paths, 100, 3)).toHaveLength(1);
+    expect(ofSize(paths, 85.6, 53.98)).toHaveLength(1); // ISO/IEC 7810, ID-1
+    expect(ofSize(paths, 6, tapeLengthMm(paper)).length).toBeGreaterThan(0);
+    expect(complaints).toEqual([]);
+  });
+
+  test('without script, the other paper is a link away and the caution is read before the sheet', async () => {
+    const { page } = await visit(shop, address(lang, 'measuring-strip', 'a4'), { javaScriptEnabled: false });
+    const other = page.locator('.papers a:not([aria-current])');
+    expect(await other.getAttribute('href')).toBe(address(lang, 'measuring-strip', 'letter'));
+    expect(await page.locator('.opening').innerText()).toMatch(/100\s?%/);
+    await page.context().close();
+  });
 });

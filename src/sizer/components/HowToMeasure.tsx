@@ -6,9 +6,11 @@ import { MeasurePicture } from './MeasurePicture.tsx';
 export type HowToMeasureProps = {
   readonly words: MeasuringWords;
   readonly measures: readonly Measure['of'][];
+  /** Where a paper tape can be printed. */
+  readonly stripAddress: string;
 };
 
-export function HowToMeasure({ words, measures }: HowToMeasureProps) {
+export function HowToMeasure({ words, measures, stripAddress }: HowToMeasureProps) {
   return (
     <details class="sizer-how">
       <summary>{words.title}</summary>
@@ -17,7 +19,9 @@ export function HowToMeasure({ words, measures }: HowToMeasureProps) {
           <MeasurePicture of={of} label={words.picture[of]} />
           <div>
             <p>{words.how[of]}</p>
-            <p>{words.noTape}</p>
+            <p>
+              {words.noTape} <a href={stripAddress}>{words.strip}</a>.
+            </p>
           </div>
         </div>
       ))}

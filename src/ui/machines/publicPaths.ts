@@ -3,7 +3,14 @@ import type { Catalogue } from '#catalogue/catalogue.ts';
 import { groupings } from '../groups.ts';
 import { pagesOf, SHEET_SIZE } from '../lists.ts';
 
-const ALONE = [[], ['guides'], ['find'], ['data']] as const;
+const ALONE = [
+  [],
+  ['guides'],
+  ['find'],
+  ['data'],
+  ['measuring-strip', 'a4'],
+  ['measuring-strip', 'letter'],
+] as const;
 
 export function publicPaths(catalogue: Catalogue): readonly (readonly string[])[] {
   const { pieces, guides } = catalogue;

@@ -14,6 +14,7 @@ export const measuring: typeof english = {
   },
   noTape:
     'Kein Maßband da? Nehmen Sie einen Papierstreifen, zeichnen Sie an, wo er sich trifft, und legen Sie ihn an ein Lineal. Wolle und Gummi dehnen sich und täuschen.',
+  strip: 'Ein Papiermaßband drucken',
   picture: {
     wrist: 'Hand und Unterarm; das Band läuft gleich hinter dem Handgelenkknochen um das Handgelenk.',
     ankle: 'Fuß und Unterschenkel; das Band läuft gleich über dem Knöchel um das Bein.',

@@ -14,6 +14,7 @@ export const measuring = {
   } satisfies Record<Measure['of'], string>,
   noTape:
     'No tape? Wrap a strip of paper, mark where it meets itself, and lay it on a ruler. Wool and elastic stretch, and mislead.',
+  strip: 'Print a paper tape',
   picture: {
     wrist: 'A hand and forearm; the tape runs round the wrist, just behind the wrist bone.',
     ankle: 'A foot and lower leg; the tape runs round the leg, just above the ankle bone.',
