@@ -45,6 +45,8 @@ type Orders = {
   readonly email: string;
   /** Path or address that takes a POSTed order; null where orders come by e-mail only. */
   readonly desk: string | null;
+  /** https address of a form service that takes the desk's place and passes posts on by e-mail; null for none. */
+  readonly form: string | null;
   /** Payment address with `{number}`, `{amount}` and `{currency}` in it; null for none. */
   readonly payment: string | null;
   /** Weeks from agreement to sending, as she tells buyers. */

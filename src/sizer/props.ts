@@ -19,12 +19,15 @@ export type PieceForSizer = {
   readonly orderable: boolean;
 };
 
+/** Where a browser posts orders: a desk answers with a receipt, a form service passes on what it gets. */
+export type PostRoad = { readonly kind: 'desk' | 'form'; readonly address: string };
+
 /** The shop, as much of it as the road of an order needs. */
 export type ShopForSizer = {
   readonly name: string;
   readonly email: string;
-  /** Address that takes a POSTed order; null: orders go by e-mail. */
-  readonly desk: string | null;
+  /** null: orders go by e-mail. */
+  readonly road: PostRoad | null;
   /** Unit shown before the buyer has chosen one. */
   readonly unit: 'in' | 'cm';
   /** Address of the slip page, without fragment, in the page's language. */

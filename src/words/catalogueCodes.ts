@@ -27,6 +27,7 @@ export type CatalogueArgs = {
   'currency-unknown': { value: string; currency: string };
   'currency-other': { value: string; currency: string };
   'not-a-date': { value: string };
+  'not-https': { value: string };
   'not-a-colour': { value: string };
   'colour-unquoted': Record<never, never>;
   'not-an-id': { value: string };

@@ -34,7 +34,7 @@ import { bracelet, pieceOf } from './support.ts';
 const SHOP: ShopForSizer = {
   name: 'Ninepin Beadwork',
   email: 'orders@ninepin.example',
-  desk: '/desk/orders',
+  road: { kind: 'desk', address: '/desk/orders' },
   unit: 'in',
   slip: '/slip/',
 };

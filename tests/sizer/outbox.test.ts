@@ -1,17 +1,21 @@
 /** An order is never lost and never sent as two: the outbox, what answers mean, and the sender. */
 import { describe, expect, test } from 'vitest';
-import { judge } from '#sizer/road/model/judge.ts';
+import { judge, judgeForm } from '#sizer/road/model/judge.ts';
 import { keepingStore } from '#sizer/road/model/keepingStore.ts';
 import { dropEntry, newEntry, putEntry, readOutbox, type Entry } from '#sizer/road/model/outbox.ts';
 import { OUTBOX_KEY } from '#sizer/road/model/outboxKey.ts';
 import { createSender } from '#sizer/road/model/sender.ts';
-import type { Answer, Store } from '#sizer/model/ports.ts';
+import { wireOf } from '#sizer/road/model/wire.ts';
+import { orderWords } from '#words/order.ts';
+import { decode } from '#order/text.ts';
+import type { Answer, Post, Store } from '#sizer/model/ports.ts';
 import { makeNumber } from '#order/number.ts';
 import { sample } from '#tests/order/orders.ts';
 import { memoryStore, noAnswer, receipt, settle, shopAnswering, tellableClock, trouble } from './support.ts';
 
 const first = newEntry(sample, 'Weir Light', 'waiting');
 const second: Entry = { ...first, order: { ...sample, number: makeNumber(() => 5) } };
+const DESK = wireOf({ kind: 'desk', address: '/desk/orders' }, orderWords('en'));
 const stateOf = (store: Store, at = 0): string | undefined => readOutbox(store)[at]?.state;
 
 describe('outbox', () => {
@@ -107,7 +111,7 @@ describe('sender', () => {
       post: shop.post,
       onChange: (number: string | null) => sendings.push(number),
     };
-    return { store, clock, shop, sendings, sender: createSender('/desk/orders', world) };
+    return { store, clock, shop, sendings, sender: createSender(DESK, world) };
   }
 
   test('sends what waits and keeps the receipt', async () => {
@@ -149,7 +153,7 @@ describe('sender', () => {
     sender.stop();
     const later = tellableClock(2_000_000);
     const shop = shopAnswering(receipt);
-    const next = createSender('/desk/orders', {
+    const next = createSender(DESK, {
       store,
       clock: later,
       post: shop.post,
@@ -224,5 +228,72 @@ describe('sender', () => {
     clock.pass(0);
     await settle();
     expect(readOutbox(store).map(({ state }) => state)).toEqual(['received', 'received']);
+  });
+});
+
+describe('a form service', () => {
+  const FORM = wireOf({ kind: 'form', address: 'https://forms.example/ninepin' }, orderWords('en'));
+  const page = (status: number): Answer => ({ kind: 'answer', status, json: null });
+
+  function scene(...answers: Answer[]) {
+    const store = memoryStore();
+    const clock = tellableClock();
+    const sent: { address: string; type: string; text: string }[] = [];
+    const post: Post = async (address, type, text) => {
+      sent.push({ address, type, text });
+      return answers[Math.min(sent.length, answers.length) - 1] ?? noAnswer();
+    };
+    putEntry(store, first);
+    return {
+      store,
+      clock,
+      sent,
+      sender: createSender(FORM, { store, post, clock, onChange: () => undefined }),
+    };
+  }
+
+  test('gets a form post that a person can read and that holds the whole order', async () => {
+    const { store, sent, sender } = scene(page(200));
+    await sender.go();
+    expect(sent).toHaveLength(1);
+    expect(sent[0]).toMatchObject({
+      address: 'https://forms.example/ninepin',
+      type: 'application/x-www-form-urlencoded',
+    });
+    const fields = new URLSearchParams(sent[0]?.text);
+    expect([...fields.keys()]).toEqual(['subject', 'email', 'summary', 'order']);
+    expect(fields.get('email')).toBe(sample.buyer.email);
+    expect(fields.get('summary')).toContain('Piece: Weir Light');
+    expect(decode(fields.get('order') ?? '')).toEqual({ ok: true, document: sample });
+    expect(readOutbox(store)[0]).toMatchObject({ state: 'handed', receivedAt: null, problem: null });
+  });
+
+  test('has it with any 2xx, and is never asked again', async () => {
+    for (const status of [200, 201, 202, 204]) {
+      expect(judgeForm(sample.number, page(status))).toEqual({ kind: 'handed' });
+    }
+    const { sent, sender } = scene(page(204));
+    await sender.go();
+    await sender.go(true);
+    expect(sent).toHaveLength(1);
+  });
+
+  test.each([
+    [302, 'refused'],
+    [404, 'no-desk'],
+    [422, 'refused'],
+    [429, 'later'],
+    [500, 'later'],
+  ])('%d is no taking: %s', (status, kind) => {
+    expect(judgeForm(sample.number, page(status)).kind).toBe(kind);
+  });
+
+  test('that stays silent three times is left for the e-mail, and without network it waits', async () => {
+    const { store, sent, sender } = scene({ kind: 'offline' }, noAnswer(), noAnswer(), noAnswer());
+    await sender.go(true);
+    expect(readOutbox(store)[0]).toMatchObject({ state: 'waiting', problem: { code: 'offline' } });
+    for (let turn = 0; turn < 4; turn += 1) await sender.go(true);
+    expect(readOutbox(store)[0]).toMatchObject({ state: 'mail', problem: { code: 'no-answer' } });
+    expect(sent.length).toBeLessThanOrEqual(4);
   });
 });

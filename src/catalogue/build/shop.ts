@@ -43,6 +43,7 @@ export function buildShop(value: AuthoredShop): Shop {
     orders: {
       email: value.orders.email,
       desk: value.orders.desk ?? null,
+      form: value.orders.form ?? null,
       payment: value.orders.payment ?? null,
       weeks: value.orders.ready,
       keepMonths: value.orders.keep,

@@ -83,6 +83,15 @@ export const id = field((written): Parsed<string> => {
   return isId(value) ? { ok: true, value } : refuse('not-an-id', { value });
 });
 
+/** An address that a browser may post to: https, no name or password in it. */
+export const httpsAddress = field((written): Parsed<string> => {
+  const value = String(written).trim();
+  const url = URL.canParse(value) ? new URL(value) : null;
+  const fits =
+    url?.protocol === 'https:' && url.username === '' && url.password === '' && value.length <= 200;
+  return fits ? { ok: true, value: url.href } : refuse('not-https', { value });
+});
+
 export const colour = field((written): Parsed<string> => {
   const value = String(written).toLowerCase();
   return /^#[0-9a-f]{6}$/.test(value)

@@ -1,6 +1,17 @@
 /** The shop: its name, its rules and how orders reach it. One file. */
 import type { z } from 'zod';
-import { email, fields, money, oneOf, perHour, quantity, text, whole, yesNo } from '../fields/field.ts';
+import {
+  email,
+  fields,
+  httpsAddress,
+  money,
+  oneOf,
+  perHour,
+  quantity,
+  text,
+  whole,
+  yesNo,
+} from '../fields/field.ts';
 
 const allowance = quantity('length', 0, 500);
 const sits = fields({ snug: allowance, easy: allowance, loose: allowance });
@@ -21,6 +32,8 @@ export const shopSchema = fields({
     email,
     /** Path or https address that takes orders; left out: by e-mail only. */
     desk: text(200).optional(),
+    /** Form service that passes posts on by e-mail; takes the desk's place. */
+    form: httpsAddress.optional(),
     payment: text(300).optional(),
     ready: quantity('weeks', 0, 104),
     keep: quantity('months', 1, 240),

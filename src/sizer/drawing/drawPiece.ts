@@ -29,9 +29,11 @@ export function drawPiece(drawn: DrawnPiece): string {
   const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = drawn;
   const { sequences, finishedLengthMm, insideGirthMm } = candidate;
   const parts = sequences.reduce((sum, sequence) => sum + sequence.length, 0);
+  const inOrder = words.pictureDescription(format, finishedLengthMm, parts);
+  const hidden = view === 'closed' && sequences.length > 1 ? ` ${words.firstInFront}` : '';
   const caption = {
     title: words.pictureTitle(piece.name),
-    description: words.pictureDescription(format, finishedLengthMm, parts),
+    description: inOrder + hidden,
     idPrefix: `${id}-${view}`,
   };
   if (view === 'straight') return drawStraight(piece.design, sequences, { ...caption, unit, claspSide });

@@ -1,6 +1,6 @@
 /** What the page hands to the sizing island. */
 import { designIn, textsOf, type Piece, type Shop } from '#catalogue/catalogue.ts';
-import type { PieceForSizer, ShopForSizer } from '#sizer/props.ts';
+import type { PieceForSizer, PostRoad, ShopForSizer } from '#sizer/props.ts';
 import type { Lang } from '#words/lang.ts';
 import { address } from '../addresses.ts';
 import { unitIn } from '../unitIn.ts';
@@ -12,12 +12,18 @@ export function forSizer(piece: Piece, shop: Shop, lang: Lang): PieceForSizer {
   return { id, name, revision, design, listedMinor, rules: shop.rules, orderable: status !== 'past' };
 }
 
+/** A form service takes the desk's place. */
+function roadOf({ form, desk }: Shop['orders']): PostRoad | null {
+  if (form !== null) return { kind: 'form', address: form };
+  return desk === null ? null : { kind: 'desk', address: desk };
+}
+
 export function shopForSizer(shop: Shop, lang: Lang): ShopForSizer {
   const { name, orders } = shop;
   return {
     name,
     email: orders.email,
-    desk: orders.desk,
+    road: roadOf(orders),
     unit: unitIn(shop, lang),
     slip: address(lang, 'slip'),
   };

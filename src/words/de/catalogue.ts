@@ -99,6 +99,10 @@ export const catalogue: CatalogueSentences = {
     what: `„${value}“ ist kein Datum.`,
     fix: 'Schreiben Sie Jahr, Jahr und Monat oder den Tag: 2024, 2024-05 oder 2024-05-17.',
   }),
+  'not-https': ({ value }) => ({
+    what: `„${value}“ ist keine https-Adresse.`,
+    fix: 'Schreiben Sie die ganze Adresse, die der Formulardienst nennt; sie beginnt mit https://.',
+  }),
   'not-a-colour': ({ value }) => ({
     what: `„${value}“ ist keine Farbe.`,
     fix: "Schreiben Sie # und sechs Ziffern oder Buchstaben a bis f in Anführungszeichen, etwa '#4a5866'.",

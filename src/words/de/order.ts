@@ -49,6 +49,8 @@ export const order: typeof english = {
   sendHint:
     'Noch wird nichts bezahlt. Die Werkstatt liest die Bestellung, schreibt Ihnen und spricht sie erst mit Ihnen ab.',
   privacy: 'Name, Adresse und Nachricht gehen an die Werkstatt und an niemanden sonst.',
+  privacyForm: (host) =>
+    `Name, Adresse und Nachricht gehen über den Formulardienst ${host}, der sie weiterreicht, an die Werkstatt.`,
   total: 'Zusammen',
   orders: 'Ihre Bestellungen auf diesem Gerät',
   numberIs: (number) => `Bestellung ${number}`,
@@ -60,6 +62,10 @@ export const order: typeof english = {
       `Nicht angenommen. ${why} Bitte senden Sie sie stattdessen per E-Mail; verloren ist nichts.`,
     mail: () =>
       'Bereit für die E-Mail: Öffnen Sie sie, lesen Sie sie durch und senden Sie sie aus Ihrem Postfach. Noch ist sie nicht gesendet.',
+    silent: () =>
+      'Es kam keine Antwort; vielleicht ist sie angekommen, vielleicht nicht. Bitte senden Sie sie auch per E-Mail: Sie trägt dieselbe Nummer und zählt einmal.',
+    handed: () =>
+      'Dem Formulardienst des Ladens übergeben, der sie weiterreicht. Bestätigt ist sie noch nicht; hören Sie ein paar Tage nichts, senden Sie sie auch per E-Mail. Sie zählt einmal.',
     received: (date) => `Die Werkstatt hat sie, ${date}. Sie bekommen Antwort.`,
     mailed: () => 'Sie haben sie per E-Mail gesendet. Sie bekommen Antwort.',
   },

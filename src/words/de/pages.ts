@@ -155,6 +155,7 @@ export const pages: PageWords = {
       `Bei ${length} liegt der tiefste Punkt etwa ${drop} ${below ? 'unter' : 'über'} der Halsgrube.`,
     wornRound: (girth) => `Geschlossen um einen Umfang von ${girth}, bequem sitzend.`,
     wornWrist: 'Die Perlen, die am weitesten vorstehen, entscheiden, wie viel Platz innen ist.',
+    wornInFront: 'Längs des Arms gesehen, stehen die Stränge hintereinander; der erste ist vorn.',
     landmarks: { pit: 'Halsgrube', bust: 'Brust, etwa', navel: 'Nabel' },
     care: 'Pflege',
     cautions: 'Vorsicht',

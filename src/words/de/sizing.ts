@@ -172,6 +172,7 @@ export const sizing: typeof english = {
   pictureTitle: (name) => `${name} in Ihrer Größe`,
   pictureDescription: (f, lengthMm, parts) =>
     `${f.number(parts)} Perlen und Teile der Reihe nach, ${f.length(lengthMm)} von Ende zu Ende.`,
+  firstInFront: 'Längs des Arms gesehen, stehen die Stränge hintereinander; der erste ist vorn.',
   views: { straight: 'Gerade gelegt', closed: 'Geschlossen', worn: 'Getragen' },
   viewsLegend: 'Bild',
   air: (f, mm) => `${f.short(mm)} Luft`,

@@ -99,6 +99,10 @@ export const catalogue: CatalogueSentences = {
     what: `“${value}” isn't a date.`,
     fix: 'Write the year, year and month, or the day: 2024, 2024-05 or 2024-05-17.',
   }),
+  'not-https': ({ value }) => ({
+    what: `“${value}” isn’t an https address.`,
+    fix: 'Copy the whole address that the form service gave you; it begins with https://.',
+  }),
   'not-a-colour': ({ value }) => ({
     what: `“${value}” isn't a colour.`,
     fix: "Write # and six digits or letters a to f, in quotes, as in '#4a5866'.",

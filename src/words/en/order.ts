@@ -48,6 +48,8 @@ export const order = {
   prepare: 'Prepare the order',
   sendHint: 'Nothing is paid yet. The maker reads it, writes to you and agrees it with you first.',
   privacy: 'Your name, address and note go to the maker and to nobody else.',
+  privacyForm: (host: string): string =>
+    `Your name, address and note go to the maker by way of the form service ${host}, which passes them on.`,
   total: 'Together',
   orders: 'Your orders on this device',
   numberIs: (number: string): string => `Order ${number}`,
@@ -58,6 +60,10 @@ export const order = {
     refused: (why: string): string => `Not taken. ${why} Please send it by e-mail instead; nothing is lost.`,
     mail: (): string =>
       'Ready to go by e-mail: open it, read it over and send it from your own mailbox. It has not been sent yet.',
+    silent: (): string =>
+      'No answer came, so it may or may not have arrived. Please send it by e-mail as well: it bears the same number, and counts once.',
+    handed: (): string =>
+      'Handed to the shop’s form service, which passes it on. The maker hasn’t confirmed it yet; if you hear nothing in a few days, send it by e-mail as well. It counts once.',
     received: (date: string): string => `The maker has it, ${date}. She will write to you.`,
     mailed: (): string => 'You sent it by e-mail. The maker will write to you.',
   },

@@ -166,6 +166,7 @@ export const pages = {
       `At ${length} its lowest point lies about ${drop} ${below ? 'below' : 'above'} the pit of the neck.`,
     wornRound: (girth: string) => `Closed round a girth of ${girth}, with an easy sit.`,
     wornWrist: 'The beads that stand out most decide how much room is inside.',
+    wornInFront: 'Seen along the arm, the strands stand one behind another; the first is in front.',
     landmarks: { pit: 'pit of the neck', bust: 'bust, about', navel: 'navel' },
     care: 'Care',
     cautions: 'Cautions',

@@ -173,6 +173,7 @@ export const sizing = {
   pictureTitle: (name: string): string => `${name} at your size`,
   pictureDescription: (f: Format, lengthMm: number, parts: number): string =>
     `${f.number(parts)} beads and findings in order, ${f.length(lengthMm)} from end to end.`,
+  firstInFront: 'Seen along the arm, the strands stand one behind another; the first is in front.',
   views: { straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
   viewsLegend: 'Picture',
   air: (f: Format, mm: number): string => `${f.short(mm)} of air`,

@@ -5,7 +5,7 @@ import { readOfferings } from '#bench/form/takeIn.ts';
 import { search } from '#bench/book/search.ts';
 import type { Catalogue } from '#catalogue/catalogue.ts';
 import type { OrderDocument } from '#order/document.ts';
-import { mailBody, slipLink } from '#order/mail.ts';
+import { foldCompact, mailBody, slipLink } from '#order/mail.ts';
 import { encode } from '#order/text.ts';
 import { demoCatalogue, openShop, orderFor, type Shop } from '../desk/shop.ts';
 
@@ -42,6 +42,22 @@ const TEXTS = {
   foot: 'For the bench:',
 };
 const mail = (one: OrderDocument) => mailBody(TEXTS, one);
+/** What form services mail on: the posted fields as lines, or as a table in HTML. */
+const posted = (one: OrderDocument) =>
+  Object.entries({
+    subject: 'Order',
+    email: one.buyer.email,
+    summary: 'Piece: Weir Light',
+    order: foldCompact(encode(one)),
+  });
+const postedLines = (one: OrderDocument) =>
+  `You have a new entry.\n\n${posted(one)
+    .map(([name, value]) => `${name}: ${value}`)
+    .join('\n')}\n\n-- \nSent by the form service`;
+const postedTable = (one: OrderDocument) =>
+  `<table>${posted(one)
+    .map(([name, value]) => `<tr><th>${name}</th><td>${value.replaceAll('\n', '<br />')}</td></tr>`)
+    .join('')}</table>`;
 const base64Lines = (text: string) => Buffer.from(text).toString('base64').replace(/.{76}/g, '$&\r\n');
 
 /** The same order as mail programs send it (RFC 5322, 2045, 2046). */
@@ -58,6 +74,8 @@ function messages(one: OrderDocument): Record<string, string> {
     'both parts': `${head}Content-Type: multipart/alternative; boundary=b\r\n\r\n--b\r\nContent-Type: text/plain\r\n\r\nSee the other part.\r\n--b\r\nContent-Type: text/html\r\n\r\n${html}\r\n--b--\r\n`,
     'the document attached': `${head}Content-Type: multipart/mixed; boundary=b\r\n\r\n--b\r\nContent-Type: text/plain\r\n\r\nHere it is.\r\n--b\r\nContent-Type: application/json; name="order.json"\r\nContent-Disposition: attachment; filename="order.json"\r\nContent-Transfer-Encoding: base64\r\n\r\n${base64Lines(JSON.stringify(one))}\r\n--b--\r\n`,
     forwarded: `${head}Content-Type: text/plain\r\n\r\n${body.replace(/^/gm, '> ')}`,
+    'a form service, lines': `${head}Content-Type: text/plain; charset=utf-8\r\n\r\n${postedLines(one).replace(/\n/g, '\r\n')}`,
+    'a form service, table': `${head}Content-Type: text/html; charset=utf-8\r\n\r\n${postedTable(one)}`,
     'UTF-16 text': `${head}Content-Type: text/plain; charset=utf-16le\r\nContent-Transfer-Encoding: base64\r\n\r\n${Buffer.from(body, 'utf16le').toString('base64')}`,
   };
 }
@@ -67,6 +85,7 @@ describe('one order', () => {
     const ways: Offering[] = [
       offer(mail(order), 'the text', 'paste'),
       offer(encode(order), 'the text', 'paste'),
+      offer(postedLines(order), 'the text', 'paste'),
       offer(slipLink('https://ninepin.example/slip/', order), 'the text', 'link'),
       offer(JSON.stringify(order, null, 2), 'order.json'),
       offer(JSON.stringify([{ document: order, history: [] }]), 'orders.json'),

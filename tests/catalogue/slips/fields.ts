@@ -156,6 +156,13 @@ export const fieldSlips: readonly Slip[] = [
     fix: '2024, 2024-05 or 2024-05-17',
   },
   {
+    code: 'not-https',
+    edits: [change('shop.yaml', 'orders:\n', 'orders:\n  form: http://forms.example/ninepin\n')],
+    at: 'shop.yaml:9 orders, form',
+    what: '“http://forms.example/ninepin” isn’t an https address.',
+    fix: 'begins with https://',
+  },
+  {
     code: 'not-a-colour',
     edits: [change(parts, "'#5c8f86'", 'green')],
     at: 'components/parts.yaml:6 ball-8, colour',

@@ -5,6 +5,7 @@ import type { Format } from '#words/format.ts';
 import type { OrderWords } from '#words/order.ts';
 import type { OrderRow } from '#words/orderFacts.ts';
 import { sentenceOf } from '#words/sentence.ts';
+import type { PostRoad } from '../../props.ts';
 import { EMPTY_FORM, type FormProblems, type OrderForm } from '../model/form.ts';
 import { Field } from './Field.tsx';
 import { Rows } from './Rows.tsx';
@@ -12,8 +13,8 @@ import { Rows } from './Rows.tsx';
 export type OrderFormViewProps = {
   readonly words: OrderWords;
   readonly format: Format;
-  /** False: the order is prepared for e-mail. */
-  readonly sends: boolean;
+  /** null: the order is prepared for e-mail. */
+  readonly road: PostRoad | null;
   /** What would be ordered with the form as it stands. */
   readonly summary: (form: OrderForm) => readonly OrderRow[];
   /** Everything that is wrong with it; empty where it can go. */
@@ -23,7 +24,7 @@ export type OrderFormViewProps = {
 
 const FIELDS = ['name', 'email', 'quantity', 'note'] as const;
 
-export function OrderFormView({ words, format, sends, summary, check, onOrder }: OrderFormViewProps) {
+export function OrderFormView({ words, format, road, summary, check, onOrder }: OrderFormViewProps) {
   const [form, setForm] = useState(EMPTY_FORM);
   const [problems, setProblems] = useState<FormProblems>({});
   const element = useRef<HTMLFormElement>(null);
@@ -105,10 +106,11 @@ export function OrderFormView({ words, format, sends, summary, check, onOrder }:
       <h4>{words.summary}</h4>
       <Rows rows={summary(form)} />
       <p class="sizer-hint">
-        {words.sendHint} {words.privacy}
+        {words.sendHint}{' '}
+        {road?.kind === 'form' ? words.privacyForm(new URL(road.address).host) : words.privacy}
       </p>
       <button type="submit" class="button">
-        {sends ? words.send : words.prepare}
+        {road !== null ? words.send : words.prepare}
       </button>
     </form>
   );

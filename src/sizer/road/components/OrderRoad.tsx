@@ -30,7 +30,7 @@ export function OrderRoad({
   lang,
   words,
 }: OrderRoadProps & { readonly lang: Lang; readonly words: OrderWords }) {
-  const outbox = useOutbox(shop.desk);
+  const outbox = useOutbox(shop.road, words);
   const [ordered, setOrdered] = useState(0);
   const list = useRef<HTMLHeadingElement>(null);
   // The form has gone: the reader's place is where the order now stands.
@@ -40,7 +40,7 @@ export function OrderRoad({
   const order = (form: OrderForm) => {
     if (wish === null) return;
     const document = writeOrder(wish, form, browserClock.nowMs(), randomByte);
-    const state = shop.desk === null || form.trap !== '' ? 'mail' : 'waiting';
+    const state = shop.road === null || form.trap !== '' ? 'mail' : 'waiting';
     outbox.put(newEntry(document, wish.piece.name, state));
     setOrdered(ordered + 1);
     onOrdered();
@@ -51,7 +51,7 @@ export function OrderRoad({
         <OrderFormView
           words={words}
           format={format}
-          sends={shop.desk !== null}
+          road={shop.road}
           summary={(form) => words.rows(format, draftOrder(wish, form), wish.piece.name)}
           check={(form) => checkAll(wish, form)}
           onOrder={order}

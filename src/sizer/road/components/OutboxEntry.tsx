@@ -29,7 +29,8 @@ export function OutboxEntry(props: OutboxEntryProps) {
   const [sure, setSure] = useState(false);
   const mail = writeMail(order, entry.pieceName, shop, words);
   const done = state === 'received' || state === 'mailed';
-  const remove = () => (done || sure ? props.onRemove() : setSure(true));
+  const handed = state === 'handed';
+  const remove = () => (done || handed || sure ? props.onRemove() : setSure(true));
   return (
     <li class="sizer-entry" data-state={state}>
       <h4>
@@ -44,13 +45,13 @@ export function OutboxEntry(props: OutboxEntryProps) {
         )}
         {!done && (
           <>
-            <a class={state === 'waiting' ? 'button plain' : 'button'} href={mail.link}>
+            <a class={state === 'waiting' || handed ? 'button plain' : 'button'} href={mail.link}>
               {words.openMail}
             </a>
             <CopyButton words={words} text={`${mail.subject}\n\n${mail.body}`} to={shop.email} />
           </>
         )}
-        {state === 'mail' && (
+        {(state === 'mail' || handed) && (
           <button type="button" class="button plain" onClick={props.onMailed}>
             {words.iSentIt}
           </button>
@@ -68,7 +69,7 @@ export function OutboxEntry(props: OutboxEntryProps) {
           {words.download}
         </button>
         <button type="button" class="button plain" onClick={remove}>
-          {sure && !done ? words.reallyRemove : words.remove}
+          {sure && !done && !handed ? words.reallyRemove : words.remove}
         </button>
       </div>
     </li>
@@ -82,7 +83,8 @@ function standing({ words, lang, entry }: OutboxEntryProps): string {
   const why = problem === null ? '' : sentenceOf(words.sendProblems, problem, format);
   if (state === 'waiting') return words.states.waiting(why);
   if (state === 'refused') return words.states.refused(why);
-  if (state === 'mail') return words.states.mail();
+  if (state === 'mail') return problem === null ? words.states.mail() : words.states.silent();
+  if (state === 'handed') return words.states.handed();
   if (state === 'mailed') return words.states.mailed();
   const received = words.states.received(
     receivedAt === null ? '' : formatDateTime(receivedAt, lang, localZone()),

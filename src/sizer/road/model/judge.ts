@@ -4,6 +4,8 @@ import type { Answer } from '../../model/ports.ts';
 
 export type Judgement =
   | { readonly kind: 'received'; readonly receivedAt: string; readonly differs: boolean }
+  /** A form service has it and passes it on; only the maker can confirm. */
+  | { readonly kind: 'handed' }
   | { readonly kind: 'later'; readonly problem: SendProblem }
   | { readonly kind: 'refused'; readonly problem: SendProblem }
   /** Nothing there takes orders: a plain static host. Trying again won't help, and nobody refused anything. */
@@ -16,6 +18,12 @@ const TOO_MANY = 429;
 const OF_FILES_ONLY: readonly number[] = [403, 404, 405, 501];
 /** The longest reason that is shown. */
 const MOST_REASON = 300;
+
+/** Judges a form service's answer: any 2xx is enough, for nobody can pose as an https address. */
+export function judgeForm(number: string, answer: Answer): Judgement {
+  const taken = answer.kind === 'answer' && answer.status >= 200 && answer.status < 300;
+  return taken ? { kind: 'handed' } : judge(number, answer);
+}
 
 /**
  * Judges an answer. Only a receipt that bears the order's own number counts as

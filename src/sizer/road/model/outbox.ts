@@ -12,9 +12,9 @@ import { OUTBOX_KEY } from './outboxKey.ts';
 /**
  * `waiting`: to be sent by itself. `refused`: the shop won't take it as it is.
  * `mail`: the buyer sends it herself. `mailed`: she says that she did.
- * `received`: there is a receipt.
+ * `handed`: a form service took it, and the maker hasn't confirmed. `received`: there is a receipt.
  */
-export type EntryState = 'waiting' | 'refused' | 'mail' | 'mailed' | 'received';
+export type EntryState = 'waiting' | 'refused' | 'mail' | 'mailed' | 'handed' | 'received';
 
 export type Entry = {
   readonly order: OrderDocument;
@@ -32,7 +32,7 @@ export type Entry = {
   readonly differs: boolean;
 };
 
-const STATES: readonly string[] = ['waiting', 'refused', 'mail', 'mailed', 'received'];
+const STATES: readonly string[] = ['waiting', 'refused', 'mail', 'mailed', 'handed', 'received'];
 /** Far more than one person orders; keeps the store small if something goes wrong. */
 const MOST_ENTRIES = 50;
 

@@ -1,7 +1,8 @@
 /** Sends what waits in the outbox, one order at a time, until each has its receipt. */
 import type { Clock, Post, Store } from '../../model/ports.ts';
-import { judge } from './judge.ts';
+import type { Judgement } from './judge.ts';
 import { putEntry, readOutbox, type Entry } from './outbox.ts';
+import type { Wire } from './wire.ts';
 
 /** Pauses after the first, second, … vain try: soon at first, then no burden to a shop in trouble. */
 const PAUSES_MS = [5_000, 15_000, 60_000, 300_000] as const;
@@ -22,8 +23,8 @@ export type Sender = {
   readonly stop: () => void;
 };
 
-/** A sender to one desk. The same order is sent under the same number every time, so that twice is once. */
-export function createSender(desk: string, world: SenderWorld): Sender {
+/** A sender to one address. The same order is sent under the same number every time, so that twice is once. */
+export function createSender(wire: Wire, world: SenderWorld): Sender {
   const { store, post, clock, onChange } = world;
   let busy = false;
   let stopped = false;
@@ -31,11 +32,11 @@ export function createSender(desk: string, world: SenderWorld): Sender {
 
   async function sendOne(entry: Entry): Promise<void> {
     onChange(entry.order.number);
-    const answer = await post(desk, 'application/json', JSON.stringify(entry.order));
+    const answer = await post(wire.address, wire.type, wire.write(entry));
     const still = readOutbox(store).find(({ order }) => order.number === entry.order.number);
     // Meanwhile another tab may have had the receipt, or the buyer may have mailed it or taken it out.
     if (still?.state === 'waiting')
-      putEntry(store, after(still, judge(entry.order.number, answer), clock.nowMs()));
+      putEntry(store, after(still, wire.judge(entry.order.number, answer), clock.nowMs(), wire.mostSilent));
     onChange(null);
   }
 
@@ -70,13 +71,17 @@ export function createSender(desk: string, world: SenderWorld): Sender {
 const isWaiting = ({ state }: Entry): boolean => state === 'waiting';
 
 /** The entry after a try. */
-function after(entry: Entry, judgement: ReturnType<typeof judge>, nowMs: number): Entry {
+function after(entry: Entry, judgement: Judgement, nowMs: number, mostSilent: number): Entry {
   if (judgement.kind === 'received') {
     const { receivedAt, differs } = judgement;
     return { ...entry, state: 'received', receivedAt, differs, problem: null };
   }
+  if (judgement.kind === 'handed') return { ...entry, state: 'handed', problem: null };
   if (judgement.kind === 'no-desk') return { ...entry, state: 'mail', problem: null };
   if (judgement.kind === 'refused') return { ...entry, state: 'refused', problem: judgement.problem };
+  const { problem } = judgement;
+  if (problem.code === 'no-answer' && entry.tries + 1 >= mostSilent)
+    return { ...entry, state: 'mail', problem };
   const pause = PAUSES_MS[entry.tries] ?? LONGEST_PAUSE_MS;
-  return { ...entry, tries: entry.tries + 1, nextTryMs: nowMs + pause, problem: judgement.problem };
+  return { ...entry, tries: entry.tries + 1, nextTryMs: nowMs + pause, problem };
 }

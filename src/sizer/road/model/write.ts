@@ -73,6 +73,12 @@ export function unitOfOrder(order: OrderDocument): 'in' | 'cm' {
 
 export type Mail = { readonly subject: string; readonly body: string; readonly link: string };
 
+/** What was ordered, a line each. */
+export function orderLines(order: OrderDocument, pieceName: string, words: OrderWords): string[] {
+  const format = formatFor(order.lang, unitOfOrder(order), order.shown.currency);
+  return words.rows(format, order, pieceName).map(({ label, value }) => `${label}: ${value}`);
+}
+
 /** The order as a mail to the shop: readable, with the compact form at its foot. */
 export function writeMail(
   order: OrderDocument,
@@ -80,14 +86,12 @@ export function writeMail(
   shop: { readonly name: string; readonly email: string },
   words: OrderWords,
 ): Mail {
-  const format = formatFor(order.lang, unitOfOrder(order), order.shown.currency);
   const subject = words.mailSubject(order.number, pieceName);
-  const rows = words.rows(format, order, pieceName);
   const body = mailBody(
     {
       subject,
       greeting: words.mailGreeting(shop.name),
-      lines: rows.map(({ label, value }) => `${label}: ${value}`),
+      lines: orderLines(order, pieceName, words),
       closing: words.mailClosing,
       foot: words.mailFoot,
     },
