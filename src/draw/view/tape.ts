@@ -2,8 +2,8 @@
 import { breakLines } from '../svg/lines.ts';
 import { element, escapeXml, num, pair } from '../svg/text.ts';
 
-/** Wide enough for both scales, narrow enough to lie flat round a wrist. */
-export const TAPE_WIDE_MM = 20;
+/** Wide enough for both scales' numbers side by side, narrow enough to lie flat round a wrist. */
+export const TAPE_WIDE_MM = 23;
 
 /** One inch, exactly (NIST SP 811, appendix B). */
 const INCH_MM = 25.4;
@@ -71,8 +71,9 @@ function sizeOf(step: number, unit: 'mm' | 'in'): keyof typeof MARK_MM {
   return step % 8 === 0 ? 'long' : step % 4 === 0 ? 'middle' : 'short';
 }
 
+/** The zero line is named in the tab, where no mark strikes it through. */
 function numberEvery(value: number, every: number): string {
-  return value % every === 0 ? String(value) : '';
+  return value !== 0 && value % every === 0 ? String(value) : '';
 }
 
 /** In the tab below the scale's lower end, which is marked right across. */

@@ -45,7 +45,8 @@ function onWrist(piece: Piece, name: string, rules: Rules, asShown: Candidate, l
   const words = pageWords(lang).piece;
   const girthMm = asShown.insideGirthMm - rules.easeMm[piece.design.kind].easy;
   const unit = lang === 'de' ? 'cm' : 'in';
-  const description = words.wornRound(formatLength(girthMm, unit, lang));
+  const round = words.wornRound(formatLength(girthMm, unit, lang));
+  const description = asShown.sequences.length > 1 ? `${round} ${words.wornInFront}` : round;
   const svg = drawWrist(piece.design, asShown.sequences, {
     title: name,
     description,

@@ -1,9 +1,9 @@
 /** Die Wörter der öffentlichen Seiten. */
-import type { PageWords } from '../pages.ts';
+import type { pages as english } from '../en/pages.ts';
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
-export const pages: PageWords = {
+export const pages: typeof english = {
   skip: 'Zum Inhalt',
   nav: {
     label: 'Laden',
