@@ -23,7 +23,8 @@ export function paintLandmarks(figure: Figure, box: Box, labels: LandmarkLabels)
     'stroke-dasharray': '1.5 2',
     opacity: '.45',
   });
-  let texts = words(labels.pit, 0);
+  // Below its line: above it runs the shoulder.
+  let texts = words(labels.pit, textMm * 1.5);
   if (figure.bust !== null && figure.bust.mm < bottomMm) {
     const reachMm = NINETY_PERCENT * figure.bust.sdMm;
     drawn += element('rect', {

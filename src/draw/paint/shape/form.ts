@@ -1,7 +1,6 @@
 /** What a shape hands to the painter: outlines and how they lie to the light, no colours. */
 import type { Component } from '#core/components/component.ts';
 import type { Attributes } from '../../svg/text.ts';
-import type { Light } from '../light.ts';
 
 /** One SVG shape, in millimetres round the component's centre, the hole along x. */
 export type Mark = { readonly name: 'circle' | 'ellipse' | 'rect' | 'path'; readonly attributes: Attributes };
