@@ -14,7 +14,7 @@ import {
   type Wanted,
 } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
-import type { Search } from './search.ts';
+import type { Search } from './questions.ts';
 import { TooLarge } from './tooLarge.ts';
 
 /** Boxes looked at for one question. Real pieces need some hundreds; a design made to need more is refused. */

@@ -1,7 +1,7 @@
 /** Every measure that one strand can meet within tolerance, as exact intervals. */
 import type { StrandLimits } from './fit.ts';
 import type { Outcome } from './outcome.ts';
-import type { Search } from './search.ts';
+import type { Search } from './questions.ts';
 import { TooLarge } from './tooLarge.ts';
 
 /** Closed at both ends, nm. */

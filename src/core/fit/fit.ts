@@ -1,7 +1,7 @@
 /** Fits one strand: the best piece within tolerance, or the nearest ones, or the limit that is in the way. */
 import { compareOutcomes, judge, type Outcome, type Wanted } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
-import type { Search } from './search.ts';
+import type { Search } from './questions.ts';
 
 /** The smallest and the largest piece that this strand can be. */
 export type StrandLimits = { readonly least: Outcome; readonly most: Outcome };

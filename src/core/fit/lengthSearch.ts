@@ -15,7 +15,7 @@ import {
   type Wanted,
 } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
-import type { Search } from './search.ts';
+import type { Search } from './questions.ts';
 import { TooLarge } from './tooLarge.ts';
 
 /** Choices looked at for one length where the stock rules some out. */

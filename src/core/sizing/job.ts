@@ -2,8 +2,9 @@
 import { tallyFindings } from '../components/tally.ts';
 import { girthMeasure } from '../fit/girth.ts';
 import { lengthMeasure, type Chain, type Measure } from '../fit/measure.ts';
-import { searchOf, type Search } from '../fit/search.ts';
 import { fewestCounts, fitProblem, stockLeft, takenByRepeat, type FitProblem } from '../fit/problem.ts';
+import type { Search } from '../fit/questions.ts';
+import { searchOf } from '../fit/search.ts';
 import type { Counts, Design } from '../strand/design.ts';
 import { nestingOf, type Nesting } from './nest.ts';
 import type { Rules } from './rules.ts';

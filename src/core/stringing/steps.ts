@@ -1,5 +1,5 @@
 /** The steps at the bench, each at its moment. Codes and args: `words/` makes the sentences. */
-import type { Stringing } from './stringing.ts';
+import type { Card } from './card.ts';
 
 type End = 'clasp' | 'ring';
 
@@ -36,8 +36,6 @@ export type Step = {
     readonly args: StepArgs[Code];
   };
 }[StepCode];
-
-type Card = Omit<Stringing, 'steps'>;
 
 /** Steps that guard hands, eyes or whoever stands near. */
 export function isCaution({ code }: Step): boolean {

@@ -1,79 +1,28 @@
 /** The bench card's data: everything the maker needs to string one piece, from one candidate. */
-import type { Component, Wire } from '../components/component.ts';
-import type { Mass } from '../components/mass.ts';
+import type { Component } from '../components/component.ts';
 import { pieceMass } from '../components/strandMass.ts';
 import { coverFit, crimpFit, WIRES_IN_CRIMP } from '../ends/crimp.ts';
-import type { CoverFit, CrimpFit } from '../ends/crimp.ts';
 import { cutLength } from '../ends/cut.ts';
-import type { Cut } from '../ends/cut.ts';
 import { checkGuard } from '../ends/guard.ts';
-import type { GuardCheck } from '../ends/guard.ts';
 import { flexibility, strengthOf } from '../ends/strength.ts';
-import type { Flexibility, Strength } from '../ends/strength.ts';
 import { checkTail } from '../ends/tail.ts';
-import type { TailCheck } from '../ends/tail.ts';
 import { solveLoop } from '../geometry/loop.ts';
 import { adviseHand } from '../hand/hand.ts';
-import type { HandAdvice } from '../hand/hand.ts';
 import type { Hand, Rules } from '../sizing/rules.ts';
 import type { Candidate } from '../sizing/sizing.ts';
 import type { Design } from '../strand/design.ts';
 import type { Placed } from '../strand/expand.ts';
 import { finishedLengthMm, loopParts } from '../strand/parts.ts';
 import { balanceOf } from './balance.ts';
-import type { Balance } from './balance.ts';
 import { boardOf } from './board.ts';
-import type { Board } from './board.ts';
+import type { Card, EndsCard, StrandCard } from './card.ts';
 import { hungPendant } from './hungPendant.ts';
-import type { HungPendant } from './hungPendant.ts';
 import { pullOf } from './pull.ts';
 import { rowsOf } from './rows.ts';
-import type { Row } from './rows.ts';
 import { stepsOf } from './steps.ts';
 import type { Step } from './steps.ts';
 
-export type StrandCard = {
-  readonly id: string;
-  /** Clasp to ring. */
-  readonly rows: readonly Row[];
-  /** Components strung, crimps and covers not counted. */
-  readonly count: number;
-  /** Chain not let out. */
-  readonly finishedLengthMm: number;
-  /** Wire left free between the beads so that the closed strand can bend. */
-  readonly slackMm: number;
-  readonly cut: Cut;
-  readonly board: Board;
-  readonly tails: { readonly clasp: TailCheck; readonly ring: TailCheck };
-};
-
-export type EndsCard = {
-  readonly clasp: string;
-  readonly ring: string | null;
-  readonly loopMm: number;
-  readonly crimp: CrimpFit;
-  /** Chain the ring end is extended by, and how far it is let out for this size; 0 without one. */
-  readonly extenderMm: number;
-  readonly chainUsedMm: number;
-  /** null: the crimp is left bare, or its closed size isn't stated. */
-  readonly cover: CoverFit | null;
-  readonly guard: GuardCheck | null;
-};
-
-export type Stringing = {
-  readonly hand: HandAdvice;
-  readonly wire: Wire;
-  readonly flexibility: Flexibility;
-  readonly strands: readonly StrandCard[];
-  readonly ends: EndsCard;
-  readonly pendant: HungPendant | null;
-  readonly balance: Balance;
-  readonly mass: Mass;
-  readonly strength: Strength;
-  /** The longest strand's. */
-  readonly finishedLengthMm: number;
-  readonly steps: readonly Step[];
-};
+export type Stringing = Card & { readonly steps: readonly Step[] };
 
 /** What is strung between the crimps, in order. */
 function betweenEnds(sequence: readonly Placed[]): Component[] {

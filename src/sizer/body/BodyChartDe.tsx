@@ -1,5 +1,6 @@
 import { body } from '#words/de/body.ts';
-import { BodyChart, type BodyChartProps } from './components/BodyChart.tsx';
+import { BodyChart } from './components/BodyChart.tsx';
+import type { BodyChartProps } from './props.ts';
 
 /** The body chart in German, loaded when somebody looks at it. */
 export default function BodyChartDe(props: BodyChartProps) {

@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Candidate } from '#core/sizing/sizing.ts';
-import type { BodyChartProps } from '../body/components/BodyChart.tsx';
+import type { BodyChartProps } from '../body/props.ts';
 import type { DrawnPiece } from '../drawing/drawPiece.ts';
 import { VIEWS, type DrawnView, type View } from '../drawing/views.ts';
 import type { PieceForSizer } from '../props.ts';

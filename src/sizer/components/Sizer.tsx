@@ -5,7 +5,7 @@ import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import { browserStore } from '../adapters/browserStore.ts';
-import type { BodyChartProps } from '../body/components/BodyChart.tsx';
+import type { BodyChartProps } from '../body/props.ts';
 import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../props.ts';

@@ -1,25 +1,12 @@
 /** The slip of one order, read from the part of the address that no server sees. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { decode } from '#order/text.ts';
-import type { Lang } from '#words/lang.ts';
-import type { OrderWords } from '#words/order.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { formatFor } from '#words/format.ts';
-import type { SlipWords } from '#words/slip.ts';
 import { askPieceName, readableId } from './pieceName.ts';
 import { keepOffline } from './keepOffline.ts';
+import type { SlipLanguage, SlipProps } from './props.ts';
 import { SlipSheet } from './SlipSheet.tsx';
-
-export type SlipProps = {
-  /** Address of a piece's page with `{id}` in it. */
-  readonly pieceAddress: string;
-};
-
-export type SlipLanguage = {
-  readonly lang: Lang;
-  readonly words: SlipWords;
-  readonly orderWords: OrderWords;
-};
 
 export function Slip({ pieceAddress, lang, words, orderWords }: SlipProps & SlipLanguage) {
   const address = useAddress();

@@ -1,6 +1,7 @@
 import { order } from '#words/de/order.ts';
 import { slip } from '#words/de/slip.ts';
-import { Slip, type SlipProps } from './Slip.tsx';
+import type { SlipProps } from './props.ts';
+import { Slip } from './Slip.tsx';
 
 /** The slip in German. */
 export default function SlipDe(props: SlipProps) {

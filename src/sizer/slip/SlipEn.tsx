@@ -1,6 +1,7 @@
 import { order } from '#words/en/order.ts';
 import { slip } from '#words/en/slip.ts';
-import { Slip, type SlipProps } from './Slip.tsx';
+import type { SlipProps } from './props.ts';
+import { Slip } from './Slip.tsx';
 
 /** The slip in English. */
 export default function SlipEn(props: SlipProps) {

@@ -8,7 +8,7 @@ import { saveFile } from '../road/adapters/saveFile.ts';
 import { Rows } from '../road/components/Rows.tsx';
 import { unitOfOrder } from '../road/model/write.ts';
 import { QrCode } from './QrCode.tsx';
-import type { SlipLanguage } from './Slip.tsx';
+import type { SlipLanguage } from './props.ts';
 
 export type SlipSheetProps = SlipLanguage & {
   readonly order: OrderDocument;

@@ -1,30 +1,12 @@
 /** The piece as it is worn on a body like the wearer's; the length can be set by where it should hang. */
 import { useMemo, useState } from 'preact/hooks';
-import type { Candidate } from '#core/sizing/sizing.ts';
 import type { BodyWords } from '#words/body.ts';
-import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/sizing.ts';
-import type { BuyerUnit } from '../../model/sizerState.ts';
-import type { PieceForSizer } from '../../props.ts';
+import type { BodyChartProps } from '../props.ts';
 import { lengthName } from '../model/lengthName.ts';
 import { bodyOf, UNKNOWN_WEARER } from '../model/wearerForm.ts';
 import { Chart } from './Chart.tsx';
 import { Compared } from './Compared.tsx';
 import { WearerFields } from './WearerFields.tsx';
-
-export type BodyChartProps = {
-  readonly sizingWords: SizingWords;
-  readonly format: Format;
-  readonly id: string;
-  readonly piece: PieceForSizer;
-  readonly candidate: Candidate;
-  readonly unit: BuyerUnit;
-  /** The neck that the buyer sizes by, mm; null where she goes by length. */
-  readonly girthMm: number | null;
-  /** The length asked for; the candidate's own where none was. */
-  readonly wantedMm: number;
-  readonly onLength: (mm: number) => void;
-};
 
 /** Two kept lengths and the present one: three in one chart. */
 const MOST_KEPT = 2;

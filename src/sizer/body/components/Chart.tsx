@@ -5,7 +5,7 @@ import { limitsOf } from '../../model/limits.ts';
 import { STEP_MM } from '../../model/slider.ts';
 import { layOn, leastRound, lengthAt, nearestTo, nextLength, type Laid } from '../model/lay.ts';
 import type { WearerBody } from '../model/wearerForm.ts';
-import type { BodyChartProps } from './BodyChart.tsx';
+import type { BodyChartProps } from '../props.ts';
 import { ChartNotes } from './ChartNotes.tsx';
 import { ChartPicture } from './ChartPicture.tsx';
 
