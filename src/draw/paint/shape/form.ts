@@ -31,7 +31,6 @@ export type Form = {
 /** `random` is the component's own stream: only shapes that are never alike draw on it. */
 export type Shaper = (component: Component, random: () => number) => Form;
 
-
 /** A rectangle with its corners rounded, centred on the origin. */
 export function roundedBox(alongMm: number, acrossMm: number, roundingMm: number): Mark {
   return {
