@@ -96,6 +96,14 @@ export type Catalogue = {
 /** A wire's place among names: a wire and a component may share a short name, and none holds a stroke. */
 export const wireKey = (id: string): string => `wire/${id}`;
 
+/** Names that stand in for the English ones of components, by id, and of wires, by `wireKey`; none in English. */
+export function namesFor(
+  { germanNames }: Pick<Catalogue, 'germanNames'>,
+  lang: Lang,
+): Readonly<Record<string, string>> {
+  return lang === 'de' ? germanNames : {};
+}
+
 /** The design with its wire and components named in a language, for whatever shows their names. */
 export function designIn(piece: Piece, lang: Lang): Design {
   const { design, germanNames } = piece;

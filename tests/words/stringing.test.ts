@@ -19,6 +19,9 @@ describe.each(LANGS)('at the bench in %s', (lang) => {
   const f = formatFor(lang, 'in', 'GBP');
   const whole = (text: string) => expect(text).not.toMatch(/undefined|NaN|\[object|Infinity/);
 
+  // A card has one crimp and one cover: these steps need not say which.
+  const nameless = new Set<Step['code']>(['wires-side-by-side', 'crimp', 'close-cover']);
+
   it('every step is a sentence with its figures and names', () => {
     const all: Step[] = [
       ...card(guarded).steps,
@@ -28,7 +31,7 @@ describe.each(LANGS)('at the bench in %s', (lang) => {
       const text = words.step(step, f, name);
       whole(text);
       expect(text).toMatch(/[.!]$/);
-      for (const value of Object.values(step.args)) {
+      for (const value of nameless.has(step.code) ? [] : Object.values(step.args)) {
         if (typeof value === 'string' && value !== 'clasp' && value !== 'ring')
           expect(text).toContain(name(value));
       }

@@ -1,7 +1,10 @@
 /** The bench card's page: one order, one way of reckoning, everything to string it by. */
+import { wireKey } from '#catalogue/catalogue.ts';
 import type { Design } from '#core/strand/design.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { stringing, type Stringing } from '#core/stringing/stringing.ts';
+import type { BenchCardWords } from '#words/benchCard.ts';
+import type { NameOf } from '#words/stringing.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { groupsOf, type Group } from './groups.ts';
 import type { OrderDetail } from './orderDetail.ts';
@@ -58,9 +61,18 @@ function alike(one: Way | null, other: Way): boolean {
   );
 }
 
-/** A component's or wire's name by its id; the id where the design has none. */
-export function namesIn(design: Design): (id: string) => string {
-  return (id) => (id === design.wire.id ? design.wire.name : (design.components[id]?.name ?? id));
+/** A component's or wire's name by its id: the reader's own, else the design's, else the id. */
+export function namesIn(design: Design, own: Readonly<Record<string, string>>): NameOf {
+  const { wire, components } = design;
+  return (id) => (id === wire.id ? (own[wireKey(id)] ?? wire.name) : (own[id] ?? components[id]?.name ?? id));
+}
+
+/** As `namesIn`, but what closes a piece goes by its kind: within a sentence "the clasp" says enough. */
+export function plainNamesIn(design: Design, named: NameOf, kinds: BenchCardWords['plain']): NameOf {
+  return (id) => {
+    const kind = design.components[id]?.kind;
+    return kind !== undefined && kind in kinds ? kinds[kind as keyof typeof kinds] : named(id);
+  };
 }
 
 /** A section's name by its id. */

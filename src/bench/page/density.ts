@@ -1,4 +1,4 @@
-/** How small a card must be set so that one sheet of A4 or US Letter holds it. */
+/** How large a card may be and how small it must be set, so that one sheet of A4 or US Letter holds it. */
 
 /** Letters that a line of the sequence and of the steps holds at the usual size, on the narrower paper. */
 const SEQUENCE_LETTERS = 52;
@@ -9,6 +9,7 @@ const FACT_LINES_STRAND = 4;
 
 /** Lines that a sheet holds at each size: measured on US Letter, the shorter paper. */
 const ROOM = [
+  { lines: 28, name: 'roomy' },
   { lines: 40, name: '' },
   { lines: 52, name: 'dense' },
   { lines: 66, name: 'dense very' },

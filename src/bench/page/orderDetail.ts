@@ -1,5 +1,5 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
-import { textsOf, type Catalogue } from '#catalogue/catalogue.ts';
+import { namesFor, textsOf, type Catalogue } from '#catalogue/catalogue.ts';
 import { formatMoney } from '#words/format.ts';
 import { orderWords } from '#words/order.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
@@ -18,6 +18,8 @@ export type OrderDetail = {
   readonly entry: Entry;
   readonly events: readonly Event[];
   readonly pieceName: string;
+  /** Names that the shop has today for components, by id, and wires, by `wireKey`, in the reader's language. */
+  readonly partNames: Readonly<Record<string, string>>;
   /** By the piece as it stands now; `copy` null where there is no such piece. */
   readonly now: { readonly copy: Snapshot | null; readonly checked: Recheck };
   /** By the piece as it stood when the order came in; null where that is not known. */
@@ -45,6 +47,7 @@ export function orderDetail(
   return {
     ...detail,
     pieceName: nameOf(catalogue, document.piece.id, frame.lang),
+    partNames: namesFor(catalogue, frame.lang),
     payment,
     drafts: entry.erasedAt === null ? draftsOf(catalogue, entry, now.checked, payment, frame) : [],
   };

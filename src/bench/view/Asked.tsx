@@ -7,11 +7,13 @@ import type { OrderDetail } from '../page/orderDetail.ts';
 export function Asked({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
   const { words, lang, format } = frame;
   const { document } = detail.entry;
+  const [piece, size, ...rest] = orderWords(lang).rows(format, document, detail.pieceName);
   const lines: OrderRow[] = [
-    ...orderWords(lang).rows(format, document, detail.pieceName),
+    ...[piece, size].filter((row) => row !== undefined),
     { label: words.order.exactly, value: `${format.number(document.measure.mm, 2)} mm` },
     { label: words.order.pick, value: words.order.picks[document.pick] },
     ...Object.entries(document.choices).map(([label, value]) => ({ label, value })),
+    ...rest,
   ];
   return (
     <section aria-labelledby="asked">

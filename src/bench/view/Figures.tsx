@@ -1,5 +1,6 @@
 /** The figures side by side: what the buyer saw, as the piece stood then, as it stands now. */
 import type { Candidate } from '#core/sizing/sizing.ts';
+import type { Design } from '#core/strand/design.ts';
 import { formatMoney } from '#words/format.ts';
 import type { Frame } from '../page/frame.ts';
 import type { OrderDetail } from '../page/orderDetail.ts';
@@ -11,7 +12,8 @@ export function Figures({ detail, frame }: { detail: OrderDetail; frame: Frame }
   const { shown } = detail.entry.document;
   const { columns, figureRows } = words.order;
   const length = (mm: number): string => words.both(mm, format);
-  const counts = (all: Candidate['counts']): string => all.map((strand) => strand.join(', ')).join(' / ');
+  const design = (detail.then ?? detail.now).copy?.design ?? null;
+  const counts = (all: Candidate['counts']): string => countsText(all, design);
   const lines: Line[] = [
     { label: figureRows.length, shown: length(shown.lengthMm), of: (one) => length(one.finishedLengthMm) },
     { label: figureRows.girth, shown: length(shown.insideGirthMm), of: (one) => length(one.insideGirthMm) },
@@ -53,6 +55,17 @@ export function Figures({ detail, frame }: { detail: OrderDetail; frame: Frame }
       {detail.then === null && <p class="quiet">{words.order.noThen}</p>}
     </section>
   );
+}
+
+/** Counts with their sections' names, where the design has as many sections as counts. */
+function countsText(all: Candidate['counts'], design: Design | null): string {
+  return all
+    .map((counts, strand) => {
+      const sections = design?.strands[strand]?.sections ?? [];
+      const named = sections.length === counts.length;
+      return counts.map((count, at) => (named ? `${sections[at]?.name ?? ''} ${count}` : count)).join(' · ');
+    })
+    .join(' / ');
 }
 
 function differs(seen: string, computed: string): string | undefined {

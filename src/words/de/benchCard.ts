@@ -50,13 +50,13 @@ export const benchCard: typeof en = {
   sequence: 'Reihenfolge, vom Verschluss zum Ring',
   sequenceColumns: {
     what: 'Was',
-    section: 'Abschnitt',
     count: 'Gefädelt',
     running: 'Reicht bis',
   },
   strand: (at: number): string => `Strang ${at}`,
   repeat: (times: number): string => `${times} ×`,
   kinds: { clasp: 'Verschluss', ring: 'Ring', loop: 'Drahtschlaufe', end: 'Ende', strung: '' },
+  plain: { clasp: 'Verschluss', ring: 'Ring', crimp: 'Quetschperle', pendant: 'Anhänger' },
   wire: 'Draht',
   wireText: (name: string, strands: number, diameter: string, how: string): string =>
     `${name}: ${strands} Drähte, ${diameter}, ${how}`,

@@ -20,11 +20,11 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
     `Am ${end(args.end)}: erst ${name(args.crimp)} auffädeln, dann ${name(args.finding)}.`,
   'guard-loop': ({ guard }, _, name) => `${name(guard)} dort über den Draht ziehen, wo die Schlaufe trägt.`,
   'make-loop': ({ finding, loopMm }, f, name) =>
-    `Den Draht durch die Quetschperle zurückführen: eine Schlaufe von ${f.fine(loopMm)} um ${name(finding)}.`,
-  'wires-side-by-side': ({ crimp }, _, name) =>
-    `In ${name(crimp)} schauen: Beide Drähte liegen nebeneinander und kreuzen sich nicht.`,
+    `Den Draht durch die Quetschperle zurückführen: eine Schlaufe von ${f.fine(loopMm)} (${name(finding)}).`,
+  'wires-side-by-side': () =>
+    'In die Quetschperle schauen: Beide Drähte liegen nebeneinander und kreuzen sich nicht.',
   'loop-free': ({ finding }, _, name) => `${name(finding)} bewegt sich frei in der Schlaufe.`,
-  crimp: (args, _, name) => `${name(args.crimp)} am ${end(args.end)} quetschen und mit einem Zug prüfen.`,
+  crimp: (args) => `Die Quetschperle am ${end(args.end)} quetschen und mit einem Zug prüfen.`,
   'hide-tail': ({ end: which, tailMm, beads }, f) => {
     if (beads === 0)
       return 'Keine Perle hier nimmt den doppelten Draht auf: Das Ende lässt sich nicht verstecken.';
@@ -48,8 +48,7 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
     `${f.fine(slackMm)} Draht zwischen den Perlen frei lassen, damit sich der geschlossene Strang biegen kann.`,
   'cut-away-from-face': () =>
     'Die Enden nach unten und vom Gesicht weg abschneiden, mit Schutzbrille; jeden Abschnitt einsammeln.',
-  'close-cover': ({ cover }, _, name) =>
-    `Über jeder Quetschperle ${name(cover)} schließen, die Naht nach hinten.`,
+  'close-cover': () => 'Über jeder Quetschperle eine Hülle schließen, die Naht nach hinten.',
   'check-closed': ({ lengthMm }, f) =>
     `Schließen und messen: ${f.fine(lengthMm)}. Nirgends steht ein spitzes Ende vor.`,
 };

@@ -40,10 +40,12 @@ export const benchCard = {
   endsText: 'Wire loop, crimp, cover and the tail run back through the end beads.',
   endLabels: { clasp: 'clasp', loop: 'loop', crimp: 'crimp', cover: 'cover', tail: 'doubled wire' },
   sequence: 'Stringing order, clasp to ring',
-  sequenceColumns: { what: 'What', section: 'Section', count: 'Strung', running: 'Runs to' },
+  sequenceColumns: { what: 'What', count: 'Strung', running: 'Runs to' },
   strand: (at: number): string => `Strand ${at}`,
   repeat: (times: number): string => `${times} ×`,
   kinds: { clasp: 'clasp', ring: 'ring', loop: 'wire loop', end: 'end', strung: '' },
+  /** Within a step, where there is but one of each. */
+  plain: { clasp: 'clasp', ring: 'ring', crimp: 'crimp', pendant: 'pendant' },
   wire: 'Wire',
   wireText: (name: string, strands: number, diameter: string, how: string): string =>
     `${name}: ${strands} wires, ${diameter}, ${how}`,

@@ -30,10 +30,9 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
   'guard-loop': ({ guard }, _, name) => `Draw the ${name(guard)} over the wire where the loop will bear.`,
   'make-loop': ({ finding, loopMm }, f, name) =>
     `Lead the wire back through the crimp: a loop of ${f.fine(loopMm)} round the ${name(finding)}.`,
-  'wires-side-by-side': ({ crimp }, _, name) =>
-    `Look into the ${name(crimp)}: both wires lie side by side and don’t cross.`,
+  'wires-side-by-side': () => 'Look into the crimp: both wires lie side by side and don’t cross.',
   'loop-free': ({ finding }, _, name) => `The ${name(finding)} swings freely in its loop.`,
-  crimp: (args, _, name) => `Crimp the ${name(args.crimp)} at the ${end(args.end)}, and pull to try it.`,
+  crimp: (args) => `Close the crimp at the ${end(args.end)}, and pull to try it.`,
   'hide-tail': ({ end: which, tailMm, beads }, f) => {
     if (beads === 0) return 'No bead here takes the doubled wire: the tail can’t be hidden in this end.';
     const what = `${f.number(beads)} ${beads === 1 ? 'component' : 'components'}`;
@@ -56,7 +55,7 @@ const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
     `Leave ${f.fine(slackMm)} of wire free between the beads, so that the closed strand can bend.`,
   'cut-away-from-face': () =>
     'Trim the ends held down and away from the face, eye protection on; gather every cut-off.',
-  'close-cover': ({ cover }, _, name) => `Close a ${name(cover)} over each crimp, the seam to the back.`,
+  'close-cover': () => 'Close a cover over each crimp, the seam to the back.',
   'check-closed': ({ lengthMm }, f) =>
     `Close it and measure: ${f.fine(lengthMm)}. No sharp end stands out anywhere.`,
 };

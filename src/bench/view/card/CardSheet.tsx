@@ -3,7 +3,7 @@ import { benchCardWords } from '#words/benchCard.ts';
 import { formatDate } from '#words/format.ts';
 import { orderWords } from '#words/order.ts';
 import { stringingWords } from '#words/stringing.ts';
-import { namesIn, sectionNames, type BenchCard } from '../../page/benchCard.ts';
+import { namesIn, plainNamesIn, sectionNames, type BenchCard } from '../../page/benchCard.ts';
 import type { Frame } from '../../page/frame.ts';
 import type { OrderDetail } from '../../page/orderDetail.ts';
 import { densityOf } from '../../page/density.ts';
@@ -22,11 +22,12 @@ export function CardSheet({ bench, detail, frame }: Props) {
   const words = benchCardWords(lang);
   const said = stringingWords(lang);
   const { copy, card, strands } = bench;
-  const nameOf = namesIn(copy.design);
+  const nameOf = namesIn(copy.design, detail.partNames);
+  const plainOf = plainNamesIn(copy.design, nameOf, words.plain);
   const sections = sectionNames(copy.design);
   const several = strands.length > 1;
   const shared = { nameOf, words, format };
-  const steps = stepLines(card.steps, (step) => said.step(step, format, nameOf));
+  const steps = stepLines(card.steps, (step) => said.step(step, format, plainOf));
   const texts = {
     groups: strands.flat().map((group) => groupText(group, nameOf, words.kinds.loop)),
     steps: steps.flatMap(({ parts }) => parts.map(({ text }) => text)),

@@ -25,7 +25,6 @@ export function SequenceTable({ strand, several, groups, sections, nameOf, words
         <thead>
           <tr>
             <td></td>
-            <th scope="col">{columns.section}</th>
             <th scope="col">{columns.what}</th>
             <th scope="col" class="number">
               {columns.count}
@@ -44,11 +43,11 @@ export function SequenceTable({ strand, several, groups, sections, nameOf, words
                 <td>
                   <input type="checkbox" name={`row-${strand}-${at}`} aria-label={`${section} ${at + 1}`} />
                 </td>
-                <th scope="row">{section}</th>
-                <td>
-                  {group.repeats > 1 && <b>{words.repeat(group.repeats)} </b>}
+                <th scope="row">
+                  {group.section !== null && <b>{section}: </b>}
+                  {group.repeats > 1 && <strong>{words.repeat(group.repeats)} </strong>}
                   {groupText(group, nameOf, words.kinds.loop)}
-                </td>
+                </th>
                 <td class="number">{group.kind === 'strung' ? format.number(group.runningCount) : ''}</td>
                 <td class="number">{format.fine(group.toMm)}</td>
               </tr>
