@@ -32,6 +32,8 @@ export function CardSheet({ bench, detail, frame }: Props) {
     groups: strands.flat().map((group) => groupText(group, nameOf, words.kinds.loop)),
     steps: steps.flatMap(({ parts }) => parts.map(({ text }) => text)),
     strands: strands.length,
+    pendant: card.pendant !== null,
+    warned: isWarned(detail),
   };
   return (
     <article class={`card ${densityOf(texts)}`} data-ticks={`${detail.entry.document.number}-${bench.basis}`}>
@@ -69,7 +71,6 @@ function CardHead({ bench: { copy, candidate, card, basis }, detail, frame }: Pr
   const words = benchCardWords(lang);
   const { document, dueOn } = detail.entry;
   const { buyer, quantity, measure } = document;
-  const differs = detail.now.checked.differences.length > 0;
   const facts: [string, string][] = [
     [words.facts.size, orderWords(lang).rows(format, document, '')[1]?.value ?? measure.text],
     [words.facts.finished, book.both(card.finishedLengthMm, format)],
@@ -86,7 +87,7 @@ function CardHead({ bench: { copy, candidate, card, basis }, detail, frame }: Pr
           <bdi>{words.for(buyer.name)}</bdi>
         </p>
       )}
-      {differs && <p class="warning">{`${words.check} ${words.by[basis]}`}</p>}
+      {isWarned(detail) && <p class="warning">{`${words.check} ${words.by[basis]}`}</p>}
       {quantity > 1 && <p class="warning">{words.quantity(quantity)}</p>}
       <dl class="facts inline">
         {facts.map(([label, value]) => (
@@ -100,4 +101,9 @@ function CardHead({ bench: { copy, candidate, card, basis }, detail, frame }: Pr
       </dl>
     </header>
   );
+}
+
+/** Whether the order differs from what the buyer saw. */
+function isWarned({ now }: OrderDetail): boolean {
+  return now.checked.differences.length > 0;
 }
