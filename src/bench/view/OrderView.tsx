@@ -44,6 +44,11 @@ function Sheets({ detail, frame: { words } }: Props) {
           {words.order.card}
         </a>
       )}
+      {detail.now.checked.candidate !== null && (
+        <a class="button" href={`/bench/gather/?for=${detail.entry.document.number}`}>
+          {words.order.gather}
+        </a>
+      )}
       <a class="button" href={`${base}/packing/`}>
         {words.order.packing}
       </a>

@@ -108,6 +108,7 @@ export const bench: typeof en = {
   nav: {
     label: 'Werkbank',
     book: 'Auftragsbuch',
+    gather: 'Bereitlegen',
     takeIn: 'Annehmen',
     keep: 'Aufbewahren',
     access: 'Wer herein darf',
@@ -178,6 +179,7 @@ export const bench: typeof en = {
     card: 'Werkkarte',
     packing: 'Packzettel',
     care: 'Pflegekarte',
+    gather: 'Was bereitzulegen ist',
     document: 'Bestellung als JSON',
     state: 'Stand',
     setState: (state: OrderState): string => `Auf „${STATE[state]}“ setzen`,
@@ -206,6 +208,20 @@ export const bench: typeof en = {
       'Name, Adresse, Notiz und Ihre eigenen Notizen zu dieser Bestellung verschwinden endgültig. Stück, Größe, Zahlen und Tage bleiben.',
     reallyErase: 'Ja, endgültig löschen',
     erasedOn: (when: string): string => `Die Daten der Käuferin wurden am ${when} gelöscht.`,
+  },
+
+  gather: {
+    title: 'Was bereitzulegen ist',
+    forOrders: (count) =>
+      count === 0
+        ? 'Keine Bestellung wartet aufs Auffädeln.'
+        : count === 1
+          ? 'Für 1 Bestellung, die noch aufzufädeln ist, nach dem Stück, wie es jetzt ist.'
+          : `Für ${count} Bestellungen, die noch aufzufädeln sind, nach den Stücken, wie sie jetzt sind.`,
+    leftOut: 'Nicht dabei, weil sich aus ihnen so nichts auffädeln lässt:',
+    columns: { what: 'Was', need: 'Gebraucht', have: 'Vorhanden', buy: 'Zu kaufen', orders: 'Für' },
+    uncounted: 'nicht gezählt',
+    metres: (metres, f) => `${f.number(metres, 2)} m`,
   },
 
   takeIn: {

@@ -104,6 +104,7 @@ export const bench = {
   nav: {
     label: 'Bench',
     book: 'Order book',
+    gather: 'To gather',
     takeIn: 'Take in',
     keep: 'Safe-keeping',
     access: 'Who may come in',
@@ -174,6 +175,7 @@ export const bench = {
     card: 'Bench card',
     packing: 'Packing slip',
     care: 'Care card',
+    gather: 'What to gather',
     document: 'Order as JSON',
     state: 'State',
     setState: (state: OrderState): string => `Set to ${STATE[state].toLowerCase()}`,
@@ -202,6 +204,20 @@ export const bench = {
       'Name, address, note and your own notes on this order go for good. Piece, size, figures and dates stay.',
     reallyErase: 'Yes, erase it for good',
     erasedOn: (when: string): string => `The buyer’s data was erased ${when}.`,
+  },
+
+  gather: {
+    title: 'What to gather',
+    forOrders: (count: number): string =>
+      count === 0
+        ? 'No order waits to be strung.'
+        : count === 1
+          ? 'For 1 order that is still to be strung, by its piece as it stands now.'
+          : `For ${count} orders that are still to be strung, by their pieces as they stand now.`,
+    leftOut: 'Left out, since nothing can be strung from them as they are:',
+    columns: { what: 'What', need: 'Needed', have: 'In stock', buy: 'To buy', orders: 'For' },
+    uncounted: 'not counted',
+    metres: (metres: number, f: Format): string => `${f.number(metres, 2)} m`,
   },
 
   takeIn: {

@@ -61,6 +61,7 @@ const PAGES = [
   'order/card/',
   'order/packing/',
   'order/care/',
+  '/bench/gather/',
   '/bench/in/',
   '/bench/keep/',
   '/bench/access/',
