@@ -97,7 +97,7 @@ export type Catalogue = {
 export const wireKey = (id: string): string => `wire/${id}`;
 
 /** Names that stand in for the English ones of components, by id, and of wires, by `wireKey`; none in English. */
-export function namesFor(
+export function partNamesIn(
   { germanNames }: Pick<Catalogue, 'germanNames'>,
   lang: Lang,
 ): Readonly<Record<string, string>> {

@@ -27,7 +27,10 @@ export type ArrivalProblem =
 export type BenchProblem =
   | { readonly code: 'book-locked' | 'book-full' | 'book-read-only' | 'book-unreachable' }
   | { readonly code: 'not-a-book' | 'newer-book' | 'book-broken' }
-  | { readonly code: 'changed-meanwhile' | 'no-such-order' | 'bad-form' | 'upload-too-large' }
+  | {
+      readonly code:
+        'changed-meanwhile' | 'no-such-order' | 'no-such-piece' | 'bad-form' | 'upload-too-large';
+    }
   | { readonly code: 'wrong-host' | 'cross-site' | 'no-passphrase' | 'needs-https' | 'sign-in' }
   | { readonly code: 'wrong-passphrase' | 'passphrase-length' }
   | { readonly code: 'too-many-tries'; readonly seconds: number };

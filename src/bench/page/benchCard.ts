@@ -1,6 +1,7 @@
-/** The bench card's page: one order, one way of reckoning, everything to string it by. */
+/** The bench card's page: one piece in one size, everything to string it by. */
 import { wireKey } from '#catalogue/catalogue.ts';
 import type { Design } from '#core/strand/design.ts';
+import type { Hand } from '#core/sizing/rules.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { stringing, type Stringing } from '#core/stringing/stringing.ts';
 import type { BenchCardWords } from '#words/benchCard.ts';
@@ -13,15 +14,19 @@ import type { OrderDetail } from './orderDetail.ts';
 export const BASES = ['now', 'then', 'shown'] as const;
 export type Basis = (typeof BASES)[number];
 
-export type BenchCard = {
-  readonly basis: Basis;
-  /** The other ways that give something else to string. */
-  readonly others: readonly Basis[];
+export type PieceCard = {
   readonly copy: Snapshot;
   readonly candidate: Candidate;
   readonly card: Stringing;
   /** A list for each strand. */
   readonly strands: readonly (readonly Group[])[];
+};
+
+/** The card of an order, reckoned one way. */
+export type BenchCard = PieceCard & {
+  readonly basis: Basis;
+  /** The other ways that give something else to string. */
+  readonly others: readonly Basis[];
 };
 
 type Way = { readonly copy: Snapshot; readonly candidate: Candidate };
@@ -33,10 +38,14 @@ export function benchCard(detail: OrderDetail, wanted: string | null): BenchCard
     BASES.find((one) => one === wanted && ways[one] !== null) ?? BASES.find((one) => ways[one] !== null);
   const way = basis === undefined ? null : ways[basis];
   if (basis === undefined || way === null) return null;
-  const { copy, candidate } = way;
-  const card = stringing(copy.design, copy.rules, candidate, detail.entry.document.hand);
   const others = BASES.filter((one) => one !== basis && ways[one] !== null && !alike(ways[one], way));
-  return { basis, others, copy, candidate, card, strands: card.strands.map(({ rows }) => groupsOf(rows)) };
+  return { ...pieceCard(way.copy, way.candidate, detail.entry.document.hand), basis, others };
+}
+
+/** The card of a piece with these counts. */
+export function pieceCard(copy: Snapshot, candidate: Candidate, hand: Hand): PieceCard {
+  const card = stringing(copy.design, copy.rules, candidate, hand);
+  return { copy, candidate, card, strands: card.strands.map(({ rows }) => groupsOf(rows)) };
 }
 
 function waysOf({ now, then }: OrderDetail): Record<Basis, Way | null> {

@@ -1,5 +1,5 @@
 /** What the orders still to be strung take together, beside what the maker has: what to buy. */
-import { namesFor, wireKey, type Catalogue } from '#catalogue/catalogue.ts';
+import { partNamesIn, wireKey, type Catalogue } from '#catalogue/catalogue.ts';
 import { tally } from '#core/components/tally.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { stringing } from '#core/stringing/stringing.ts';
@@ -98,7 +98,7 @@ function neededParts(
   catalogue: Catalogue,
   { lang }: Frame,
 ): Needed[] {
-  const own = namesFor(catalogue, lang);
+  const own = partNamesIn(catalogue, lang);
   const all = [...sums].map(([id, { amount, orders }]): Needed => {
     const found =
       catalogue.components[id] ??
@@ -119,7 +119,7 @@ function neededWires(
   catalogue: Catalogue,
   { lang }: Frame,
 ): NeededWire[] {
-  const own = namesFor(catalogue, lang);
+  const own = partNamesIn(catalogue, lang);
   return [...sums].map(([id, { amount, orders }]) => {
     const wire = works.find(({ copy }) => copy.design.wire.id === id)?.copy.design.wire;
     return { id, name: own[wireKey(id)] ?? wire?.name ?? id, lengthMm: amount, orders };

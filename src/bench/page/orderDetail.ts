@@ -1,5 +1,5 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
-import { namesFor, textsOf, type Catalogue } from '#catalogue/catalogue.ts';
+import { partNamesIn, textsOf, type Catalogue } from '#catalogue/catalogue.ts';
 import { formatMoney } from '#words/format.ts';
 import { orderWords } from '#words/order.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
@@ -47,7 +47,7 @@ export function orderDetail(
   return {
     ...detail,
     pieceName: nameOf(catalogue, document.piece.id, frame.lang),
-    partNames: namesFor(catalogue, frame.lang),
+    partNames: partNamesIn(catalogue, frame.lang),
     payment,
     drafts: entry.erasedAt === null ? draftsOf(catalogue, entry, now.checked, payment, frame) : [],
   };

@@ -83,6 +83,7 @@ const problems: Sentences<BenchProblem> = {
     'Die Datei des Auftragsbuchs ist beschädigt. Nichts wurde geändert. Stellen Sie eine Sicherung wieder her.',
   'changed-meanwhile': () =>
     'Diese Bestellung wurde in einem anderen Fenster oder an einer anderen Werkbank geändert. Nichts wurde überschrieben: Sehen Sie sie an, wie sie jetzt ist, und tun Sie es dann noch einmal.',
+  'no-such-piece': () => 'Im Katalog gibt es kein solches Stück.',
   'no-such-order': () => 'Eine Bestellung mit dieser Nummer steht nicht im Buch.',
   'bad-form': () => 'Das Formular war nicht ausgefüllt, wie es sein soll. Nichts wurde geändert.',
   'upload-too-large': () => 'Die Datei ist zu groß. Nichts wurde geändert.',
@@ -109,6 +110,7 @@ export const bench: typeof en = {
     label: 'Werkbank',
     book: 'Auftragsbuch',
     gather: 'Bereitlegen',
+    pieces: 'Stücke',
     takeIn: 'Annehmen',
     keep: 'Aufbewahren',
     access: 'Wer herein darf',
@@ -222,6 +224,17 @@ export const bench: typeof en = {
     columns: { what: 'Was', need: 'Gebraucht', have: 'Vorhanden', buy: 'Zu kaufen', orders: 'Für' },
     uncounted: 'nicht gezählt',
     metres: (metres, f) => `${f.number(metres, 2)} m`,
+  },
+
+  pieces: {
+    title: 'Stücke, auch vergangene',
+    findHint: 'Name, Jahr, Perle, Wörter aus der Beschreibung',
+    count: (count) => (count === 1 ? '1 Stück' : `${count} Stücke`),
+    columns: { piece: 'Stück', kind: 'Art', length: 'Wie gelistet', made: 'Gemacht', status: 'Jetzt' },
+    listed: 'wie gelistet',
+    size: 'Größe',
+    show: 'Karte machen',
+    inShop: 'Seine Seite im Laden',
   },
 
   takeIn: {

@@ -81,6 +81,7 @@ const problems: Sentences<BenchProblem> = {
   'book-broken': () => 'The order book’s file is damaged. Nothing was changed. Restore a backup.',
   'changed-meanwhile': () =>
     'This order was changed in another window or at another bench. Nothing was overwritten: look at it as it is now, then do it again.',
+  'no-such-piece': () => 'There is no such piece in the catalogue.',
   'no-such-order': () => 'There is no order with this number in the book.',
   'bad-form': () => 'The form was not filled in as it should be. Nothing was changed.',
   'upload-too-large': () => 'The file is too large. Nothing was changed.',
@@ -105,6 +106,7 @@ export const bench = {
     label: 'Bench',
     book: 'Order book',
     gather: 'To gather',
+    pieces: 'Pieces',
     takeIn: 'Take in',
     keep: 'Safe-keeping',
     access: 'Who may come in',
@@ -218,6 +220,17 @@ export const bench = {
     columns: { what: 'What', need: 'Needed', have: 'In stock', buy: 'To buy', orders: 'For' },
     uncounted: 'not counted',
     metres: (metres: number, f: Format): string => `${f.number(metres, 2)} m`,
+  },
+
+  pieces: {
+    title: 'Pieces, past ones too',
+    findHint: 'Name, year, bead, words of its line',
+    count: (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`),
+    columns: { piece: 'Piece', kind: 'Kind', length: 'As listed', made: 'Made', status: 'Now' },
+    listed: 'as listed',
+    size: 'Size',
+    show: 'Make the card',
+    inShop: 'Its page in the shop',
   },
 
   takeIn: {

@@ -8,7 +8,7 @@ import { groupsOf } from '#bench/page/groups.ts';
 import { keptSince } from '#bench/page/keeping.ts';
 import { orderDetail, type OrderDetail } from '#bench/page/orderDetail.ts';
 import { stepLines } from '#bench/page/stepList.ts';
-import { CardSheet } from '#bench/view/card/CardSheet.tsx';
+import { OrderCard } from '#bench/view/card/OrderCard.tsx';
 import { OrderView } from '#bench/view/OrderView.tsx';
 import { paymentLink } from '#bench/hand/letters.ts';
 import type { Catalogue } from '#catalogue/catalogue.ts';
@@ -114,7 +114,7 @@ describe('the card', () => {
     const detail = take(orderFor(catalogue, 'weir-light', 165.1));
     const card = benchCard(detail, null);
     if (card === null) throw new Error('no card');
-    const html = renderToString(<CardSheet bench={card} detail={detail} frame={frame} />);
+    const html = renderToString(<OrderCard bench={card} detail={detail} frame={frame} />);
     const { design } = card.copy;
     for (const name of [
       design.wire.name,
@@ -148,7 +148,7 @@ describe('the card', () => {
     expect(page).toContain('This differs from what the buyer saw');
     expect(page).toContain('The piece has been changed since the buyer looked at it.');
     if (card !== null) {
-      expect(renderToString(<CardSheet bench={card} detail={detail} frame={frame} />)).toContain(
+      expect(renderToString(<OrderCard bench={card} detail={detail} frame={frame} />)).toContain(
         'Not as the buyer saw it',
       );
     }

@@ -8,7 +8,7 @@ import { benchCard } from '#bench/page/benchCard.ts';
 import { frameFor, frameIn, type Frame } from '#bench/page/frame.ts';
 import { orderDetail, type OrderDetail } from '#bench/page/orderDetail.ts';
 import { filterOf, orderList } from '#bench/page/orderList.ts';
-import { CardSheet } from '#bench/view/card/CardSheet.tsx';
+import { OrderCard } from '#bench/view/card/OrderCard.tsx';
 import { CareSheet } from '#bench/view/CareSheet.tsx';
 import { OrderListView } from '#bench/view/OrderListView.tsx';
 import { OrderView } from '#bench/view/OrderView.tsx';
@@ -67,7 +67,7 @@ function pages(detail: OrderDetail, spoken: Frame): string[] {
   return [
     renderToString(<OrderListView list={list} frame={spoken} />),
     renderToString(<OrderView detail={detail} frame={spoken} />),
-    card === null ? '' : renderToString(<CardSheet bench={card} detail={detail} frame={spoken} />),
+    card === null ? '' : renderToString(<OrderCard bench={card} detail={detail} frame={spoken} />),
     renderToString(<PackingSheet detail={detail} frame={spoken} />),
     renderToString(<CareSheet detail={detail} design={detail.now.copy?.design ?? null} frame={spoken} />),
     renderToString(

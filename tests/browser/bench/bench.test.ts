@@ -62,6 +62,8 @@ const PAGES = [
   'order/packing/',
   'order/care/',
   '/bench/gather/',
+  '/bench/pieces/',
+  '/bench/pieces/banked-fire/?size=165+mm&hand=left',
   '/bench/in/',
   '/bench/keep/',
   '/bench/access/',

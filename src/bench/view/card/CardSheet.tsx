@@ -1,11 +1,9 @@
 /** The bench card: one sheet to string from, on screen and on paper. */
+import type { ComponentChildren } from 'preact';
 import { benchCardWords } from '#words/benchCard.ts';
-import { formatDate } from '#words/format.ts';
-import { orderWords } from '#words/order.ts';
 import { stringingWords } from '#words/stringing.ts';
-import { namesIn, plainNamesIn, sectionNames, type BenchCard } from '../../page/benchCard.ts';
+import { namesIn, plainNamesIn, sectionNames, type PieceCard } from '../../page/benchCard.ts';
 import type { Frame } from '../../page/frame.ts';
-import type { OrderDetail } from '../../page/orderDetail.ts';
 import { densityOf } from '../../page/density.ts';
 import { groupText } from '../../page/groups.ts';
 import { stepLines } from '../../page/stepList.ts';
@@ -15,14 +13,25 @@ import { SequenceTable } from './SequenceTable.tsx';
 import { Steps } from './Steps.tsx';
 import { WireFacts } from './WireFacts.tsx';
 
-type Props = { readonly bench: BenchCard; readonly detail: OrderDetail; readonly frame: Frame };
+type Props = {
+  readonly bench: PieceCard;
+  /** Whose it is and what for: the order's head, or the piece's. */
+  readonly head: ComponentChildren;
+  /** Whether the head holds a warning. */
+  readonly warned: boolean;
+  /** Names that stand in for the design's own. */
+  readonly partNames: Readonly<Record<string, string>>;
+  /** What the ticked boxes are remembered by on this device. */
+  readonly ticks: string;
+  readonly frame: Frame;
+};
 
-export function CardSheet({ bench, detail, frame }: Props) {
+export function CardSheet({ bench, head, warned, partNames, ticks, frame }: Props) {
   const { lang, format } = frame;
   const words = benchCardWords(lang);
   const said = stringingWords(lang);
   const { copy, card, strands } = bench;
-  const nameOf = namesIn(copy.design, detail.partNames);
+  const nameOf = namesIn(copy.design, partNames);
   const plainOf = plainNamesIn(copy.design, nameOf, words.plain);
   const sections = sectionNames(copy.design);
   const several = strands.length > 1;
@@ -33,11 +42,11 @@ export function CardSheet({ bench, detail, frame }: Props) {
     steps: steps.flatMap(({ parts }) => parts.map(({ text }) => text)),
     strands: strands.length,
     pendant: card.pendant !== null,
-    warned: isWarned(detail),
+    warned,
   };
   return (
-    <article class={`card ${densityOf(texts)}`} data-ticks={`${detail.entry.document.number}-${bench.basis}`}>
-      <CardHead bench={bench} detail={detail} frame={frame} />
+    <article class={`card ${densityOf(texts)}`} data-ticks={ticks}>
+      {head}
       <Pictures bench={bench} unit={frame.shop.unit} words={words} />
       <div class="columns">
         <div>
@@ -64,46 +73,4 @@ export function CardSheet({ bench, detail, frame }: Props) {
       <Steps lines={steps} several={several} words={words} />
     </article>
   );
-}
-
-function CardHead({ bench: { copy, candidate, card, basis }, detail, frame }: Props) {
-  const { lang, format, words: book } = frame;
-  const words = benchCardWords(lang);
-  const { document, dueOn } = detail.entry;
-  const { buyer, quantity, measure } = document;
-  const facts: [string, string][] = [
-    [words.facts.size, orderWords(lang).rows(format, document, '')[1]?.value ?? measure.text],
-    [words.facts.finished, book.both(card.finishedLengthMm, format)],
-    [words.facts.girth, book.both(candidate.insideGirthMm, format)],
-    ...(dueOn === null ? [] : [[words.facts.due, formatDate(dueOn, lang)] as [string, string]]),
-  ];
-  return (
-    <header>
-      <h1>
-        {copy.name} <small>{document.number}</small>
-      </h1>
-      {buyer.name !== '' && (
-        <p>
-          <bdi>{words.for(buyer.name)}</bdi>
-        </p>
-      )}
-      {isWarned(detail) && <p class="warning">{`${words.check} ${words.by[basis]}`}</p>}
-      {quantity > 1 && <p class="warning">{words.quantity(quantity)}</p>}
-      <dl class="facts inline">
-        {facts.map(([label, value]) => (
-          <div>
-            <dt>{label}</dt>
-            <dd>
-              <bdi>{value}</bdi>
-            </dd>
-          </div>
-        ))}
-      </dl>
-    </header>
-  );
-}
-
-/** Whether the order differs from what the buyer saw. */
-function isWarned({ now }: OrderDetail): boolean {
-  return now.checked.differences.length > 0;
 }

@@ -4,9 +4,9 @@ import { drawEnds } from '#draw/view/ends.ts';
 import { drawNumbered } from '#draw/view/numbered.ts';
 import { drawStraight } from '#draw/view/straight.ts';
 import type { BenchCardWords } from '#words/benchCard.ts';
-import type { BenchCard } from '../../page/benchCard.ts';
+import type { PieceCard } from '../../page/benchCard.ts';
 
-type Props = { readonly bench: BenchCard; readonly unit: 'in' | 'cm'; readonly words: BenchCardWords };
+type Props = { readonly bench: PieceCard; readonly unit: 'in' | 'cm'; readonly words: BenchCardWords };
 
 /** Up to here a board lies straight on the sheet; a longer one bends and becomes too small to read. */
 const STRAIGHT_BOARD_MM = 260;
