@@ -221,8 +221,8 @@ export const bench: typeof en = {
           ? 'Für 1 Bestellung, die noch aufzufädeln ist, nach dem Stück, wie es jetzt ist.'
           : `Für ${count} Bestellungen, die noch aufzufädeln sind, nach den Stücken, wie sie jetzt sind.`,
     leftOut: 'Nicht dabei, weil sich aus ihnen so nichts auffädeln lässt:',
-    columns: { what: 'Was', need: 'Gebraucht', have: 'Vorhanden', buy: 'Zu kaufen', orders: 'Für' },
-    uncounted: 'nicht gezählt',
+    columns: { what: 'Was', need: 'Gebraucht', have: 'Gezählt', buy: 'Zu kaufen', orders: 'Für' },
+    uncounted: '–',
     metres: (metres, f) => `${f.number(metres, 2)} m`,
   },
 

@@ -217,8 +217,8 @@ export const bench = {
           ? 'For 1 order that is still to be strung, by its piece as it stands now.'
           : `For ${count} orders that are still to be strung, by their pieces as they stand now.`,
     leftOut: 'Left out, since nothing can be strung from them as they are:',
-    columns: { what: 'What', need: 'Needed', have: 'In stock', buy: 'To buy', orders: 'For' },
-    uncounted: 'not counted',
+    columns: { what: 'What', need: 'Needed', have: 'Counted', buy: 'To buy', orders: 'For' },
+    uncounted: '–',
     metres: (metres: number, f: Format): string => `${f.number(metres, 2)} m`,
   },
 
