@@ -18,26 +18,41 @@ const EDGE_SHARE = 0.016;
 const EDGE_LEAST_MM = 0.06;
 const EDGE_OPACITY = '.75';
 
+/** One coat of a component, the under one first. Those of a key are alike. */
+export type Coat = { readonly key: string; readonly paint: (ink: Ink) => string };
+
 /**
- * Markup of the component round the origin, its hole along x.
- * A figure and the light on it are symbols of their own: six stones in six lights are then twelve
- * drawings and not thirty-six.
+ * Up to this diameter, mm, a bead is shown as its surface and one glint: a seed bead's hole and sheen are
+ * less than a pixel, and there are hundreds of them.
+ */
+const FINE_MM = 2.5;
+
+/**
+ * The component round the origin, its hole along x. A figure and the light on it are coats of their own:
+ * six stones in six lights are then twelve drawings and not thirty-six.
  * @param variant which of those that differ, from 0
  */
-export function paintBead(ink: Ink, component: Component, light: Light, variant: number): string {
+export function coatsOf(component: Component, light: Light, variant: number): Coat[] {
   const material = materials[component.look.family];
   const form = formOf(component, streamOf(component, 'form', variant));
-  const lit = (): string => paintLit(ink, component, material, form, light);
-  if (material.figure === null) return lit();
-  const shown = isIrregular(component) ? variant : 0;
-  const under = ink.symbol(`figure ${component.id} ${component.alongMm} ${variant}`, () =>
-    paintFigure(ink, component, material, form, streamOf(component, 'figure', variant)),
-  );
-  const over = ink.symbol(
-    `light ${component.id} ${component.alongMm} ${shown} ${num(light.x)} ${num(light.y)}`,
-    lit,
-  );
-  return element('use', { href: under }) + element('use', { href: over });
+  const shown = material.figure === null || isIrregular(component) ? variant : 0;
+  const lit: Coat = {
+    key: `light ${component.id} ${shown} ${num(light.x)} ${num(light.y)}`,
+    paint: (ink) => paintLit(ink, component, material, form, light),
+  };
+  if (material.figure === null) return [lit];
+  const figure: Coat = {
+    key: `figure ${component.id} ${variant}`,
+    paint: (ink) => paintFigure(ink, component, material, form, streamOf(component, 'figure', variant)),
+  };
+  return [figure, lit];
+}
+
+/** Markup of the component round the origin. */
+export function paintBead(ink: Ink, component: Component, light: Light, variant: number): string {
+  return coatsOf(component, light, variant)
+    .map((coat) => coat.paint(ink))
+    .join('');
 }
 
 /** A stream of its own for each purpose, so that one doesn't move the other. */
@@ -54,15 +69,16 @@ function paintLit(ink: Ink, component: Component, material: Material, form: Form
   };
   // One surface carries the edge itself: every element less is one less a bead for the browser to lay out.
   const [only] = form.surfaces.length === 1 ? form.surfaces : [];
+  const isFine = component.acrossMm <= FINE_MM;
   const surfaces = form.surfaces.map(({ mark, lie }) => {
     const fill = fillOf(ink, layLight(component.look, material, lie, light));
     return write(mark, only === undefined ? fill : { ...fill, ...edge });
   });
   return (
     surfaces.join('') +
-    hole(ink, component, material) +
+    (isFine ? '' : hole(ink, component, material)) +
     lines(component, material, form) +
-    paintGloss(ink, component, material.gloss, form, light) +
+    paintGloss(ink, component, isFine ? { ...material.gloss, sheen: 0 } : material.gloss, form, light) +
     (only === undefined ? write(form.outline, { fill: 'none', ...edge }) : '')
   );
 }
@@ -105,7 +121,7 @@ function hole(ink: Ink, component: Component, material: Material): string {
     stroke: material.shade(look, 0.1).colour,
     'stroke-width': holeMm * 0.7,
     'stroke-linecap': 'round',
-    opacity: '.22',
+    'stroke-opacity': '.22',
   });
 }
 
@@ -117,7 +133,7 @@ function lines({ look }: Component, material: Material, form: Form): string {
         fill: 'none',
         stroke: line.tone === 'dark' ? material.edge(look) : '#fff',
         'stroke-width': line.widthMm,
-        opacity: '.6',
+        'stroke-opacity': '.6',
       }),
     )
     .join('');

@@ -1,6 +1,6 @@
 /** The mirror image of the lamp on a polished surface: a soft sheen and, harder and smaller, a point. */
 import type { Component } from '#core/components/component.ts';
-import { element, num } from '../svg/text.ts';
+import { element, num, type Attributes } from '../svg/text.ts';
 import type { Ink } from './ink.ts';
 import { glow } from './glow.ts';
 import type { Light } from './light.ts';
@@ -20,46 +20,37 @@ export function paintGloss(
 ): string {
   const halfAlong = alongMm / 2;
   const halfAcross = acrossMm / 2;
-  const fill = ink.paint(glow('#fff'));
+  if (form.gloss === 'none') return '';
   if (form.gloss === 'ball') {
     const cx = light.x * halfAlong * BALL_AT;
     const cy = light.y * halfAcross * BALL_AT;
     return (
-      element('ellipse', {
-        cx,
-        cy,
-        rx: halfAlong * 0.5,
-        ry: halfAcross * 0.5,
-        fill,
-        opacity: num(gloss.sheen),
-      }) + point(cx, cy, halfAlong * 0.2, halfAcross * 0.13, light, gloss.point)
+      sheen(ink, { cx, cy, rx: halfAlong * 0.5, ry: halfAcross * 0.5 }, gloss.sheen) +
+      point(cx, cy, halfAlong * 0.2, halfAcross * 0.13, light, gloss.point)
     );
   }
   if (form.gloss === 'turned') {
     const cy = light.y * halfAcross * TURNED_AT;
     const rx = halfAlong * 0.82;
     return (
-      element('ellipse', { cy, rx, ry: halfAcross * 0.26, fill, opacity: num(gloss.sheen * 0.9) }) +
+      sheen(ink, { cy, rx, ry: halfAcross * 0.26 }, gloss.sheen * 0.9) +
       element('ellipse', {
         cy,
         rx: rx * 0.7,
         ry: halfAcross * 0.07,
         fill: '#fff',
-        opacity: num(gloss.point * 0.6),
+        'fill-opacity': num(gloss.point * 0.6),
       })
     );
   }
-  if (form.gloss === 'none') return '';
-  const cx = light.x * halfAlong * 0.3;
-  const cy = light.y * halfAcross * 0.3;
-  return element('ellipse', {
-    cx,
-    cy,
-    rx: halfAlong * 0.6,
-    ry: halfAcross * 0.45,
-    fill,
-    opacity: num(gloss.sheen * 0.6),
-  });
+  const place = { cx: light.x * halfAlong * 0.3, cy: light.y * halfAcross * 0.3 };
+  return sheen(ink, { ...place, rx: halfAlong * 0.6, ry: halfAcross * 0.45 }, gloss.sheen * 0.6);
+}
+
+/** A spot that fades outwards; none where it has no strength. */
+function sheen(ink: Ink, ellipse: Attributes, strength: number): string {
+  if (strength === 0) return '';
+  return element('ellipse', { ...ellipse, fill: ink.paint(glow('#fff')), 'fill-opacity': num(strength) });
 }
 
 /** A hard spot, longer across the way to the lamp, as a curved surface stretches it. */
@@ -71,6 +62,6 @@ function point(cx: number, cy: number, rx: number, ry: number, light: Light, str
     ry,
     transform: `translate(${num(cx)} ${num(cy)})rotate(${num(degrees, 0)})`,
     fill: '#fff',
-    opacity: num(strength * 0.9),
+    'fill-opacity': num(strength * 0.9),
   });
 }

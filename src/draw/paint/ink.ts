@@ -2,14 +2,17 @@
 import { assertIdPrefix } from '../svg/document.ts';
 import { element } from '../svg/text.ts';
 import { writeGradient, type Gradient } from './gradient.ts';
+import { writeMarker, type Stance } from './stamp.ts';
 
 export type Ink = {
   /** `url(#…)` of a gradient, for a fill or a stroke. */
   paint(gradient: Gradient): string;
   /** `url(#…)` of a clip in the outline given as markup. */
   clip(outline: string): string;
-  /** `#…` of a symbol; `draw` is asked only where `key` is new. */
+  /** `#…` of a symbol for `<use>`; `draw` is asked only where `key` is new. */
   symbol(key: string, draw: () => string): string;
+  /** `url(#…)` of the same as a marker. */
+  marker(key: string, stance: Stance, draw: () => string): string;
   /** Everything asked for so far, to stand in `<defs>`. */
   definitions(): string;
 };
@@ -33,6 +36,8 @@ export function mixInk(idPrefix: string): Ink {
     paint: (gradient) => `url(#${define(JSON.stringify(gradient), (id) => writeGradient(gradient, id))})`,
     clip: (outline) => `url(#${define(`clip ${outline}`, (id) => element('clipPath', { id }, outline))})`,
     symbol: (key, draw) => `#${define(`symbol ${key}`, (id) => element('g', { id }, draw()))}`,
+    marker: (key, stance, draw) =>
+      `url(#${define(`${stance} ${key}`, (id) => writeMarker(id, stance, draw()))})`,
     definitions: () => definitions,
   };
 }

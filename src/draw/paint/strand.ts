@@ -1,32 +1,56 @@
-/** Components where they stand, painted with shared symbols. */
+/** Components where they stand. */
 import type { Component } from '#core/components/component.ts';
 import type { Spot } from '../place/spot.ts';
 import { hash } from '../seed/seed.ts';
 import { element, num } from '../svg/text.ts';
-import { paintBead } from './bead.ts';
+import { coatsOf, type Coat } from './bead.ts';
 import type { Ink } from './ink.ts';
 import { halfTurn, lightOn } from './light.ts';
 import { materials } from './material/all.ts';
 import { isIrregular, isRound, isTwoEnded } from './shape/all.ts';
+import { stampAt, stanceOf, type Place } from './stamp.ts';
 
 /** Tumbled chips differ in outline even where their material has no figure. */
 const CHIP_VARIANTS = 4;
 
-/** One `<use>` a spot, in the order given: later ones lie on top. */
+/** Components side by side: coat by coat, all of a kind at once; caps last, whose petals reach over what they hold. */
 export function paintSpots(ink: Ink, spots: readonly Spot[]): string {
-  return spots.map((spot) => paintSpot(ink, spot)).join('');
+  const layers: Map<string, Stamped>[] = [];
+  for (const spot of spots) {
+    const place = { xMm: spot.xMm, yMm: spot.yMm, turnRad: shownTurn(spot) };
+    const above = spot.component.shape === 'cap' ? 2 : 0;
+    for (const [at, coat] of coatsAt(spot, place.turnRad).entries()) {
+      const layer = (layers[above + at] ??= new Map<string, Stamped>());
+      const stamped = layer.get(coat.key);
+      if (stamped === undefined) layer.set(coat.key, { coat, places: [place] });
+      else stamped.places.push(place);
+    }
+  }
+  return layers.flatMap((layer) => [...layer.values()].map((stamped) => stamp(ink, stamped))).join('');
 }
 
-export function paintSpot(ink: Ink, spot: Spot): string {
-  const { component } = spot;
+type Stamped = { readonly coat: Coat; readonly places: Place[] };
+
+function stamp(ink: Ink, { coat, places }: Stamped): string {
+  const stance = stanceOf(places);
+  return stampAt(
+    ink.marker(coat.key, stance, () => coat.paint(ink)),
+    places,
+    stance,
+  );
+}
+
+/** Components that are seen one before the other, at a slant: in the order given, later ones on top. */
+export function paintPile(ink: Ink, spots: readonly Spot[]): string {
+  return spots.map((spot) => paintPiled(ink, spot)).join('');
+}
+
+function paintPiled(ink: Ink, spot: Spot): string {
   const turnRad = shownTurn(spot);
-  const variant = variantOf(component, spot.index);
-  const light = lightOn(turnRad);
-  const key = [component.id, variant, num(light.x), num(light.y)].join(' ');
-  const href = ink.symbol(key, () => paintBead(ink, component, light, variant));
   // A ball looks the same from everywhere; what is longer than round is seen shorter from aslant.
-  const seenShare = component.shape === 'ball' ? 1 : (spot.seenShare ?? 1);
-  return useAt(href, spot.xMm, spot.yMm, turnRad, seenShare);
+  const seenShare = spot.component.shape === 'ball' ? 1 : (spot.seenShare ?? 1);
+  const hrefs = coatsAt(spot, turnRad).map((coat) => ink.symbol(coat.key, () => coat.paint(ink)));
+  return hrefs.map((href) => useAt(href, spot.xMm, spot.yMm, turnRad, seenShare)).join('');
 }
 
 /** A `<use>` of a symbol, moved and turned; a whole degree is finer than the eye at any bead's size. */
@@ -41,7 +65,11 @@ export function useAt(href: string, xMm: number, yMm: number, turnRad: number, s
   });
 }
 
-/** How far the painted symbol is turned: not at all where it makes no difference. */
+function coatsAt({ component, index }: Spot, turnRad: number): Coat[] {
+  return coatsOf(component, lightOn(turnRad), variantOf(component, index));
+}
+
+/** How far the painted component is turned: not at all where it makes no difference. */
 function shownTurn({ component, turnRad, opensBack, side }: Spot): number {
   const directed = component.look.family === 'wood' || materials[component.look.family].clear;
   if (isRound(component) && !directed) return 0;

@@ -23,5 +23,5 @@ export function drape(sequence: readonly Placed[], lengthMm: number, spanMm: num
   const hung = hang(heldMm, spanMm, 0);
   if (hung === null) return { spots: [], sagMm: 0 };
   const { spots } = placeAlong(toParts(sequence), hanging(hung, heldMm), heldMm / 2);
-  return { spots: spots.toSorted((one, other) => one.yMm - other.yMm), sagMm: hung.sagMm };
+  return { spots, sagMm: hung.sagMm };
 }

@@ -7,7 +7,7 @@ import { paintClosing } from '../paint/finding/all.ts';
 import type { Ink } from '../paint/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
 import { paintShadows } from '../paint/shadow.ts';
-import { paintSpots } from '../paint/strand.ts';
+import { paintPile, paintSpots } from '../paint/strand.ts';
 import type { ClosingSpot } from '../place/closing.ts';
 import { drape } from '../place/draped.ts';
 import { placeLoop } from '../place/loop.ts';
@@ -45,7 +45,7 @@ function paintLying(ink: Ink, design: Design, sequences: Sequences, box: Box): s
   const content =
     paintShadows(ink, all) +
     closing.join('') +
-    paintSpots(
+    paintPile(
       ink,
       all.toSorted((a, b) => a.yMm - b.yMm),
     );

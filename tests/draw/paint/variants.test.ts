@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { mixInk } from '#draw/paint/ink.ts';
 import { brightness, halfTurn, lightOn } from '#draw/paint/light.ts';
-import { paintSpot, variantOf } from '#draw/paint/strand.ts';
+import { paintSpots, variantOf } from '#draw/paint/strand.ts';
 import { COMPONENTS } from '../components.ts';
 
 function named(id: string) {
@@ -13,7 +13,7 @@ function named(id: string) {
 function painted(id: string, index: number): string {
   const ink = mixInk('p');
   const spot = { component: named(id), section: 's', side: 'left' as const, index, opensBack: false };
-  paintSpot(ink, { ...spot, xMm: 0, yMm: 0, turnRad: 0 });
+  paintSpots(ink, [{ ...spot, xMm: 0, yMm: 0, turnRad: 0 }]);
   return ink.definitions();
 }
 

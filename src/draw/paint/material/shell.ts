@@ -28,7 +28,7 @@ export const shell: Material = {
         fill: 'none',
         stroke: band === 1 && accent !== null ? accent : (PLAY[band % PLAY.length] ?? PLAY[0]),
         'stroke-width': (0.3 + 0.25 * random()) * halfAlongMm,
-        opacity: '.45',
+        'stroke-opacity': '.45',
       });
     }
     return drawn;

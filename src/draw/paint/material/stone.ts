@@ -39,7 +39,7 @@ function clouds(ink: Ink, colour: string, vein: string, box: FigureBox, random: 
       rx: between(0.45, 0.95, random) * box.halfAlongMm,
       ry: between(0.35, 0.7, random) * box.halfAcrossMm,
       fill: ink.paint(glow(cloud % 2 === 0 ? mix(colour, vein, 0.6) : tone(colour, -0.14))),
-      opacity: '.75',
+      'fill-opacity': '.75',
     });
   }
   return drawn;
@@ -56,7 +56,7 @@ function veins(vein: string, box: FigureBox, random: () => number): string {
       fill: 'none',
       stroke: vein,
       'stroke-width': share * box.halfAcrossMm,
-      opacity: num(between(0.45, 0.8, random)),
+      'stroke-opacity': num(between(0.45, 0.8, random)),
     });
   return stroke(veinLine(slant, box, random), 0.13) + stroke(fine, 0.045);
 }

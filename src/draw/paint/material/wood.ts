@@ -27,7 +27,7 @@ export const wood: Material = {
       fill: 'none',
       stroke: accent ?? tone(colour, -0.16),
       'stroke-width': 0.07 * halfAcrossMm,
-      opacity: '.5',
+      'stroke-opacity': '.5',
     });
   },
   clear: false,
