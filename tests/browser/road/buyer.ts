@@ -34,14 +34,19 @@ export async function shownFigures(page: Page): Promise<Record<string, string>> 
   );
 }
 
-/** Fills the form in and sends it. */
-export async function order(page: Page, wish: Wish): Promise<void> {
+/** Opens the form and fills it in. */
+export async function fillIn(page: Page, wish: Wish): Promise<void> {
   const region = sizer(page);
   await region.getByRole('button', { name: 'Order this piece' }).click();
   await region.getByLabel('Your name').fill(wish.name);
   await region.getByLabel('Your e-mail address').fill(wish.email);
   await region.getByLabel(/A note to the maker/).fill(wish.note);
-  await region.getByRole('button', { name: 'Send the order' }).click();
+}
+
+/** Fills the form in and sends it. */
+export async function order(page: Page, wish: Wish): Promise<void> {
+  await fillIn(page, wish);
+  await sizer(page).getByRole('button', { name: 'Send the order' }).click();
 }
 
 /** Number and present standing of the newest order on this device. */

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchChromium } from '#tests/support/chromium.ts';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { startStaticHost, type StaticHost } from '#tests/support/staticHost.ts';
-import { giveSize, order, shownFigures, standing, type Wish } from './buyer.ts';
+import { fillIn, giveSize, order, shownFigures, standing, type Wish } from './buyer.ts';
 
 const client = new URL('../../../dist/client/', import.meta.url).pathname;
 
@@ -172,6 +172,51 @@ test('a static host with no bench behind it: the same order by e-mail, pasted at
     .getByText(/already|before|twice/i)
     .first()
     .waitFor();
+  expect(said).toEqual([]);
+  await context.close();
+});
+
+/** The page as the build writes it where `orders.form` names a service: its road, and the policy that lets it go there. */
+async function withForm(page: Page, path: string, form: string): Promise<void> {
+  await page.route(`**${path}`, async (route) => {
+    const response = await route.fetch();
+    const body = (await response.text())
+      .replace(
+        '&quot;kind&quot;:[0,&quot;desk&quot;],&quot;address&quot;:[0,&quot;/desk/orders&quot;]',
+        `&quot;kind&quot;:[0,&quot;form&quot;],&quot;address&quot;:[0,&quot;${form}&quot;]`,
+      )
+      .replace(/connect-src 'self'/, `connect-src 'self' ${new URL(form).origin}`);
+    expect(body).toContain(form);
+    await route.fulfill({ response, body });
+  });
+}
+
+test('a form service in the desk’s place: told before, handed over, and the same order at the bench', async () => {
+  const page = await newPage();
+  const form = 'https://forms.example/ninepin';
+  await withForm(page, '/pieces/banked-fire/', form);
+  let posted = '';
+  await page.route(form, async (route) => {
+    posted = route.request().postData() ?? '';
+    await route.fulfill({ status: 200, json: { ok: true }, headers: { 'access-control-allow-origin': '*' } });
+  });
+  await page.goto(`${host.base}/pieces/banked-fire/`);
+  await giveSize(page, focalBracelet);
+  await fillIn(page, focalBracelet);
+  await page.getByText(/by way of the form service forms\.example/).waitFor();
+  await page.getByRole('button', { name: 'Send the order' }).click();
+  await expect.poll(async () => (await standing(page)).text).toContain('Handed to the shop’s form service');
+  const { number } = await standing(page);
+  const fields = new URLSearchParams(posted);
+  expect(fields.get('email')).toBe(focalBracelet.email);
+  expect(fields.get('subject')).toContain(number);
+
+  await page.goto(`${shop.base}/bench/in/`);
+  await page.getByLabel('E-mail, link or order').fill(fields.get('order') ?? '');
+  await page.getByRole('button', { name: 'Take in' }).click();
+  await page.getByText(`${number} from`).waitFor();
+  await seeAtBench(page, number);
+  expect(await page.getByText('Checked: all figures are those that the buyer saw.').isVisible()).toBe(true);
   expect(said).toEqual([]);
   await context.close();
 });
