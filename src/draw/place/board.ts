@@ -3,7 +3,7 @@ import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { finishedLengthMm } from '#core/strand/parts.ts';
 import { placeAlong } from './along.ts';
-import { claspEnd, hangingChain, placeEndAlong, ringEnd, type ClosingSpot } from './closing.ts';
+import { claspEnd, closingOnce, hangingChain, placeEndAlong, ringEnd, type ClosingSpot } from './closing.ts';
 import { groove, type Groove } from './groove.ts';
 import { toParts, turnedRound, type Spot } from './spot.ts';
 
@@ -56,7 +56,22 @@ export function layBoard(
       ),
     );
   }
-  return { strands, reachMm: longestMm / 2 + spareMm };
+  return { strands: strands.map((_, at) => shareClosing(strands, at)), reachMm: longestMm / 2 + spareMm };
+}
+
+/** A strand with its own wire loops; with the first goes what closes them all, half-way between their ends. */
+function shareClosing(strands: readonly BoardStrand[], at: number): BoardStrand {
+  const strand = strands[at] as BoardStrand;
+  const shared = strand.closing.map((spot, piece): ClosingSpot => {
+    if (spot.kind === 'wire-loop') return spot;
+    const all = strands.flatMap(({ closing }) => closing[piece] ?? []);
+    return { ...spot, xMm: mean(all.map(({ xMm }) => xMm)), yMm: mean(all.map(({ yMm }) => yMm)) };
+  });
+  return { ...strand, closing: closingOnce(shared, at) };
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 function layStrand(

@@ -43,6 +43,11 @@ function wireLoop(design: Design): Piece {
   return { kind: 'wire-loop', component: null, alongMm: design.ends.loopMm };
 }
 
+/** Clasp, ring and chain are there once, however many strands they close: with the first. */
+export function closingOnce(closing: readonly ClosingSpot[], strand: number): readonly ClosingSpot[] {
+  return strand === 0 ? closing : closing.filter(({ kind }) => kind === 'wire-loop');
+}
+
 export function lengthOfEnd(pieces: readonly Piece[]): number {
   return pieces.reduce((sum, piece) => sum + piece.alongMm, 0);
 }

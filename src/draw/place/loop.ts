@@ -3,7 +3,7 @@ import { solveLoop, type Loop } from '#core/geometry/loop.ts';
 import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { loopParts } from '#core/strand/parts.ts';
-import { claspEnd, ringEnd, type ClosingSpot } from './closing.ts';
+import { claspEnd, hangingChain, ringEnd, type ClosingSpot } from './closing.ts';
 import { toParts, type Spot } from './spot.ts';
 
 export type PlacedLoop = {
@@ -46,9 +46,23 @@ export function placeLoop(design: Design, sequence: readonly Placed[], topRad = 
     spots: loop.closes ? strung.map((part, at) => ({ ...part, ...placeOf(at) })) : [],
     lifted: strung.flatMap((_, at) => (loop.spots[at]?.lifted === true ? [at] : [])),
     closing: loop.closes
-      ? closers.map((piece, at) => turnOutwards(piece, placeOf(strung.length + at), at))
+      ? withChain(
+          design,
+          closers.map((piece, at) => turnOutwards(piece, placeOf(strung.length + at), at)),
+        )
       : [],
   };
+}
+
+/** An extender's chain stands out from the ring: it is not part of the round. */
+function withChain(design: Design, closing: readonly ClosingSpot[]): readonly ClosingSpot[] {
+  const ring = closing.find(({ kind }) => kind === 'ring');
+  const [chain] = hangingChain(design);
+  if (ring === undefined || chain === undefined) return closing;
+  const outRad = Math.atan2(ring.yMm, ring.xMm);
+  const outMm = Math.hypot(ring.xMm, ring.yMm) + (ring.alongMm + chain.alongMm) / 2;
+  const place = { xMm: outMm * Math.cos(outRad), yMm: outMm * Math.sin(outRad), turnRad: outRad };
+  return [{ ...chain, ...place }, ...closing];
 }
 
 /** The first half of the closing is the ring end: it faces back to the strand it follows. */

@@ -15,6 +15,9 @@ export type Callouts = {
   readonly reachMm: number;
 };
 
+/** A wide face's letters: words that come too near a line are worse than words a little apart. */
+const WIDE_LETTER_SHARE = LETTER_SHARE * 1.1;
+
 /** Height of a line of words, in letters. */
 const LINE_SHARE = 1.5;
 
@@ -36,10 +39,10 @@ export function layCallouts(
     .filter(({ words }) => words !== undefined)
     .toSorted((one, other) => one.atMm - other.atMm);
   for (const [at, { words = '', atMm, side }] of said.entries()) {
-    const half = (words.length * textMm * LETTER_SHARE) / 2;
+    const half = (words.length * textMm * WIDE_LETTER_SHARE) / 2;
     // Left of the next line on this side, so that no line runs through words.
     const nextMm = said.slice(at + 1).find((other) => other.side === side)?.atMm ?? widthMm + textMm;
-    const middle = Math.max(half, Math.min(atMm, nextMm - textMm * 0.6 - half));
+    const middle = Math.max(half, Math.min(atMm, nextMm - textMm * 0.8 - half));
     const level = freeLevel(ends[side], middle - half);
     ends[side][level] = middle + half + textMm;
     const way = side === 'above' ? -1 : 1;

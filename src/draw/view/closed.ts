@@ -1,7 +1,8 @@
-/** Closed strands, painted: shared by the loop, the wrist and the pictures. */
+/** Closed strands, painted: shared by the loop and the wrist. */
 import type { Design } from '#core/strand/design.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import type { Ink } from '../paint/ink.ts';
+import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
 import { paintSpots } from '../paint/strand.ts';
 import type { PlacedLoop } from '../place/loop.ts';
 import type { Box } from '../svg/document.ts';
@@ -13,15 +14,38 @@ export function paintLoop(ink: Ink, design: Design, placed: PlacedLoop): string 
   );
 }
 
-/** A square round the origin that holds everything, with a margin, mm. */
-export function squareRound(loops: readonly PlacedLoop[], leastMm: number, marginMm: number): Box {
-  let reachMm = leastMm;
+/** What hangs from the middle of the first strand, which then lies below. */
+export function paintLoopHanging(ink: Ink, design: Design, [first]: readonly PlacedLoop[]): string {
+  return first === undefined ? '' : paintHanging(ink, design, 0, lowestMm(first));
+}
+
+function lowestMm({ spots }: PlacedLoop): number {
+  return Math.max(0, ...spots.map(({ yMm }) => yMm));
+}
+
+/** A square that holds everything, with a margin, mm; a circle of `leastMm` round the origin at least. */
+export function squareRound(
+  design: Design,
+  loops: readonly PlacedLoop[],
+  leastMm: number,
+  marginMm: number,
+): Box {
+  const xs = [-leastMm, leastMm];
+  const ys = [-leastMm, leastMm];
   for (const { spots, closing } of loops) {
-    for (const { component, xMm, yMm } of [...spots, ...closing]) {
-      const ownMm = component === null ? 0 : Math.max(component.alongMm, component.acrossMm) / 2;
-      reachMm = Math.max(reachMm, Math.abs(xMm) + ownMm, Math.abs(yMm) + ownMm);
+    for (const spot of [...spots, ...closing]) {
+      const { alongMm } = 'alongMm' in spot ? spot : spot.component;
+      const ownMm = Math.max(alongMm, spot.component?.acrossMm ?? 0) / 2;
+      xs.push(spot.xMm - ownMm, spot.xMm + ownMm);
+      ys.push(spot.yMm - ownMm, spot.yMm + ownMm);
     }
   }
-  reachMm += marginMm;
-  return { x: -reachMm, y: -reachMm, width: 2 * reachMm, height: 2 * reachMm };
+  const hangMm = hangLengthMm(design);
+  if (hangMm > 0 && loops[0] !== undefined) ys.push(lowestMm(loops[0]) + hangMm);
+  const left = Math.min(...xs) - marginMm;
+  const top = Math.min(...ys) - marginMm;
+  const width = Math.max(...xs) + marginMm - left;
+  const height = Math.max(...ys) + marginMm - top;
+  const side = Math.max(width, height);
+  return { x: left - (side - width) / 2, y: top - (side - height) / 2, width: side, height: side };
 }

@@ -3,6 +3,7 @@ import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import {
   claspEnd,
+  closingOnce,
   hangingChain,
   lengthOfEnd,
   placeEnd,
@@ -48,7 +49,7 @@ export function layRows(
   for (const [at, parts] of strands.entries()) {
     const fat = fattest[at] ?? 1;
     if (at > 0) yMm += (fat + (fattest[at - 1] ?? 1)) / 2 + fat * ROW_GAP_SHARE;
-    rows.push(layRow(design, parts, claspSide, yMm, at === 0));
+    rows.push(layRow(design, parts, claspSide, yMm, at));
   }
   const clasp = design.components[design.ends.clasp]?.acrossMm ?? 0;
   const middleMm = yMm / 2;
@@ -70,7 +71,7 @@ function layRow(
   parts: readonly ReturnType<typeof toParts>[number][],
   claspSide: 'left' | 'right',
   yMm: number,
-  hasClosing: boolean,
+  strand: number,
 ): Row {
   const left = claspSide === 'left' ? claspEnd(design) : ringEnd(design);
   const right = claspSide === 'left' ? ringEnd(design) : claspEnd(design);
@@ -86,8 +87,7 @@ function layRow(
   const closing = [...chainSpots, ...placeEnd(left, fromMm, yMm, 1), ...placeEnd(right, toMm, yMm, -1)];
   return {
     spots: placeStraight(parts, fromMm + lengthOfEnd(left), yMm),
-    // Clasp and ring are there once, however many strands they close.
-    closing: hasClosing ? closing : closing.filter((spot) => spot.kind === 'wire-loop'),
+    closing: closingOnce(closing, strand),
     yMm,
     fromMm,
     toMm,

@@ -8,7 +8,7 @@ import type { Ink } from '../paint/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
 import { paintShadows } from '../paint/shadow.ts';
 import { paintPile, paintSpots } from '../paint/strand.ts';
-import type { ClosingSpot } from '../place/closing.ts';
+import { closingOnce, type ClosingSpot } from '../place/closing.ts';
 import { drape } from '../place/draped.ts';
 import { placeLoop } from '../place/loop.ts';
 import type { Spot } from '../place/spot.ts';
@@ -41,7 +41,11 @@ function paintLying(ink: Ink, design: Design, sequences: Sequences, box: Box): s
   const nested = nestLoops(loops.map(({ spots }) => spots));
   const all = nested.flat();
   const around = boundsOf([...all.map(extentOf), ...loops.flatMap(({ closing }) => closing.map(extentOf))]);
-  const closing = loops.map((loop) => loop.closing.map((spot) => paintClosing(ink, design, spot)).join(''));
+  const closing = loops.map((loop, at) =>
+    closingOnce(loop.closing, at)
+      .map((spot) => paintClosing(ink, design, spot))
+      .join(''),
+  );
   const content =
     paintShadows(ink, all) +
     closing.join('') +

@@ -2,10 +2,10 @@
 import type { Design } from '#core/strand/design.ts';
 import type { Placed } from '#core/strand/expand.ts';
 import { mixInk } from '../paint/ink.ts';
-import { placeLoop } from '../place/loop.ts';
-import { svgDocument, type Caption } from '../svg/document.ts';
+import { placeLoops } from '../place/loops.ts';
+import { svgDocument, type Box, type Caption } from '../svg/document.ts';
 import { element, escapeXml, num, pair } from '../svg/text.ts';
-import { paintLoop, squareRound } from './closed.ts';
+import { paintLoop, paintLoopHanging, squareRound } from './closed.ts';
 
 const MARGIN_MM = 4;
 
@@ -32,18 +32,25 @@ export function drawWrist(
   options: WristOptions,
 ): string {
   const ink = mixInk(options.idPrefix);
-  const loops = sequences.map((sequence) => placeLoop(design, sequence));
-  const painted = loops
-    .toReversed()
-    .map((placed) => paintLoop(ink, design, placed))
-    .join('');
-  const insideMm = Math.min(...loops.map(({ loop }) => loop.radiusMm));
+  const { loops, insideMm } = placeLoops(design, sequences);
+  const [first, ...behind] = loops.map((placed) => paintLoop(ink, design, placed));
   const wristMm = options.girthMm / (2 * Math.PI);
-  const dropMm = Number.isFinite(insideMm) ? insideMm - wristMm : 0;
+  const dropMm = insideMm > 0 ? insideMm - wristMm : 0;
   const wrist = paintWrist(wristMm, -dropMm);
-  const box = squareRound(loops, wristMm, MARGIN_MM);
+  const box = squareRound(design, loops, wristMm, MARGIN_MM);
+  const hidden = behind.length > 0 ? ink.clip(allBut(wristMm, -dropMm, box)) : '';
+  const back = hidden === '' ? '' : element('g', { 'clip-path': hidden }, behind.toReversed().join(''));
   const gap = dropMm > 0 ? paintAir(insideMm, 2 * dropMm, options.airLabel ?? '', box.width / 26) : '';
-  return svgDocument(options, box, ink.definitions(), wrist + gap + painted, options.lifeSize ?? false);
+  const content = back + wrist + gap + (first ?? '') + paintLoopHanging(ink, design, loops);
+  return svgDocument(options, box, ink.definitions(), content, options.lifeSize ?? false);
+}
+
+/** Everything in the box but the wrist, which hides what lies behind it. */
+function allBut(radiusMm: number, yMm: number, { x, y, width, height }: Box): string {
+  const r = num(radiusMm);
+  const box = `M${pair(x, y)}h${num(width)}v${num(height)}h${num(-width)}Z`;
+  const round = `M${pair(-radiusMm, yMm)}a${r} ${r} 0 1 0 ${num(2 * radiusMm)} 0a${r} ${r} 0 1 0 ${num(-2 * radiusMm)} 0Z`;
+  return element('path', { d: box + round, 'clip-rule': 'evenodd' });
 }
 
 /** Calm line work in the page's own ink: any skin. */
