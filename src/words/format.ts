@@ -70,7 +70,7 @@ export type Format = {
   readonly lang: Lang;
   /** A measure of a body or a piece: the reader's unit. */
   readonly length: (mm: number) => string;
-  /** A short length such as an ease: eighths of an inch, or whole millimetres. */
+  /** A short length such as an ease: eighths of an inch, or whole millimetres, as also where it is less than an eighth. */
   readonly short: (mm: number) => string;
   /** A difference finer than anyone measures: tenths of a millimetre. */
   readonly fine: (mm: number) => string;
@@ -79,12 +79,15 @@ export type Format = {
   readonly list: (items: readonly string[]) => string;
 };
 
+/** Below this a length in eighths of an inch would read as none at all. */
+const HALF_EIGHTH_MM = 25.4 / 16;
+
 /** Binds the formats above. `currency` is an ISO 4217 code. */
 export function formatFor(lang: Lang, unit: LengthUnit, currency: string): Format {
   return {
     lang,
     length: (mm) => formatLength(mm, unit, lang),
-    short: (mm) => formatLength(mm, unit === 'in' ? 'in' : 'mm', lang),
+    short: (mm) => formatLength(mm, unit === 'in' && Math.abs(mm) >= HALF_EIGHTH_MM ? 'in' : 'mm', lang),
     fine: (mm) => `${formatNumber(mm, lang, 1)}${NO_BREAK}mm`,
     money: (minor) => formatMoney(minor, currency, lang),
     number: (value, digits) => formatNumber(value, lang, digits),

@@ -90,6 +90,8 @@ test('lists and numbers follow the language', () => {
 test('short lengths are eighths or whole millimetres, fine ones tenths of a millimetre', () => {
   expect(plain(formatFor('en', 'in', 'GBP').short(6.35))).toBe('¼ in');
   expect(plain(formatFor('en', 'cm', 'GBP').short(6.35))).toBe('6 mm');
+  expect(plain(formatFor('en', 'in', 'GBP').short(1.2))).toBe('1 mm');
+  expect(plain(formatFor('en', 'in', 'GBP').short(1.6))).toBe('⅛ in');
   expect(plain(formatFor('de', 'in', 'GBP').fine(0.25))).toBe('0,3 mm');
 });
 
