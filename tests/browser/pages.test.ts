@@ -98,3 +98,15 @@ test('the languages lead to one another on the same page', async () => {
   expect(new URL(page.url()).pathname).toBe('/pieces/banked-fire/');
   await page.context().close();
 });
+
+test('public pages and files go compressed, the bench does not', async () => {
+  const encodingOf = async (path: string): Promise<string | null> => {
+    const response = await fetch(shop.base + path, { headers: { 'accept-encoding': 'br' } });
+    expect(response.status).toBe(200);
+    return response.headers.get('content-encoding');
+  };
+  expect(await encodingOf('/')).toBe('br');
+  expect(await encodingOf('/pieces/banked-fire/')).toBe('br');
+  // What a passphrase may guard tells nothing by its length.
+  expect(await encodingOf('/bench/')).toBeNull();
+});

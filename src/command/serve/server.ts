@@ -1,4 +1,5 @@
 /** The built shop and the bench behind one HTTP server on this machine. */
+import compression from 'compression';
 import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -22,7 +23,7 @@ export async function serve(
   host: string,
   port: number,
 ): Promise<{ server: Server; port: number }> {
-  const handler = withFileHeaders(await builtHandler(root), root);
+  const handler = asStaticHost(await builtHandler(root), root);
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
     const server = createServer(handler);
     if (await listens(server, host, candidate)) {
@@ -40,16 +41,20 @@ async function builtHandler(root: string): Promise<Handler> {
   return handler;
 }
 
-/** Bench and desk set their own headers; all else carries those of `_headers`. */
-function withFileHeaders(handler: Handler, root: string): Handler {
+/**
+ * Bench and desk set their own headers; all else carries those of `_headers` and goes compressed, as from
+ * a static host. What a passphrase guards stays uncompressed: lengths of compressed pages tell of secrets.
+ */
+function asStaticHost(handler: Handler, root: string): Handler {
+  // Typed for another server, it asks of Node's own no more than they are.
+  const compress = compression() as unknown as (...all: [...Parameters<Handler>, next: () => void]) => void;
   const file = join(root, 'dist', 'client', '_headers');
   const rules = existsSync(file) ? readHeaders(readFileSync(file, 'utf8')) : [];
   return (request, response) => {
     const path = (request.url ?? '/').split('?')[0] ?? '/';
-    if (!/^\/(bench|desk)(\/|$)/.test(path)) {
-      for (const [name, value] of headersFor(rules, path)) response.setHeader(name, value);
-    }
-    handler(request, response);
+    if (/^\/(bench|desk)(\/|$)/.test(path)) return handler(request, response);
+    for (const [name, value] of headersFor(rules, path)) response.setHeader(name, value);
+    compress(request, response, () => handler(request, response));
   };
 }
 

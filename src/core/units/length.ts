@@ -61,13 +61,13 @@ const MORE_FIGURES = /^(?:in|cm|mm|"|'|'')? ?(?:to|or|and|bis|oder|und)? ?\d/;
 
 const refuse = (problem: LengthProblem): ParsedLength => ({ ok: false, problem });
 
-/** One spelling for each mark: quotes, dashes, spaces, and fractions in one character ("6½" is "6 1/2"). */
+/** One spelling for each mark: quotes (first, since NFKC takes a lone acute apart), dashes, spaces, fractions ("6½" is "6 1/2"). */
 function plain(text: string): string {
   return text
     .replace(/[\u00bc-\u00be\u2150-\u215e\u2189]/g, (glyph) => ` ${glyph.normalize('NFKD')}`)
-    .normalize('NFKC')
     .replace(/[\u201c\u201d\u201e\u2033\u3003]/g, '"')
     .replace(/[\u2018\u2019\u2032\u00b4`]/g, "'")
+    .normalize('NFKC')
     .replace(/[\u2010-\u2015\u2212]/g, '-')
     .replace(/[\u2044\u2215]/g, '/')
     .replace(/\s+/g, ' ')

@@ -145,3 +145,47 @@ describe('properties', () => {
     );
   });
 });
+
+describe('each mark, where it alone decides', () => {
+  // The fallback is another unit than the one written, so that a lost mark shows.
+  it.each([
+    ['6.5“', 165.1],
+    ['6.5”', 165.1],
+    ['6.5„', 165.1],
+    ['6.5″', 165.1],
+    ['6.5〃', 165.1],
+    ['6.5’’', 165.1],
+    ['6.5‘‘', 165.1],
+    ['6.5′′', 165.1],
+    ['6.5´´', 165.1],
+    ['6.5``', 165.1],
+    ['16 and 1/2 in', 419.1],
+    ['6 and 11/16 in', 169.8625],
+    ['6 and 3 / 16 in', 157.1625],
+    ['6   1/2\t in', 165.1],
+    ['6 1/2 inches .', 165.1],
+  ])('%s', (text, mm) => {
+    expect(parseLength(text, 'cm')).toEqual({ ok: true, mm, unit: 'in', text: text.trim() });
+  });
+
+  it('a unit without a figure is no number, and a dot within a unit stays in it', () => {
+    expect(parseLength(' in', 'cm')).toMatchObject({ ok: false, problem: { code: 'not-a-number' } });
+    expect(parseLength('-  mm', 'cm')).toMatchObject({ ok: false, problem: { code: 'not-a-number' } });
+    expect(parseLength('6 i.n', 'cm')).toEqual({ ok: false, problem: { code: 'unknown-unit', unit: 'i.n' } });
+  });
+
+  it('“and” joins only at the start, and a figure in front of a word stays two measures', () => {
+    expect(parseLength('5 6 and 1/2 in', 'cm').ok).toBe(false);
+    expect(parseLength('x6 1/2 in', 'cm').ok).toBe(false);
+  });
+
+  it('the longest text that is read holds just as many characters as it may', () => {
+    const longest = `6${' '.repeat(MOST_LENGTH_TEXT - 3)}in`;
+    expect(longest).toHaveLength(MOST_LENGTH_TEXT);
+    expect(parseLength(longest, 'cm')).toMatchObject({ ok: true, mm: 152.4 });
+    expect(parseLength(`6 ${longest.slice(1)}`, 'cm')).toMatchObject({
+      ok: false,
+      problem: { code: 'text-too-long' },
+    });
+  });
+});
