@@ -101,7 +101,7 @@ test('the languages lead to one another on the same page', async () => {
 
 test('public pages and files go compressed, the bench does not', async () => {
   const encodingOf = async (path: string): Promise<string | null> => {
-    const response = await fetch(shop.base + path, { headers: { 'accept-encoding': 'br' } });
+    const response = await fetch(shop.address + path, { headers: { 'accept-encoding': 'br' } });
     expect(response.status).toBe(200);
     return response.headers.get('content-encoding');
   };
