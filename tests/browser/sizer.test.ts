@@ -60,6 +60,29 @@ async function sendOrder(page: Page): Promise<void> {
 
 const standing = (page: Page) => island(page).locator('.sizer-entry').first();
 
+test('what is written before the form is alive is kept, and sized', async () => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const page = await context.newPage();
+  let letGo = (): void => undefined;
+  const held = new Promise<void>((done) => (letGo = done));
+  await page.route('**/_astro/*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto(host.base + BRACELET, { waitUntil: 'commit' });
+  await field(page).fill('16.5 cm');
+  await island(page).getByText('Loose', { exact: true }).click();
+  await island(page).getByText('Left hand', { exact: true }).click();
+  expect(await island(page).getByRole('heading', { name: 'What you would get' }).count()).toBe(0);
+  letGo();
+  await island(page).getByRole('heading', { name: 'What you would get' }).waitFor();
+  expect(await field(page).inputValue()).toBe('16.5 cm');
+  for (const name of ['cm', 'Loose', 'Left hand']) {
+    expect(await island(page).getByRole('radio', { name, exact: true }).isChecked(), name).toBe(true);
+  }
+  await context.close();
+});
+
 describe('an order', () => {
   test('outlives a shop in trouble and a closed page, and is one order', async () => {
     const { page, desk } = await open(BRACELET);

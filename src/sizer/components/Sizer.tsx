@@ -48,11 +48,11 @@ export type SizerLanguage = {
 
 export function Sizer({ piece, shop, built, picture, how, lang, words, load }: SizerProps & SizerLanguage) {
   const section = useRef<HTMLElement>(null);
-  const handle = useSizer(piece, shop, lang, browserStore, useSeen(section));
+  const id = `sizer-${piece.id}`;
+  const handle = useSizer(piece, shop, lang, browserStore, useSeen(section), id);
   const { state, outcome, engine } = handle;
   const { currency } = piece.rules;
   const format = useMemo(() => formatFor(lang, state.unit, currency), [lang, state.unit, currency]);
-  const id = `sizer-${piece.id}`;
   // A measure that can't be taken leaves the piece as it is in the shop to look at.
   const candidate = useMemo(() => shownOf(outcome) ?? engine?.listedOf(piece) ?? null, [outcome, engine]);
   const figures =

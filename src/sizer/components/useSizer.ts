@@ -1,8 +1,9 @@
 /** The state of one sizing island: model and memory joined to Preact. */
-import { useEffect, useMemo, useReducer, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { onPageUnit, tellPageUnit } from '../adapters/pageUnit.ts';
+import { writtenBefore } from '../adapters/writtenBefore.ts';
 import type { Outcome } from '../model/outcome.ts';
 import type { Store } from '../model/ports.ts';
 import { recall, remember } from '../model/remember.ts';
@@ -33,14 +34,16 @@ export type Engine = typeof import('../model/engine.ts');
 const loadEngine = () => import('../model/engine.ts');
 const WAITING: Outcome = { kind: 'waiting' };
 
-/** `seen`: the form is in sight, or somebody uses it. */
+/** `seen`: the form is in sight, or somebody uses it. `id`: begins those of the form's fields. */
 export function useSizer(
   piece: PieceForSizer,
   shop: ShopForSizer,
   lang: Lang,
   store: Store,
   seen: boolean,
+  id: string,
 ): SizerHandle {
+  const [before] = useState(() => writtenBefore(id));
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
   const { module: engine, failed } = useLoaded<Engine>(loadEngine, seen || state.text !== '');
   const outcome = useMemo(() => engine?.outcomeOf(piece, state) ?? WAITING, [engine, piece, state]);
@@ -67,7 +70,13 @@ export function useSizer(
   latest.current = changeUnit;
   useEffect(() => {
     // After the first render: what the page was built with must be what hydration finds.
-    dispatch({ type: 'restore', state: recall(store, measuresOf(piece.design.kind)) });
+    const recalled = recall(store, measuresOf(piece.design.kind));
+    const started = before.reduce(reduce, { ...state, ...recalled });
+    dispatch({ type: 'restore', state: started });
+    if (before.length > 0) {
+      remember(store, started);
+      if (started.unit !== unit.current) tellPageUnit(started.unit);
+    }
     return onPageUnit((to) => latest.current(to));
   }, []);
   return {
