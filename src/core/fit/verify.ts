@@ -1,7 +1,9 @@
 /**
- * Checks an answer of the sizing against the design alone. It shares no code
- * with the solver: what is stated of every piece is worked out anew, and so is
- * the claim that nothing one repeat away is better. It says what is broken.
+ * Checks an answer of the sizing against the design. What is stated of every
+ * piece is worked out anew, apart from the search, and so is the claim that
+ * nothing one repeat away is better. Laying out (`expand`), the loop
+ * (`solveLoop`) and the costs by place are the solver's own, so a fault in
+ * those would pass here. It says what is broken.
  */
 import { solveLoop } from '../geometry/loop.ts';
 import type { Candidate, Sizing } from '../sizing/sizing.ts';

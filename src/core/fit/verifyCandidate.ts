@@ -1,7 +1,8 @@
 /**
- * Checks one piece against its design alone. It shares no code with the
- * solver: counts, order, lengths, stock and changes are worked out anew, and it
- * says what is broken.
+ * Checks one piece against its design. Counts, order, lengths, stock and
+ * changes are worked out anew, apart from the search; the inside girth is
+ * solved by the same `solveLoop`, whose loop `verifyLoop` then checks by its
+ * definition. It says what is broken.
  */
 import { solveLoop } from '../geometry/loop.ts';
 import { verifyLoop } from '../geometry/verifyLoop.ts';
