@@ -61,12 +61,11 @@ export function gather(book: Book, catalogue: Catalogue, frame: Frame, only: str
   const parts = new Map<string, Sum>();
   const wires = new Map<string, Sum>();
   for (const work of known) add(work, parts, wires);
-  const numbers = known.map(({ entry }) => entry.document.number);
   return {
-    parts: neededParts(parts, known, catalogue, frame),
-    wires: neededWires(wires, known, catalogue, frame),
-    orders: numbers,
-    leftOut: entries.map(({ document }) => document.number).filter((number) => !numbers.includes(number)),
+    parts: neededParts(parts, catalogue, frame),
+    wires: neededWires(wires, catalogue, frame),
+    orders: known.map(({ entry }) => entry.document.number),
+    leftOut: entries.filter((_, at) => works[at] === null).map(({ document }) => document.number),
   };
 }
 
@@ -92,17 +91,10 @@ function grow(into: Map<string, Sum>, id: string, amount: number, order: string)
   into.set(id, sum);
 }
 
-function neededParts(
-  sums: ReadonlyMap<string, Sum>,
-  works: readonly Work[],
-  catalogue: Catalogue,
-  { lang }: Frame,
-): Needed[] {
+function neededParts(sums: ReadonlyMap<string, Sum>, catalogue: Catalogue, { lang }: Frame): Needed[] {
   const own = partNamesIn(catalogue, lang);
   const all = [...sums].map(([id, { amount, orders }]): Needed => {
-    const found =
-      catalogue.components[id] ??
-      works.find((work) => id in work.copy.design.components)?.copy.design.components[id];
+    const found = catalogue.components[id];
     const stock = found?.stock ?? null;
     const missing = stock === null ? null : Math.max(0, amount - stock);
     return { id, name: own[id] ?? found?.name ?? id, count: amount, stock, missing, orders };
@@ -113,15 +105,9 @@ function neededParts(
   );
 }
 
-function neededWires(
-  sums: ReadonlyMap<string, Sum>,
-  works: readonly Work[],
-  catalogue: Catalogue,
-  { lang }: Frame,
-): NeededWire[] {
+function neededWires(sums: ReadonlyMap<string, Sum>, catalogue: Catalogue, { lang }: Frame): NeededWire[] {
   const own = partNamesIn(catalogue, lang);
   return [...sums].map(([id, { amount, orders }]) => {
-    const wire = works.find(({ copy }) => copy.design.wire.id === id)?.copy.design.wire;
-    return { id, name: own[wireKey(id)] ?? wire?.name ?? id, lengthMm: amount, orders };
+    return { id, name: own[wireKey(id)] ?? catalogue.wires[id]?.name ?? id, lengthMm: amount, orders };
   });
 }

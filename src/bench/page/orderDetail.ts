@@ -81,14 +81,13 @@ function draftsOf(
   const { shop } = catalogue;
   const { document } = entry;
   const theirs = frameIn(document.lang, frame);
-  const rows = orderWords(document.lang).rows(theirs.format, document, '');
   const total = totalMinor(entry, checked) ?? document.shown.priceMinor * document.quantity;
   const lengthMm = checked.candidate?.finishedLengthMm ?? document.shown.lengthMm;
   return draftsFor(document, {
     name: document.buyer.name,
     number: document.number,
     piece: nameOf(catalogue, document.piece.id, document.lang),
-    size: rows[1]?.value ?? document.measure.text,
+    size: orderWords(document.lang).size(document.measure),
     length: theirs.format.length(lengthMm),
     price: formatMoney(total, shop.rules.currency, document.lang),
     weeks: shop.orders.weeks,

@@ -1,14 +1,14 @@
 /** What the buyer asked for and was shown: the same lines as on her slip and in her e-mail. */
 import { orderWords } from '#words/order.ts';
-import type { OrderRow } from '#words/orderFacts.ts';
 import type { Frame } from '../page/frame.ts';
 import type { OrderDetail } from '../page/orderDetail.ts';
+import { FactList, type Fact } from './FactList.tsx';
 
 export function Asked({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
   const { words, lang, format } = frame;
   const { document } = detail.entry;
   const [piece, size, ...rest] = orderWords(lang).rows(format, document, detail.pieceName);
-  const lines: OrderRow[] = [
+  const lines: Fact[] = [
     ...[piece, size].filter((row) => row !== undefined),
     { label: words.order.exactly, value: `${format.number(document.measure.mm, 2)} mm` },
     { label: words.order.pick, value: words.order.picks[document.pick] },
@@ -18,16 +18,7 @@ export function Asked({ detail, frame }: { detail: OrderDetail; frame: Frame }) 
   return (
     <section aria-labelledby="asked">
       <h2 id="asked">{words.order.asked}</h2>
-      <dl class="facts">
-        {lines.map(({ label, value }) => (
-          <div>
-            <dt>{label}</dt>
-            <dd>
-              <bdi>{value}</bdi>
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <FactList facts={lines} />
     </section>
   );
 }

@@ -1,4 +1,5 @@
 /** A piece's own bench card, as listed or in the size she gives. */
+import { orderWords } from '#words/order.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
 import type { Frame } from '../page/frame.ts';
@@ -11,7 +12,6 @@ type Props = { readonly sheet: PieceSheet; readonly frame: Frame };
 export function PieceSheetView({ sheet, frame }: Props) {
   const { card, piece, wish, partNames } = sheet;
   const said = saidOf(sheet, frame);
-  const asked = wish.text === '' ? frame.words.pieces.listed : `${wish.text} (${wordsOf(sheet, frame)})`;
   return (
     <>
       {card === null && <h1>{piece.name}</h1>}
@@ -24,7 +24,7 @@ export function PieceSheetView({ sheet, frame }: Props) {
       {card !== null && (
         <CardSheet
           bench={card}
-          head={<CardHead bench={card} frame={frame} size={asked} />}
+          head={<CardHead bench={card} frame={frame} size={askedOf(sheet, frame)} />}
           warned={false}
           partNames={partNames}
           ticks={`${piece.id}-${piece.revision}-${JSON.stringify(card.candidate.counts)}-${wish.hand}`}
@@ -35,11 +35,11 @@ export function PieceSheetView({ sheet, frame }: Props) {
   );
 }
 
-/** What the size is of, and how it sits. */
-function wordsOf({ wish }: PieceSheet, { lang }: Frame): string {
-  const words = sizingWords(lang);
-  const of = words.by[wish.of].toLocaleLowerCase(lang === 'de' ? 'und' : lang);
-  return wish.of === 'length' ? of : `${of}, ${words.sits[wish.sit].toLocaleLowerCase(lang)}`;
+/** The size as she wrote it, what it is of, and how it sits. */
+function askedOf({ wish }: PieceSheet, { lang, words }: Frame): string {
+  if (wish.text === '') return words.pieces.listed;
+  const size = orderWords(lang).size(wish);
+  return wish.of === 'length' ? size : `${size}, ${sizingWords(lang).sits[wish.sit].toLocaleLowerCase(lang)}`;
 }
 
 /** One sentence on how the size came out; empty for the piece as listed. */

@@ -88,6 +88,7 @@ export const order: typeof english = {
   mailClosing: 'Bitte schreiben Sie mir, bevor Sie es fädeln.',
   mailFoot:
     'Die Zeilen unten enthalten die ganze Bestellung für das Auftragsbuch. Bitte lassen Sie sie, wie sie sind.',
+  size: ({ of, text }) => BY[of](text),
   rows: (f, { piece, measure, sit, hand, quantity, shown, buyer }, pieceName) => [
     { label: 'Stück', value: `${pieceName} (${piece.id}, ${piece.revision})` },
     { label: 'Maß', value: BY[measure.of](measure.text) },

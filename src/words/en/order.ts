@@ -85,6 +85,8 @@ export const order = {
   mailGreeting: (shop: string): string => `An order for ${shop}`,
   mailClosing: 'Please write to me before you string it.',
   mailFoot: 'The lines below hold the whole order for the maker’s order book. Please leave them as they are.',
+  /** What was asked for: the measure as written, and of what it is. */
+  size: ({ of, text }: Pick<OrderFacts['measure'], 'of' | 'text'>): string => BY[of](text),
   rows: (
     f: Format,
     { piece, measure, sit, hand, quantity, shown, buyer }: OrderFacts,

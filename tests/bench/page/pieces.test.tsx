@@ -62,7 +62,7 @@ describe('the card of a piece', () => {
     expect(sheet.card?.candidate).toEqual(sheet.sizing.chosen);
     expect(sheet.card?.card.hand.boardSide).toBe('right');
     const page = renderToString(<PieceSheetView sheet={sheet} frame={frame} />);
-    expect(page).toContain('165 mm (wrist, easy)');
+    expect(page).toContain('165 mm round the wrist, easy');
     expect(page).toContain('eye protection');
   });
 
@@ -87,11 +87,13 @@ describe('the card of a piece', () => {
   });
 
   it('speaks German to a German reader', () => {
-    const sheet = sheetOf('banked-fire', '', german);
+    const sheet = sheetOf('banked-fire', 'size=165+mm', german);
     if (sheet === null) throw new Error('no sheet');
     const page = renderToString(<PieceSheetView sheet={sheet} frame={german} />);
     const { design, germanNames } = sheet.piece;
+    expect(page).toContain('165 mm ums Handgelenk, bequem');
     expect(page).toContain(germanNames[design.ends.clasp]);
+    expect(page).toContain(`${germanNames[`wire/${design.wire.id}`] ?? '-'}:`);
     expect(page).not.toContain(design.components[design.ends.clasp]?.name);
   });
 });

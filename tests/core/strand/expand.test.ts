@@ -114,3 +114,13 @@ test('a buyer may have another clasp or pendant: the rest of the design stays', 
   expect(hung.components['drop']).toBe(drop);
   expect(withHanging(hung, null).hanging).toBeNull();
 });
+
+test('of a run without a mirror the first half lies left; a middle bead counts to the left', () => {
+  const sidesOf = (counts: readonly number[]): string =>
+    (expand(oneRun, [counts])[0] ?? [])
+      .filter(({ section: id }) => id !== 'end')
+      .map(({ side }) => side[0])
+      .join('');
+  expect(sidesOf([2, 0])).toBe('lllrrr');
+  expect(sidesOf([2, 1])).toBe('llllrrr');
+});

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { benchCardWords } from '#words/benchCard.ts';
 import type { PieceCard } from '../../page/benchCard.ts';
 import type { Frame } from '../../page/frame.ts';
+import { FactList, type Fact } from '../FactList.tsx';
 
 type Props = {
   readonly bench: PieceCard;
@@ -12,35 +13,26 @@ type Props = {
   /** What was asked for, in words. */
   readonly size: string;
   /** Further facts at the end of the line. */
-  readonly more?: readonly (readonly [label: string, value: string])[];
+  readonly more?: readonly Fact[];
   readonly children?: ComponentChildren;
 };
 
 export function CardHead({ bench: { copy, candidate, card }, frame, mark, size, more, children }: Props) {
   const { lang, format, words: book } = frame;
   const words = benchCardWords(lang);
-  const facts = [
-    [words.facts.size, size],
-    [words.facts.finished, book.both(card.finishedLengthMm, format)],
-    [words.facts.girth, book.both(candidate.insideGirthMm, format)],
+  const facts: Fact[] = [
+    { label: words.facts.size, value: size },
+    { label: words.facts.finished, value: book.both(card.finishedLengthMm, format) },
+    { label: words.facts.girth, value: book.both(candidate.insideGirthMm, format) },
     ...(more ?? []),
-  ] as const;
+  ];
   return (
     <header>
       <h1>
         {copy.name} {mark !== undefined && <small>{mark}</small>}
       </h1>
       {children}
-      <dl class="facts inline">
-        {facts.map(([label, value]) => (
-          <div>
-            <dt>{label}</dt>
-            <dd>
-              <bdi>{value}</bdi>
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <FactList facts={facts} set="inline" />
     </header>
   );
 }

@@ -11,11 +11,11 @@ import { CardSheet } from './CardSheet.tsx';
 type Props = { readonly bench: BenchCard; readonly detail: OrderDetail; readonly frame: Frame };
 
 export function OrderCard({ bench, detail, frame }: Props) {
-  const { lang, format } = frame;
+  const { lang } = frame;
   const words = benchCardWords(lang);
   const { document, dueOn } = detail.entry;
   const { buyer, quantity, measure, number } = document;
-  const size = orderWords(lang).rows(format, document, '')[1]?.value ?? measure.text;
+  const size = orderWords(lang).size(measure);
   const warned = detail.now.checked.differences.length > 0;
   const head = (
     <CardHead
@@ -23,7 +23,7 @@ export function OrderCard({ bench, detail, frame }: Props) {
       frame={frame}
       mark={number}
       size={size}
-      more={dueOn === null ? [] : [[words.facts.due, formatDate(dueOn, lang)]]}
+      more={dueOn === null ? [] : [{ label: words.facts.due, value: formatDate(dueOn, lang) }]}
     >
       {buyer.name !== '' && (
         <p>
