@@ -31,16 +31,24 @@ export function placeLoops(design: Design, sequences: readonly (readonly Placed[
   const laid = sequences.map((sequence) => placeLoop(design, sequence, topRad));
   const radii = laid.map(({ loop }) => loop.radiusMm);
   const insideMm = Math.min(...radii);
-  let depthMm = 0;
-  const loops = laid.map((placed, at) => {
-    const before = laid[at - 1];
-    if (before !== undefined) depthMm += (1 + GAP_SHARE) * Math.max(fatness(before), fatness(placed));
-    const aside = { xMm: DEPTH_X * depthMm, yMm: DEPTH_Y * depthMm };
+  const shifts = laid.map((_, at) => {
     // Nested strands lie within each other and meet at the clasp, opposite the middle.
-    const within = { xMm: 0, yMm: Math.sin(topRad) * ((radii[at] ?? 0) - (radii[0] ?? 0)) };
-    return shifted(placed, at, design.lie === 'nested' ? within : aside);
+    if (design.lie === 'nested') {
+      return { xMm: 0, yMm: Math.sin(topRad) * ((radii[at] ?? 0) - (radii[0] ?? 0)) };
+    }
+    const depthMm = depthOf(laid, at);
+    return { xMm: DEPTH_X * depthMm, yMm: DEPTH_Y * depthMm };
   });
+  // What closes strands side by side is as wide as they are: it stands half-way back.
+  const closed = design.lie === 'nested' ? shifts[0] : halfWay(shifts[0], shifts.at(-1));
+  const loops = laid.map((placed, at) => shifted(placed, at, shifts[at] ?? STILL, closed ?? STILL));
   return { loops, insideMm: Number.isFinite(insideMm) ? insideMm : 0 };
+}
+
+/** How far behind the first strand one stands, mm. */
+function depthOf(laid: readonly PlacedLoop[], strand: number): number {
+  const pairs = laid.slice(1, strand + 1).map((placed, at) => [laid[at] ?? placed, placed] as const);
+  return pairs.reduce((sum, pair) => sum + (1 + GAP_SHARE) * Math.max(...pair.map(fatness)), 0);
 }
 
 function fatness({ spots }: PlacedLoop): number {
@@ -48,16 +56,23 @@ function fatness({ spots }: PlacedLoop): number {
 }
 
 type Shift = { readonly xMm: number; readonly yMm: number };
+const STILL: Shift = { xMm: 0, yMm: 0 };
 
-function shifted(placed: PlacedLoop, strand: number, shift: Shift): PlacedLoop {
-  const move = <T extends Shift>(spot: T): T => ({
-    ...spot,
-    xMm: spot.xMm + shift.xMm,
-    yMm: spot.yMm + shift.yMm,
-  });
+function halfWay(near: Shift = STILL, far: Shift = STILL): Shift {
+  return { xMm: (near.xMm + far.xMm) / 2, yMm: (near.yMm + far.yMm) / 2 };
+}
+
+/** @param closed where what closes all strands goes; wire loops stay with their strand */
+function shifted(placed: PlacedLoop, strand: number, shift: Shift, closed: Shift): PlacedLoop {
   return {
     ...placed,
-    spots: placed.spots.map(move),
-    closing: closingOnce(placed.closing, strand).map(move),
+    spots: placed.spots.map((spot) => moved(spot, shift)),
+    closing: closingOnce(placed.closing, strand).map((spot) =>
+      moved(spot, spot.kind === 'wire-loop' ? shift : closed),
+    ),
   };
+}
+
+function moved<T extends Shift>(spot: T, by: Shift): T {
+  return { ...spot, xMm: spot.xMm + by.xMm, yMm: spot.yMm + by.yMm };
 }
