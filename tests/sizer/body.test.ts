@@ -1,7 +1,8 @@
 /** The body chart's model. */
 import { describe, expect, test } from 'vitest';
+import { figureOf } from '#core/body/figure.ts';
 import type { WornStrand } from '#draw/view/body.ts';
-import { layOn, leastRound, lengthAt, nearestTo, nextLength } from '#sizer/body/model/lay.ts';
+import { collarNeckMm, layOn, leastRound, lengthAt, nearestTo, nextLength } from '#sizer/body/model/lay.ts';
 import { lengthName } from '#sizer/body/model/lengthName.ts';
 import { bodyOf, UNKNOWN_WEARER, type WearerForm } from '#sizer/body/model/wearerForm.ts';
 import { listedOf } from '#sizer/model/answer.ts';
@@ -97,6 +98,26 @@ describe('places and lengths', () => {
     const laid = layOn(short, listedOf(short), figure);
     expect(laid).toMatchObject({ lowestMm: null, first: { status: 'too-short' } });
     expect<readonly WornStrand[]>(laid.strands).toEqual([]);
+  });
+
+  test('a collar too short for a typical neck is laid on the neck that it closes round', () => {
+    const collar = pieceOf(
+      design({ kind: 'collar', strands: [strand([section('run', [['ball-8', 1]], { usual: 20 })])] }),
+    );
+    const listed = listedOf(collar);
+    expect(layOn(collar, listed, figure).first.status).toBe('too-short');
+    const neckGirthMm = collarNeckMm(collar, listed);
+    const own = figureOf({ sex: 'unstated', neckGirthMm, heightMm: null });
+    expect(neckGirthMm).toBeLessThan(figure.neckGirth.mm);
+    expect(own.ok && layOn(collar, listed, own.figure).lowestMm).not.toBeNull();
+    expect(collarNeckMm(piece, listedOf(piece))).toBeNull();
+  });
+
+  test('a collar that no neck is like says nothing of one', () => {
+    const tiny = pieceOf(
+      design({ kind: 'collar', strands: [strand([section('run', [['ball-8', 1]], { usual: 8 })])] }),
+    );
+    expect(collarNeckMm(tiny, listedOf(tiny))).toBeNull();
   });
 
   test('the shortest that the chart goes to still closes round the neck', () => {

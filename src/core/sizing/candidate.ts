@@ -45,10 +45,13 @@ export type Aim = {
   readonly within: boolean;
 };
 
+/** What the shop asks for the piece as it lists it; `design` may have another clasp or pendant since. */
+export type Listing = { readonly priceMinor: number; readonly design: Design };
+
 export function candidate(
   design: Design,
   rules: Rules,
-  listedMinor: number,
+  listing: Listing,
   counts: Counts,
   fitted: Fitted,
   chainUsedMm: number,
@@ -71,7 +74,7 @@ export function candidate(
     insideGirthMm,
     chainUsedMm,
     changes: changesOf(design, counts),
-    priceMinor: priceOf(design, counts, rules, listedMinor),
+    priceMinor: priceOf(design, counts, rules, listing.priceMinor, listing.design),
     massG: massG(design, counts, lengthsMm),
     sequences,
   };

@@ -13,11 +13,19 @@ import type { Sizing } from './sizing.ts';
  * neck-base girth expected for a neck with what the sit adds), all others to
  * an inside girth (the body's girth with what the sit adds).
  * @param listedMinor price of the piece with its usual counts.
+ * @param listed the piece that the listed price is for, where `design` has
+ *   another clasp or pendant than it (`withEnds`, `withHanging`).
  * @returns the proven optimum, or why there is none; nothing is thrown for any
  *   design or choice.
  */
-export function size(design: Design, rules: Rules, listedMinor: number, choice: Choice): Sizing {
-  const problems = checkDesign(design);
+export function size(
+  design: Design,
+  rules: Rules,
+  listedMinor: number,
+  choice: Choice,
+  listed: Design = design,
+): Sizing {
+  const problems = [...checkDesign(design), ...(listed === design ? [] : checkDesign(listed))];
   if (problems.length > 0) return { status: 'refused', problem: { code: 'design', problems } };
-  return sizeChecked(design, rules, listedMinor, choice);
+  return sizeChecked(design, rules, listedMinor, choice, listed);
 }

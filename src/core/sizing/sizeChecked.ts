@@ -4,7 +4,7 @@ import { TooLarge } from '../fit/tooLarge.ts';
 import { fewestCounts } from '../fit/problem.ts';
 import { adviseHand } from '../hand/hand.ts';
 import type { Design } from '../strand/design.ts';
-import { candidate } from './candidate.ts';
+import { candidate, type Listing } from './candidate.ts';
 import type { Choice, Pick } from './choice.ts';
 import { limitsOf } from './limits.ts';
 import { whatHelps } from './help.ts';
@@ -55,7 +55,7 @@ function helpFor(job: Job, plan: Plan): Help[] {
   return whatHelps(job, { strand, job: planned.job, targetMm, below, above });
 }
 
-function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Choice): Sizing {
+function sizeSound(design: Design, rules: Rules, listing: Listing, choice: Choice): Sizing {
   const job = jobOf(design, rules, choice.quantity);
   const { fitted, toleranceMm } = job;
   const { of, mm } = choice.measure;
@@ -66,7 +66,7 @@ function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Ch
   const plan = planStrands(job, targetMm, 'best');
   if (plan === null) return refuse(stockProblem(design, choice.quantity));
   const made = (from: Plan): Candidate =>
-    candidate(design, rules, listedMinor, from.counts, fitted, from.chainUsedMm, {
+    candidate(design, rules, listing, from.counts, fitted, from.chainUsedMm, {
       targetMm,
       worstMm: from.worstMm,
       within: from.strands.every(({ fit }) => fit.status === 'fits'),
@@ -95,11 +95,17 @@ function sizeSound(design: Design, rules: Rules, listedMinor: number, choice: Ch
  * checked when the page was built. Dragging a slider need not check it again.
  * A design that isn't sound may give any answer, or throw.
  */
-export function sizeChecked(design: Design, rules: Rules, listedMinor: number, choice: Choice): Sizing {
+export function sizeChecked(
+  design: Design,
+  rules: Rules,
+  listedMinor: number,
+  choice: Choice,
+  listed: Design = design,
+): Sizing {
   const problem = choiceProblem(design.kind, choice);
   if (problem !== null) return refuse(problem);
   try {
-    return sizeSound(design, rules, listedMinor, choice);
+    return sizeSound(design, rules, { priceMinor: listedMinor, design: listed }, choice);
   } catch (error) {
     if (error instanceof TooLarge) return refuse(tooLarge);
     throw error;

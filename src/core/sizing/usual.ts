@@ -13,5 +13,13 @@ export { usualCounts as usual } from '../strand/usualCounts.ts';
  * @param listedMinor price of the piece with its usual counts.
  */
 export function describe(design: Design, rules: Rules, listedMinor: number, counts: Counts): Candidate {
-  return candidate(design, rules, listedMinor, counts, fittedOf(design.kind), 0, null);
+  return candidate(
+    design,
+    rules,
+    { priceMinor: listedMinor, design },
+    counts,
+    fittedOf(design.kind),
+    0,
+    null,
+  );
 }

@@ -3,6 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { BodyWords } from '#words/body.ts';
 import type { BodyChartProps } from '../props.ts';
 import { lengthName } from '../model/lengthName.ts';
+import { collarNeckMm } from '../model/lay.ts';
 import { bodyOf, UNKNOWN_WEARER } from '../model/wearerForm.ts';
 import { Chart } from './Chart.tsx';
 import { Compared } from './Compared.tsx';
@@ -16,7 +17,8 @@ export function BodyChart(props: BodyChartProps & { readonly words: BodyWords })
   const [form, setForm] = useState(UNKNOWN_WEARER);
   const [kept, setKept] = useState<readonly number[]>([]);
   // The neck that she sizes by is the neck of the chart, unless she writes another one here.
-  const ownNeck = girthMm !== null && form.neck === '' ? `${girthMm} mm` : form.neck;
+  const neckMm = girthMm ?? collarNeckMm(piece, candidate);
+  const ownNeck = neckMm !== null && form.neck === '' ? `${neckMm} mm` : form.neck;
   const body = useMemo(() => bodyOf({ ...form, neck: ownNeck }, unit), [form, ownNeck, unit]);
   const named = (mm: number) => {
     const name = lengthName(mm);

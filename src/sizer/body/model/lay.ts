@@ -1,5 +1,5 @@
 /** A piece laid on a body, and the lengths that reach a place on it. */
-import type { Figure } from '#core/body/figure.ts';
+import { figureOf, type Figure } from '#core/body/figure.ts';
 import { lieOf, type Lie } from '#core/body/lie.ts';
 import { loadOf } from '#core/body/load.ts';
 import { lengthForDrop } from '#core/body/place.ts';
@@ -28,6 +28,16 @@ export function layOn(piece: PieceForSizer, candidate: Candidate, figure: Figure
   const first: Lie = laid[0]?.lie ?? { status: 'too-short', neckBaseMm: figure.neckBase.mm };
   const lowestMm = canBeDrawn(first) ? (first.pendantDropMm ?? first.dropMm) : null;
   return { strands, first, lowestMm };
+}
+
+/**
+ * The neck that a collar closes round with an easy sit, whole mm: a typical
+ * one may be too thick for it. Null for all else, and where no neck is like it.
+ */
+export function collarNeckMm(piece: PieceForSizer, candidate: Candidate): number | null {
+  if (piece.design.kind !== 'collar') return null;
+  const neckGirthMm = Math.floor(candidate.insideGirthMm - piece.rules.easeMm.collar.easy);
+  return figureOf({ sex: 'unstated', neckGirthMm, heightMm: null }).ok ? neckGirthMm : null;
 }
 
 /** The nearest piece that can be made for a finished length; null where the piece can't be sized by length. */
