@@ -13,17 +13,52 @@ export type Callouts = {
   readonly svg: string;
   /** How far the words reach above and below the middle line. */
   readonly reachMm: number;
+  /** How far the words reach to the right. */
+  readonly rightMm: number;
 };
+
+/** Words where they stand: their left and right edge, and how many lines of words lie nearer the picture. */
+type Laid = { readonly words: string; readonly atMm: number; readonly left: number; readonly right: number };
+type Levelled = Laid & { readonly level: number };
 
 /** A wide face's letters: words that come too near a line are worse than words a little apart. */
 const WIDE_LETTER_SHARE = LETTER_SHARE * 1.1;
 
-/** Height of a line of words, in letters. */
+/** Height of a line of words, and what stays free between words and a line beside them, in letters. */
 const LINE_SHARE = 1.5;
+const CLEAR_SHARE = 0.8;
+
+/** The words of one side from left to right, over their lines where there is room, else pushed off the lines beside them. */
+function layWords(callouts: readonly Callout[], widthMm: number, textMm: number): Laid[] {
+  const clear = textMm * CLEAR_SHARE;
+  const said = callouts.flatMap(({ words, atMm }) => (words === undefined ? [] : [{ words, atMm }]));
+  const sorted = said.toSorted((one, other) => one.atMm - other.atMm);
+  return sorted.map(({ words, atMm }, at) => {
+    const wide = words.length * textMm * WIDE_LETTER_SHARE;
+    const before = sorted[at - 1];
+    const least = before === undefined ? 0 : before.atMm + clear;
+    const most = (sorted[at + 1]?.atMm ?? widthMm + clear) - clear - wide;
+    const left = Math.max(least, Math.min(atMm - wide / 2, most));
+    return { words, atMm, left, right: left + wide };
+  });
+}
+
+/**
+ * A level for each, so that no line runs through words: none stands over the
+ * line before it, so words that reach over the next ones go above them.
+ */
+function level(laid: readonly Laid[], clearMm: number): Levelled[] {
+  const levelled: Levelled[] = [];
+  for (const one of laid.toReversed()) {
+    const under = levelled.filter((other) => Math.min(other.left, other.atMm) < one.right + clearMm);
+    levelled.push({ ...one, level: Math.max(-1, ...under.map((other) => other.level)) + 1 });
+  }
+  return levelled;
+}
 
 /**
  * @param clearMm distance from the middle line at which the picture ends and the words may start
- * @param widthMm words are kept between 0 and here
+ * @param widthMm words are kept right of 0, and left of here where they can be
  */
 export function layCallouts(
   callouts: readonly Callout[],
@@ -31,26 +66,21 @@ export function layCallouts(
   widthMm: number,
   textMm: number,
 ): Callouts {
-  const ends: Record<Callout['side'], number[]> = { above: [], below: [] };
   let d = '';
   let texts = '';
   let reachMm = clearMm;
-  const said = callouts
-    .filter(({ words }) => words !== undefined)
-    .toSorted((one, other) => one.atMm - other.atMm);
-  for (const [at, { words = '', atMm, side }] of said.entries()) {
-    const half = (words.length * textMm * WIDE_LETTER_SHARE) / 2;
-    // Left of the next line on this side, so that no line runs through words.
-    const nextMm = said.slice(at + 1).find((other) => other.side === side)?.atMm ?? widthMm + textMm;
-    const middle = Math.max(half, Math.min(atMm, nextMm - textMm * 0.8 - half));
-    const level = freeLevel(ends[side], middle - half);
-    ends[side][level] = middle + half + textMm;
+  let rightMm = widthMm;
+  for (const side of ['above', 'below'] as const) {
     const way = side === 'above' ? -1 : 1;
-    const nearMm = clearMm + textMm * (0.5 + level * LINE_SHARE);
-    reachMm = Math.max(reachMm, nearMm + textMm * LINE_SHARE);
-    d += `M${pair(atMm, way * textMm * 0.4)}V${num(way * nearMm)}`;
-    const baseline = side === 'above' ? -nearMm - textMm * 0.3 : nearMm + textMm;
-    texts += element('text', { x: middle, y: baseline }, escapeXml(words));
+    const own = callouts.filter((callout) => callout.side === side);
+    for (const said of level(layWords(own, widthMm, textMm), textMm * CLEAR_SHARE)) {
+      const nearMm = clearMm + textMm * (0.5 + said.level * LINE_SHARE);
+      reachMm = Math.max(reachMm, nearMm + textMm * LINE_SHARE);
+      rightMm = Math.max(rightMm, said.right);
+      d += `M${pair(said.atMm, way * textMm * 0.4)}V${num(way * nearMm)}`;
+      const baseline = side === 'above' ? -nearMm - textMm * 0.3 : nearMm + textMm;
+      texts += element('text', { x: (said.left + said.right) / 2, y: baseline }, escapeXml(said.words));
+    }
   }
   const lines = element('path', { d, stroke: 'currentColor', 'stroke-width': textMm * 0.06, opacity: '.75' });
   const look = {
@@ -59,11 +89,5 @@ export function layCallouts(
     'text-anchor': 'middle',
     'font-family': 'inherit',
   };
-  return { svg: lines + element('g', look, texts), reachMm };
-}
-
-/** The lowest line on which nothing stands at `fromMm` or beyond. */
-function freeLevel(ends: readonly number[], fromMm: number): number {
-  const found = ends.findIndex((endMm) => endMm <= fromMm);
-  return found === -1 ? ends.length : found;
+  return { svg: lines + element('g', look, texts), reachMm, rightMm };
 }

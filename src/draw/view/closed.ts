@@ -23,8 +23,8 @@ function lowestMm({ spots }: PlacedLoop): number {
   return Math.max(0, ...spots.map(({ yMm }) => yMm));
 }
 
-/** A square that holds everything, with a margin, mm; a circle of `leastMm` round the origin at least. */
-export function squareRound(
+/** What holds everything, with a margin, mm; a circle of `leastMm` round the origin at least. */
+export function boxRound(
   design: Design,
   loops: readonly PlacedLoop[],
   leastMm: number,
@@ -44,8 +44,6 @@ export function squareRound(
   if (hangMm > 0 && loops[0] !== undefined) ys.push(lowestMm(loops[0]) + hangMm);
   const left = Math.min(...xs) - marginMm;
   const top = Math.min(...ys) - marginMm;
-  const width = Math.max(...xs) + marginMm - left;
-  const height = Math.max(...ys) + marginMm - top;
-  const side = Math.max(width, height);
-  return { x: left - (side - width) / 2, y: top - (side - height) / 2, width: side, height: side };
+  const right = Math.max(...xs) + marginMm;
+  return { x: left, y: top, width: right - left, height: Math.max(...ys) + marginMm - top };
 }

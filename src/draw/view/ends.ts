@@ -78,7 +78,7 @@ export function drawEnds(design: Design, sequence: readonly Placed[], options: E
     textMm,
   );
   const reachMm = callouts.reachMm + 1;
-  const box = { x: -3, y: -reachMm, width: rightMm + 6, height: 2 * reachMm };
+  const box = { x: -3, y: -reachMm, width: callouts.rightMm + 6, height: 2 * reachMm };
   return svgDocument(options, box, ink.definitions(), painted + callouts.svg);
 }
 

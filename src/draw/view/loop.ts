@@ -5,7 +5,7 @@ import { mixInk } from '../paint/ink.ts';
 import { placeLoops } from '../place/loops.ts';
 import { svgDocument, type Caption } from '../svg/document.ts';
 import { element } from '../svg/text.ts';
-import { paintLoop, paintLoopHanging, squareRound } from './closed.ts';
+import { paintLoop, paintLoopHanging, boxRound } from './closed.ts';
 
 const MARGIN_MM = 3;
 
@@ -29,7 +29,7 @@ export function drawLoop(
     opacity: '.6',
   });
   const hung = paintLoopHanging(ink, design, loops);
-  const box = squareRound(design, loops, 1, MARGIN_MM);
+  const box = boxRound(design, loops, 1, MARGIN_MM);
   const content = cylinder + painted.join('') + hung;
   return svgDocument(options, box, ink.definitions(), content, options.lifeSize ?? false);
 }

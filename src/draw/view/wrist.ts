@@ -5,7 +5,7 @@ import { mixInk } from '../paint/ink.ts';
 import { placeLoops } from '../place/loops.ts';
 import { svgDocument, type Box, type Caption } from '../svg/document.ts';
 import { element, escapeXml, num, pair } from '../svg/text.ts';
-import { paintLoop, paintLoopHanging, squareRound } from './closed.ts';
+import { paintLoop, paintLoopHanging, boxRound } from './closed.ts';
 
 const MARGIN_MM = 4;
 
@@ -37,7 +37,7 @@ export function drawWrist(
   const wristMm = options.girthMm / (2 * Math.PI);
   const dropMm = insideMm > 0 ? insideMm - wristMm : 0;
   const wrist = paintWrist(wristMm, -dropMm);
-  const box = squareRound(design, loops, wristMm, MARGIN_MM);
+  const box = boxRound(design, loops, wristMm, MARGIN_MM);
   const hidden = behind.length > 0 ? ink.clip(allBut(wristMm, -dropMm, box)) : '';
   const back = hidden === '' ? '' : element('g', { 'clip-path': hidden }, behind.toReversed().join(''));
   const gap = dropMm > 0 ? paintAir(insideMm, 2 * dropMm, options.airLabel ?? '', box.width / 26) : '';

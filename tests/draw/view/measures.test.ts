@@ -54,7 +54,7 @@ test('ten millimetres of ease are 3.18 mm of air', () => {
   expect(airMm(150, 165)).toBeLessThan(0);
 });
 
-test('no words of a close-up run into others on their line', () => {
+test('no words of a close-up run into others on their line, and no line through words', () => {
   const words = fc.stringMatching(/^[a-z]{1,14}$/);
   const one = fc.record({
     words,
@@ -63,11 +63,27 @@ test('no words of a close-up run into others on their line', () => {
   });
   fc.assert(
     fc.property(fc.array(one, { maxLength: 6 }), (callouts) => {
-      const { svg } = layCallouts(callouts, 5, 60, 2);
+      const { svg, rightMm } = layCallouts(callouts, 5, 60, 2);
       const texts = [...svg.matchAll(/<text(?: x="([^"]+)")?(?: y="([^"]+)")?>([a-z]+)</g)].map(
         ([, x = '0', y = '0', text = '']) => ({ x: Number(x), y, half: text.length / 2 }),
       );
       expect(texts).toHaveLength(callouts.length);
+      // A line from the picture to the height of its words: M x y V y.
+      const lines = [...svg.matchAll(/M(-?[\d.]+)[ ,]?(-?[\d.]+)V(-?[\d.]+)/g)].map(([, x, , end]) => ({
+        x: Number(x),
+        end: Number(end),
+      }));
+      expect(lines).toHaveLength(callouts.length);
+      for (const { x, y, half } of texts) {
+        expect(x - half).toBeGreaterThan(-0.02);
+        expect(x + half).toBeLessThan(rightMm + 0.02);
+        for (const line of lines) {
+          const beside = Math.abs(line.x - x) > half - 0.02;
+          const beyond =
+            Math.sign(line.end) === Math.sign(Number(y)) && Math.abs(line.end) > Math.abs(Number(y));
+          expect(beside || !beyond).toBe(true);
+        }
+      }
       for (const [at, first] of texts.entries()) {
         for (const second of texts.slice(at + 1)) {
           if (first.y === second.y) {
