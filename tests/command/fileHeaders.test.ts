@@ -23,3 +23,20 @@ it('gives every public page what a careful person expects', () => {
   expect(headers.has('referrer-policy')).toBe(true);
   expect(headers.has('permissions-policy')).toBe(true);
 });
+
+it('lets a browser keep for ever only what is named by its content', () => {
+  const rules = readHeaders(readFileSync('public/_headers', 'utf8'));
+  const kept = (path: string) => headersFor(rules, path).get('cache-control') ?? '';
+  for (const path of [
+    '/_astro/a.1b2c.js',
+    '/pagefind/fragment/en_1.pf_fragment',
+    '/pagefind/index/en_1.pf_index',
+  ]) {
+    // RFC 8246, section 2.
+    expect(kept(path), path).toContain('immutable');
+  }
+  expect(kept('/fonts/ysabeau-latin.woff2')).toBe('public, max-age=2592000');
+  for (const path of ['/', '/pieces/weir-light/', '/pagefind/pagefind-entry.json', '/pagefind/pagefind.js']) {
+    expect(kept(path), path).toBe('');
+  }
+});

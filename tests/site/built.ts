@@ -63,15 +63,21 @@ export function brotliSize(path: string): number {
   return bytes;
 }
 
-/** What a browser fetches of a script: itself and all it imports statically, by brotli at its best. */
-export function brotliBytes(scripts: readonly string[]): number {
+const STATIC = /(?:\bimport|\bfrom)\s*["'](\.{1,2}\/[^"']+|\/[^"']+)["']/g;
+const ON_DEMAND = /\bimport\(\s*["'`](\.{1,2}\/[^"'`]+|\/[^"'`]+)["'`]/g;
+
+/**
+ * What a browser fetches of a script, by brotli at its best: itself and all it
+ * imports statically, or all it may ever import too.
+ */
+export function brotliBytes(scripts: readonly string[], which: 'at-first' | 'ever' = 'at-first'): number {
   const all = new Set<string>();
   const visit = (path: string): void => {
     if (all.has(path)) return;
     all.add(path);
     const code = read(path);
-    const imports = /(?:\bimport|\bfrom)\s*["'](\.{1,2}\/[^"']+|\/[^"']+)["']/g;
-    for (const [, to = ''] of code.matchAll(imports)) visit(new URL(to, `http://site${path}`).pathname);
+    const imports = [...code.matchAll(STATIC), ...(which === 'ever' ? code.matchAll(ON_DEMAND) : [])];
+    for (const [, to = ''] of imports) visit(new URL(to, `http://site${path}`).pathname);
   };
   scripts.forEach(visit);
   return [...all].reduce((sum, path) => sum + brotliSize(path), 0);
