@@ -88,7 +88,7 @@ describe('a piece on the board', () => {
     }
   });
 
-  test('nothing overlaps in the bend', () => {
+  test('nothing overlaps in the bend by more than 0.15 mm', () => {
     const overlaps = designs.flatMap((design) =>
       layBoard(design, usualSequences(design), 'left').strands.flatMap(({ spots }) =>
         spots.slice(1).map((next, at) => overlapMm(spots[at] ?? next, next)),
