@@ -51,6 +51,8 @@ export const body: typeof english = {
   handleText: (f, lengthMm, dropMm) => `${f.length(lengthMm)} lang, ${below(f, dropMm)}`,
   tooShort: (f, neckBaseMm) =>
     `Zu kurz, um sich an diesem Halsansatz zu schließen, der ungefähr ${f.length(neckBaseMm)} rund ist.`,
+  onNeck: (f, neckMm) =>
+    `Gezeigt an einem Hals von ${f.length(neckMm)} Umfang, um den dieses Stück bequem liegt.`,
   unreachable: 'So weit reicht dieses Stück nicht.',
   names: {
     collar: 'Collier',

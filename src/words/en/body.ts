@@ -55,6 +55,8 @@ export const body = {
     `${f.length(lengthMm)} long, ${below(f, dropMm)}`,
   tooShort: (f: Format, neckBaseMm: number): string =>
     `Too short to close at the foot of this neck, which is about ${f.length(neckBaseMm)} round.`,
+  onNeck: (f: Format, neckMm: number): string =>
+    `Shown on a neck ${f.length(neckMm)} round, which this one closes round with an easy sit.`,
   unreachable: 'This piece can’t reach that place.',
   names: {
     collar: 'collar',

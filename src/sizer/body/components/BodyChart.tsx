@@ -17,8 +17,10 @@ export function BodyChart(props: BodyChartProps & { readonly words: BodyWords })
   const [form, setForm] = useState(UNKNOWN_WEARER);
   const [kept, setKept] = useState<readonly number[]>([]);
   // The neck that she sizes by is the neck of the chart, unless she writes another one here.
-  const neckMm = girthMm ?? collarNeckMm(piece, candidate);
-  const ownNeck = neckMm !== null && form.neck === '' ? `${neckMm} mm` : form.neck;
+  const unsaid = form.neck === '';
+  const presumedNeckMm = unsaid && girthMm === null ? collarNeckMm(piece, candidate) : null;
+  const neckMm = girthMm ?? presumedNeckMm;
+  const ownNeck = neckMm !== null && unsaid ? `${neckMm} mm` : form.neck;
   const body = useMemo(() => bodyOf({ ...form, neck: ownNeck }, unit), [form, ownNeck, unit]);
   const named = (mm: number) => {
     const name = lengthName(mm);
@@ -36,7 +38,16 @@ export function BodyChart(props: BodyChartProps & { readonly words: BodyWords })
         problem={body.ok ? null : body.problem}
         onChange={setForm}
       />
-      {body.ok && <Chart {...props} body={body} kept={kept} named={named} movable={bySize} />}
+      {body.ok && (
+        <Chart
+          {...props}
+          body={body}
+          kept={kept}
+          named={named}
+          movable={bySize}
+          presumedNeckMm={presumedNeckMm}
+        />
+      )}
       {bySize && (
         <>
           <button

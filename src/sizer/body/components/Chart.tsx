@@ -28,6 +28,8 @@ type ChartProps = BodyChartProps & {
   readonly kept: readonly number[];
   readonly named: (mm: number) => string;
   readonly movable: boolean;
+  /** The neck that is shown where nobody said one and a typical one won't do, mm; else null. */
+  readonly presumedNeckMm: number | null;
 };
 
 export function Chart({
@@ -43,6 +45,7 @@ export function Chart({
   kept,
   named,
   movable,
+  presumedNeckMm,
 }: ChartProps) {
   const { figure, sex } = body;
   const laid = useMemo(() => layOn(piece, candidate, figure), [piece, candidate, figure]);
@@ -52,14 +55,15 @@ export function Chart({
     most: limits?.mostMm ?? 0,
     now: candidate.fittedMm,
   };
+  // Of a collar the girth is what is fitted; of a necklace the first strand's length.
+  const lengthMm = movable ? candidate.fittedMm : candidate.finishedLengthMm;
   const options = useMemo(() => {
     const compared = kept.flatMap((mm) => {
       const other = nearestTo(piece, mm);
       const strand = other === null ? undefined : layOn(piece, other, figure).strands[0];
       return strand === undefined ? [] : [{ lie: strand.lie, label: named(mm) }];
     });
-    const description =
-      laid.lowestMm === null ? '' : words.handleText(format, candidate.fittedMm, laid.lowestMm);
+    const description = laid.lowestMm === null ? '' : words.handleText(format, lengthMm, laid.lowestMm);
     const caption = { title: words.picture(piece.name), description, idPrefix: `${id}-worn` };
     const longest = movable ? nearestTo(piece, reach.most) : null;
     const bottomMm = depthFor(longest === null ? laid : layOn(piece, longest, figure));
@@ -84,7 +88,13 @@ export function Chart({
         onEnd={(end) => take(reach[end])}
       />
       {movable && <p class="sizer-hint">{words.hint}</p>}
-      <ChartNotes words={words} format={format} lie={laid.first} child={figure.child} />
+      <ChartNotes
+        words={words}
+        format={format}
+        lie={laid.first}
+        child={figure.child}
+        presumedNeckMm={presumedNeckMm}
+      />
     </>
   );
 }

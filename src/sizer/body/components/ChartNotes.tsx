@@ -9,12 +9,14 @@ export type ChartNotesProps = {
   readonly format: Format;
   readonly lie: Lie;
   readonly child: boolean;
+  readonly presumedNeckMm: number | null;
 };
 
-export function ChartNotes({ words, format, lie, child }: ChartNotesProps) {
+export function ChartNotes({ words, format, lie, child, presumedNeckMm }: ChartNotesProps) {
   return (
     <>
       <p role="status">{hangs(words, format, lie)}</p>
+      {presumedNeckMm !== null && <p>{words.onNeck(format, presumedNeckMm)}</p>}
       {child && <ChildCautions words={words} />}
       <p>{words.estimate}</p>
       {lie.status !== 'too-short' && (
