@@ -232,6 +232,16 @@ describe('measures', () => {
 });
 
 describe('body chart', () => {
+  test('a collar too short for a typical neck is shown on the one that it closes round', async () => {
+    const { page } = await open('/pieces/tenterhooks/');
+    await island(page).getByText('Worn', { exact: true }).click();
+    await island(page)
+      .getByText(/^Shown on a neck/)
+      .waitFor();
+    expect(await island(page).locator('.chart-drawing desc').textContent()).toMatch(/long, .+ the pit/);
+    await page.context().close();
+  });
+
   test('the length follows the lowest point, by keys and by dragging', async () => {
     const { page } = await open(NECKLACE);
     await size(page, '17 1/2');
