@@ -43,7 +43,7 @@ export function takenByRepeat(strand: Strand, section: Section): ReadonlyMap<str
  * the centre to the clasp, 1 at the clasp. The centre of a one-run strand is
  * its middle.
  */
-export function costByPlace(strand: Strand, index: number): number {
+function costByPlace(strand: Strand, index: number): number {
   const count = strand.sections.length;
   return strand.mirrored ? count - index : Math.min(index, count - 1 - index) + 1;
 }

@@ -1,26 +1,23 @@
 /**
  * Checks an answer of the sizing against the design. What is stated of every
  * piece is worked out anew, apart from the search, and so is the claim that
- * nothing one repeat away is better. Laying out (`expand`), the loop
- * (`solveLoop`) and the costs by place are the solver's own, so a fault in
- * those would pass here. It says what is broken.
+ * nothing one repeat away is better. The radius of a loop (`solveLoop`) is
+ * the solver's own, so a fault in it must be caught by `verifyLoop`. It says
+ * what is broken.
  */
 import { solveLoop } from '../geometry/loop.ts';
 import type { Candidate, Sizing } from '../sizing/sizing.ts';
-import { costByPlace } from './problem.ts';
 import type { Design } from '../strand/design.ts';
-import { expand } from '../strand/expand.ts';
-import { loopParts } from '../strand/parts.ts';
 import {
   allowed,
   checkStock,
   CLOSE_MM,
   lengthOf,
   near,
-  strung,
   verifyCandidate,
   type Fault,
 } from './verifyCandidate.ts';
+import { costOfCounts, strung, verifierParts } from './verifyParts.ts';
 
 /** A hundredth, in which answers are compared, mm. */
 const HUNDREDTH_MM = 0.01;
@@ -45,14 +42,9 @@ function standing(design: Design, counts: readonly number[], sizing: Sized): rea
   const measured =
     sizing.fitted === 'length'
       ? lengthOf(design, strung(strand, counts), 0)
-      : solveLoop(loopParts(design, expand(design, [counts])[0] ?? [])).insideGirthMm;
+      : solveLoop(verifierParts(design, strand, counts, 0)).insideGirthMm;
   const error = Math.round(Math.abs(measured - sizing.targetMm) * 100);
-  const cost = strand.sections.reduce(
-    (sum, section, index) =>
-      sum + (section.cost ?? costByPlace(strand, index)) * Math.abs((counts[index] ?? 0) - section.usual),
-    0,
-  );
-  return [Math.max(0, error - Math.round(sizing.toleranceMm * 100)), cost];
+  return [Math.max(0, error - Math.round(sizing.toleranceMm * 100)), costOfCounts(strand, counts)];
 }
 
 /** Whether a repeat more or less of one section would be preferred. One strand without an extender only. */

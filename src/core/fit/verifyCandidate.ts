@@ -1,6 +1,6 @@
 /**
- * Checks one piece against its design. Counts, order, lengths, stock and
- * changes are worked out anew, apart from the search; the inside girth is
+ * Checks one piece against its design. Counts, order, loop parts, lengths,
+ * stock and changes are worked out anew, apart from the search; the inside girth is
  * solved by the same `solveLoop`, whose loop `verifyLoop` then checks by its
  * definition. It says what is broken.
  */
@@ -9,7 +9,7 @@ import { verifyLoop } from '../geometry/verifyLoop.ts';
 import type { Candidate } from '../sizing/sizing.ts';
 import type { Component } from '../components/component.ts';
 import type { Design, Strand } from '../strand/design.ts';
-import { loopParts } from '../strand/parts.ts';
+import { strung, verifierParts } from './verifyParts.ts';
 
 export type Fault = {
   readonly code:
@@ -33,22 +33,6 @@ export type Fault = {
 /** Sums of some hundred lengths differ by less than this in any order, mm. */
 export const CLOSE_MM = 1e-6;
 export const near = (one: number, other: number, by = CLOSE_MM): boolean => Math.abs(one - other) <= by;
-
-/** Ids in stringing order, written out one by one. */
-export function strung(strand: Strand, counts: readonly number[]): string[] {
-  const half: string[] = [];
-  const middle: string[] = [];
-  strand.sections.forEach((section, index) => {
-    for (let repeat = 0; repeat < (counts[index] ?? 0); repeat += 1) {
-      for (const part of section.motif) {
-        for (let copy = 0; copy < part.count; copy += 1) {
-          (strand.mirrored && section.role === 'focal' ? middle : half).push(part.component);
-        }
-      }
-    }
-  });
-  return strand.mirrored ? [...half.toReversed(), ...middle, ...half] : half;
-}
 
 export function allowed(strand: Strand, counts: readonly number[] | undefined): boolean {
   return (
@@ -130,7 +114,7 @@ export function verifyCandidate(design: Design, candidate: Candidate, pieces: nu
     hold(allowed(strand, candidate.counts[index]), 'counts', at);
     hold(sameSequence(design, strand, candidate, index), 'sequence', at);
     lengths.push(lengthOf(design, strung(strand, candidate.counts[index] ?? []), candidate.chainUsedMm));
-    const parts = loopParts(design, candidate.sequences[index] ?? [], candidate.chainUsedMm);
+    const parts = verifierParts(design, strand, candidate.counts[index] ?? [], candidate.chainUsedMm);
     const loop = solveLoop(parts);
     girths.push(loop.insideGirthMm);
     hold(verifyLoop(parts, loop).length === 0, 'loop', at);
