@@ -1,11 +1,9 @@
 /**
  * Checks an answer of the sizing against the design. What is stated of every
  * piece is worked out anew, apart from the search, and so is the claim that
- * nothing one repeat away is better. The radius of a loop (`solveLoop`) is
- * the solver's own, so a fault in it must be caught by `verifyLoop`. It says
- * what is broken.
+ * nothing one repeat away is better. Laying out, girth and costs share nothing
+ * with the solver. It says what is broken.
  */
-import { solveLoop } from '../geometry/loop.ts';
 import type { Candidate, Sizing } from '../sizing/sizing.ts';
 import type { Design } from '../strand/design.ts';
 import {
@@ -17,6 +15,7 @@ import {
   verifyCandidate,
   type Fault,
 } from './verifyCandidate.ts';
+import { girthByRelaxing } from './verifyGirth.ts';
 import { costOfCounts, strung, verifierParts } from './verifyParts.ts';
 
 /** A hundredth, in which answers are compared, mm. */
@@ -42,7 +41,7 @@ function standing(design: Design, counts: readonly number[], sizing: Sized): rea
   const measured =
     sizing.fitted === 'length'
       ? lengthOf(design, strung(strand, counts), 0)
-      : solveLoop(verifierParts(design, strand, counts, 0)).insideGirthMm;
+      : girthByRelaxing(verifierParts(design, strand, counts, 0));
   const error = Math.round(Math.abs(measured - sizing.targetMm) * 100);
   return [Math.max(0, error - Math.round(sizing.toleranceMm * 100)), costOfCounts(strand, counts)];
 }
