@@ -4,6 +4,7 @@ import type { Aim } from '#core/body/place.ts';
 import type { Sex } from '#core/body/neckBase.ts';
 import type { Measure, Pick } from '#core/sizing/choice.ts';
 import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { Fitted } from '#core/sizing/target.ts';
 import type { LengthProblem, LengthUnit, ParsedLength } from '#core/units/length.ts';
 import { parseLength } from '#core/units/length.ts';
 import { LANGS } from '#words/lang.ts';
@@ -17,6 +18,7 @@ export type Place = 'pit' | 'bust' | 'navel' | Given;
 
 export type Wanted =
   | { readonly by: 'measure'; readonly of: Measure['of']; readonly given: Given }
+  | { readonly by: 'found'; readonly of: Fitted; readonly given: Given }
   | { readonly by: 'place'; readonly place: Place; readonly aim: Aim | null };
 
 export type Options = {
@@ -68,6 +70,7 @@ const flag = { type: 'boolean' } as const;
 /** Every option the command knows. */
 const KNOWN = {
   ...{ wrist: text, ankle: text, neck: text, length: text, place: text, aim: text },
+  ...{ found: text, 'found-girth': text },
   ...{ sex: text, height: text, age: text },
   ...{ sit: text, hand: text, pick: text, quantity: text },
   ...{ unit: text, lang: text, content: text },
@@ -75,6 +78,7 @@ const KNOWN = {
 } as const;
 
 const MEASURES = ['wrist', 'ankle', 'neck', 'length'] as const;
+const FOUND = ['found', 'found-girth'] as const;
 const LANDMARKS = ['pit', 'bust', 'navel'] as const;
 
 type Values = Readonly<Partial<Record<keyof typeof KNOWN, string | boolean>>>;
@@ -127,9 +131,13 @@ function wanted(values: Values, fallback: LengthUnit): Wanted {
   const at = place(values, fallback);
   const given = MEASURES.filter((of) => values[of] !== undefined);
   const asked = at !== null || given.includes('length') ? given.filter((of) => of !== 'neck') : given;
-  const options = [...(at === null ? [] : ['place']), ...asked];
+  const measured = FOUND.filter((option) => values[option] !== undefined);
+  const options = [...(at === null ? [] : ['place']), ...asked, ...measured];
   if (options.length > 1) throw new Usage({ code: 'too-many-measures', options });
   if (at !== null) return { by: 'place', place: at, aim: oneOf(values, 'aim', ['strand', 'pendant']) };
+  const [back] = measured;
+  const piece = back === undefined ? null : length(values, back, fallback);
+  if (piece !== null) return { by: 'found', of: back === 'found' ? 'length' : 'girth', given: piece };
   const of = asked[0];
   const found = of === undefined ? null : length(values, of, fallback);
   if (of === undefined || found === null) throw new Usage({ code: 'no-measure' });

@@ -10,6 +10,7 @@ import { answerOf } from './answer.ts';
 import { placeSentence, subjectSentence, usageSentence } from './complain.ts';
 import { EXIT } from './exit.ts';
 import type { Exit } from './exit.ts';
+import { answerFound } from './found.ts';
 import { readOptions } from './options.ts';
 import type { Options } from './options.ts';
 import { reach } from './place.ts';
@@ -31,7 +32,7 @@ function unitOf(options: Options, subject: Subject): 'in' | 'cm' {
   if (options.unit !== null) return options.unit;
   const { wanted } = options;
   const written =
-    wanted.by === 'measure' ? wanted.given : typeof wanted.place === 'object' ? wanted.place : null;
+    wanted.by !== 'place' ? wanted.given : typeof wanted.place === 'object' ? wanted.place : null;
   if (written === null) return subject.unit;
   return /cm|mm|met/i.test(written.text) ? 'cm' : 'in';
 }
@@ -84,10 +85,10 @@ export function run(argv: readonly string[], terminal: Terminal): Exit {
     return found.problem.code === 'design' ? EXIT.refused : EXIT.unread;
   }
   const { subject } = found;
-  return answer(
-    subject,
-    options,
-    terminal,
-    formatFor(options.lang, unitOf(options, subject), subject.rules.currency),
-  );
+  const format = formatFor(options.lang, unitOf(options, subject), subject.rules.currency);
+  const { wanted, json } = options;
+  if (wanted.by === 'found') {
+    return answerFound(subject, { of: wanted.of, mm: wanted.given.mm, json }, terminal, format);
+  }
+  return answer(subject, options, terminal, format);
 }

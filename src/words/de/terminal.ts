@@ -46,6 +46,10 @@ Was gewünscht ist (eins davon)
   --place                   wie weit unter der Halsgrube, oder pit, bust, navel
   --aim                     strand oder pendant: was dort liegen soll
 
+Ein fertiges Stück ohne Plan (stattdessen; sein erster Strang)
+  --found        seine Länge mit Verschluss: die Anzahlen, die sie erklären
+  --found-girth  sein Innenumfang (JSON: public/schema/size-found.json)
+
 Wer es trägt (für --place und wo eine Kette liegt)
   --neck   Umfang, neben --place oder --length
   --sex    female, male oder unstated (unstated)
@@ -70,6 +74,10 @@ lesbar; 3: nur in der Nähe, die nächsten Stücke stehen da; 4: außerhalb dess
 was das Stück sein kann; 5: abgelehnt; 6: Katalog, Stück oder Eingabe nicht
 lesbar; 1: etwas anderes.
 `,
+  found: {
+    heading: (name: string) => `${name}: Anzahlen, die das Maß erklären, wahrscheinlichste zuerst`,
+    row: (percent: number, counts: string, measures: string) => `${percent} %  ${counts}: ${measures}`,
+  },
   seeHelp: 'Mehr mit --help.',
   usage: {
     'unknown-option': ({ message }) => message,

@@ -35,6 +35,10 @@ What is wanted (one of them)
   --place                   a drop below the pit of the neck, or pit, bust, navel
   --aim                     strand or pendant: what is to lie at the place
 
+A finished piece, and no plan of it (instead; its first strand)
+  --found        its length, clasp included: the counts that explain it
+  --found-girth  its inside girth (JSON: public/schema/size-found.json)
+
 Who wears it (for --place, and where a necklace lies)
   --neck   girth, beside --place or --length
   --sex    female, male or unstated (unstated)
@@ -58,6 +62,10 @@ It ends with 0: within tolerance; 2: the command line can’t be read; 3: only
 near the size, the nearest pieces are given; 4: outside what the piece can be;
 5: refused; 6: catalogue, piece or input can’t be read; 1: something else.
 `,
+  found: {
+    heading: (name: string) => `${name}: counts that explain the measure, likeliest first`,
+    row: (percent: number, counts: string, measures: string) => `${percent}%  ${counts}: ${measures}`,
+  },
   seeHelp: 'Try --help.',
   usage: {
     'unknown-option': ({ message }: { readonly message: string }): string => message,
