@@ -14,7 +14,7 @@ export const ANSWER_FORMAT = 'claspwise/size-answer';
 export const ANSWER_VERSION = 1;
 
 /** Micrometres and micrograms: below what anyone measures, above rounding noise. */
-const rounded = (value: number): number => Math.round(value * 1000) / 1000;
+export const rounded = (value: number): number => Math.round(value * 1000) / 1000;
 
 /** Every number of a plain value rounded; infinities, which JSON doesn't know, as null. */
 function plain(value: unknown): unknown {

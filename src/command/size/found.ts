@@ -6,14 +6,13 @@ import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
 import { terminalWords } from '#words/terminal.ts';
+import { rounded } from './answer.ts';
 import { EXIT } from './exit.ts';
 import type { Exit } from './exit.ts';
 import type { Subject } from './subject.ts';
 
 /** How far a maker's measuring is off, standard deviation, mm (common practice, no source). */
 const MEASURING_SD_MM: Readonly<Record<Fitted, number>> = { length: 0.5, girth: 1.5 };
-
-const rounded = (value: number): number => Math.round(value * 1000) / 1000;
 
 type Told = Extract<Explained, { readonly status: 'explained' }>['explanations'];
 

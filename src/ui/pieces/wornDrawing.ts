@@ -1,8 +1,9 @@
 /** A piece as it is worn at the length it has in the shop, with what the drawing says in words. */
-import type { Piece, Shop } from '#catalogue/catalogue.ts';
+import type { Piece } from '#catalogue/catalogue.ts';
 import { figureOf, type Figure } from '#core/body/figure.ts';
 import { lieOf, type Lie } from '#core/body/lie.ts';
 import { loadOf } from '#core/body/load.ts';
+import type { Rules } from '#core/sizing/rules.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { drawBody, type WornStrand } from '#draw/view/body.ts';
 import { airMm, drawWrist } from '#draw/view/wrist.ts';
@@ -41,8 +42,7 @@ function onBody(piece: Piece, name: string, asShown: Candidate, figure: Figure, 
 }
 
 /** Round the girth that it fits with an easy sit. */
-function onWrist(piece: Piece, name: string, shop: Shop, asShown: Candidate, lang: Lang): WornDrawing {
-  const { rules } = shop;
+function onWrist(piece: Piece, name: string, rules: Rules, asShown: Candidate, lang: Lang): WornDrawing {
   const words = pageWords(lang).piece;
   const girthMm = asShown.insideGirthMm - rules.easeMm[piece.design.kind].easy;
   const unit = lang === 'de' ? 'cm' : 'in';
@@ -64,11 +64,11 @@ function onWrist(piece: Piece, name: string, shop: Shop, asShown: Candidate, lan
 export function wornDrawing(
   piece: Piece,
   name: string,
-  shop: Shop,
+  rules: Rules,
   asShown: Candidate,
   lang: Lang,
 ): WornDrawing {
-  if (piece.design.kind !== 'necklace') return onWrist(piece, name, shop, asShown, lang);
+  if (piece.design.kind !== 'necklace') return onWrist(piece, name, rules, asShown, lang);
   const body = figureOf(TYPICAL);
   if (!body.ok) throw new RangeError(`got ${body.problem.code} for a typical body, expected a figure`);
   return onBody(piece, name, asShown, body.figure, lang);

@@ -5,6 +5,7 @@ import { loadOf } from '#core/body/load.ts';
 import { lengthForDrop } from '#core/body/place.ts';
 import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
+import { askedOf } from '#core/sizing/target.ts';
 import type { WornStrand } from '#draw/view/body.ts';
 import type { PieceForSizer } from '../../props.ts';
 
@@ -36,7 +37,7 @@ export function layOn(piece: PieceForSizer, candidate: Candidate, figure: Figure
  */
 export function collarNeckMm(piece: PieceForSizer, candidate: Candidate): number | null {
   if (piece.design.kind !== 'collar') return null;
-  const neckGirthMm = Math.floor(candidate.insideGirthMm - piece.rules.easeMm.collar.easy);
+  const neckGirthMm = Math.floor(askedOf(piece.rules, 'collar', 'neck', candidate.insideGirthMm, 'easy'));
   return figureOf({ sex: 'unstated', neckGirthMm, heightMm: null }).ok ? neckGirthMm : null;
 }
 
