@@ -1,9 +1,9 @@
 /** From what the maker wrote to the shop and the core's rules. */
 import type { Rules } from '#core/sizing/rules.ts';
 import type { Shop } from '../catalogue.ts';
-import type { AuthoredShop } from '../schemas/shop.ts';
+import type { AuthoredRules, AuthoredShop } from '../schemas/shop.ts';
 
-function rulesOf(value: AuthoredShop): Rules {
+export function rulesOf(value: AuthoredRules): Rules {
   return {
     currency: value.currency,
     toleranceMm: value.tolerance,

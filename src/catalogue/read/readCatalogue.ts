@@ -1,18 +1,15 @@
 /** The whole content folder in one go: the catalogue, and everything that is wrong with it. */
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Component, Wire } from '#core/components/component.ts';
 import { LANGS, isLang } from '#words/lang.ts';
 import { buildComponent } from '../build/component.ts';
 import { buildPiece } from '../build/piece.ts';
-import { buildShop } from '../build/shop.ts';
 import { buildWire } from '../build/wire.ts';
-import { wireKey, type Catalogue, type Guide, type Shop } from '../catalogue.ts';
+import { wireKey, type Catalogue, type Guide } from '../catalogue.ts';
 import { newestFirst } from '../order.ts';
 import { componentSchema } from '../schemas/component.ts';
 import { guideSchema } from '../schemas/guide.ts';
 import { pieceSchema } from '../schemas/piece.ts';
-import { shopSchema, type AuthoredShop } from '../schemas/shop.ts';
 import { wireSchema } from '../schemas/wire.ts';
 import { assertCurrency } from '../truths/currency.ts';
 import { assertOwnNames } from '../truths/names.ts';
@@ -20,6 +17,7 @@ import { collectFiles, collectMaps, idOfFile } from './collect.ts';
 import { readEntry } from './entry.ts';
 import { contentFiles } from './files.ts';
 import { inOrder, problem, type Problem } from './problem.ts';
+import { readShop } from './readShop.ts';
 import { take } from './source.ts';
 
 export type Reading = {
@@ -30,29 +28,6 @@ export type Reading = {
   /** Remarks that stop nothing. */
   readonly notes: readonly Problem[];
 };
-
-function shopAmounts(value: AuthoredShop) {
-  const { price } = value;
-  return [
-    [['price', 'labour'], price.labour],
-    [['price', 'packing'], price.packing],
-    [['price', 'round-up-to'], price['round-up-to']],
-  ] as const;
-}
-
-function readShop(folder: string, file: string): { shop: Shop | null; problems: Problem[] } {
-  if (!existsSync(join(folder, file))) {
-    return { shop: null, problems: [problem({ file, line: 1, field: '' }, 'shop-missing', { file })] };
-  }
-  const taken = take(folder, file);
-  if (taken.source === null) return { shop: null, problems: [...taken.problems] };
-  const { entry, problems } = readEntry('shop', taken.source, [], shopSchema);
-  if (entry === null) return { shop: null, problems: [...problems] };
-  const strange = shopAmounts(entry.value).flatMap(([path, amount]) =>
-    assertCurrency(entry, path, amount, entry.value.currency),
-  );
-  return { shop: buildShop(entry.value), problems: strange };
-}
 
 function readComponents(folder: string, files: readonly string[], currency: string | null) {
   const collected = collectMaps(folder, files, componentSchema);

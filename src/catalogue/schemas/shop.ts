@@ -60,4 +60,10 @@ export const shopSchema = fields({
   }),
 });
 
+/** The rules alone, as they stand in the shop's file; the rest of it may be there and isn't needed. */
+export const rulesSchema = shopSchema.partial({
+  ...{ name: true, maker: true, place: true, since: true, line: true, unit: true, orders: true },
+});
+
 export type AuthoredShop = z.output<typeof shopSchema>;
+export type AuthoredRules = z.output<typeof rulesSchema>;

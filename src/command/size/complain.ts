@@ -42,6 +42,8 @@ export function subjectSentence(problem: SubjectProblem, lang: Lang): string {
       return subject.catalogue(problem);
     case 'no-such-piece':
       return subject['no-such-piece'](problem);
+    case 'rules-currency':
+      return subject['rules-currency'](problem);
     case 'not-json':
       return subject['not-json'](problem);
     case 'input-too-long':

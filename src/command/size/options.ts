@@ -42,6 +42,8 @@ export type Options = {
   readonly card: boolean;
   /** Content folder; null for the shop's own. */
   readonly content: string | null;
+  /** File with rules in the place of the shop's; null for the shop's own. */
+  readonly rules: string | null;
 };
 
 export type UsageProblem =
@@ -73,7 +75,7 @@ const KNOWN = {
   ...{ found: text, 'found-girth': text },
   ...{ sex: text, height: text, age: text },
   ...{ sit: text, hand: text, pick: text, quantity: text },
-  ...{ unit: text, lang: text, content: text },
+  ...{ unit: text, lang: text, content: text, rules: text },
   ...{ json: flag, card: flag, help: { ...flag, short: 'h' } },
 } as const;
 
@@ -172,6 +174,7 @@ function read(values: Values, positionals: readonly string[], lang: Lang): Optio
     json: values.json === true,
     card: values.card === true,
     content: values.content === undefined ? null : String(values.content),
+    rules: values.rules === undefined ? null : String(values.rules),
   };
 }
 

@@ -78,8 +78,8 @@ export function run(argv: readonly string[], terminal: Terminal): Exit {
   const folder = options.content ?? terminal.content;
   const found =
     options.piece === '-'
-      ? designFrom(terminal.stdin(), folder, options.lang)
-      : pieceFrom(folder, options.piece, options.lang);
+      ? designFrom(terminal.stdin(), folder, options.rules, options.lang)
+      : pieceFrom(folder, options.piece, options.rules, options.lang);
   if (!found.ok) {
     terminal.err(subjectSentence(found.problem, options.lang));
     return found.problem.code === 'design' ? EXIT.refused : EXIT.unread;

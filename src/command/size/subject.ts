@@ -1,5 +1,7 @@
 /** What is to be sized: a piece of the catalogue, or a design from standard input. */
+import { near } from '#catalogue/read/near.ts';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readRules } from '#catalogue/read/readShop.ts';
 import { report } from '#catalogue/read/problem.ts';
 import { designIn, textsOf } from '#catalogue/catalogue.ts';
 import type { Piece, Shop } from '#catalogue/catalogue.ts';
@@ -24,7 +26,18 @@ export type Subject = {
 export type SubjectProblem =
   /** The catalogue's own report, file, line and mending. */
   | { readonly code: 'catalogue'; readonly report: string }
-  | { readonly code: 'no-such-piece'; readonly piece: string; readonly pieces: readonly string[] }
+  | {
+      readonly code: 'no-such-piece';
+      readonly piece: string;
+      readonly near: string;
+      readonly pieces: readonly string[];
+    }
+  | {
+      readonly code: 'rules-currency';
+      readonly file: string;
+      readonly written: string;
+      readonly shop: string;
+    }
   | { readonly code: 'not-json'; readonly message: string }
   | { readonly code: 'input-too-long'; readonly most: number }
   | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
@@ -43,17 +56,36 @@ function ofPiece(piece: Piece, shop: Shop, lang: Lang): Subject {
   return { id, name: textsOf(piece, lang).name, design: designIn(piece, lang), rules, listedMinor, unit };
 }
 
+/** The rules of a file instead of the shop's; without a file the shop's stay. */
+function underRules(subject: Subject, file: string | null, lang: Lang): Found {
+  if (file === null) return { ok: true, subject };
+  const { rules, unit, problems } = readRules(file);
+  if (rules === null) return refuse({ code: 'catalogue', report: report(problems, lang) });
+  const { currency } = subject.rules;
+  if (rules.currency !== currency) {
+    return refuse({ code: 'rules-currency', file, written: rules.currency, shop: currency });
+  }
+  return { ok: true, subject: { ...subject, rules, unit: unit ?? subject.unit } };
+}
+
 /** A piece of the catalogue by its id. */
-export function pieceFrom(folder: string, id: string, lang: Lang): Found {
+export function pieceFrom(folder: string, id: string, rulesFile: string | null, lang: Lang): Found {
   const { catalogue, problems } = readCatalogue(folder);
   if (catalogue === null || problems.length > 0)
     return refuse({ code: 'catalogue', report: report(problems, lang) });
   const piece = catalogue.pieces.find((one) => one.id === id);
   if (piece === undefined) {
     const pieces = catalogue.pieces.map((one) => one.id).sort();
-    return refuse({ code: 'no-such-piece', piece: id, pieces });
+    return refuse({ code: 'no-such-piece', piece: id, near: near(id, pieces), pieces });
   }
-  return { ok: true, subject: ofPiece(piece, catalogue.shop, lang) };
+  return underRules(ofPiece(piece, catalogue.shop, lang), rulesFile, lang);
+}
+
+/** Rules for a design of no catalogue: a file's, for which no content folder is opened, or the shop's. */
+function rulesFor(folder: string, rulesFile: string | null) {
+  if (rulesFile !== null) return readRules(rulesFile);
+  const { catalogue, problems } = readCatalogue(folder);
+  return { rules: catalogue?.shop.rules ?? null, unit: catalogue?.shop.unit ?? null, problems };
 }
 
 function parse(text: string): { readonly value: unknown } | { readonly message: string } {
@@ -64,8 +96,8 @@ function parse(text: string): { readonly value: unknown } | { readonly message: 
   }
 }
 
-/** A whole design as JSON. The shop's rules hold for it, and its price is by rule, for nobody listed one. */
-export function designFrom(text: string, folder: string, lang: Lang): Found {
+/** A whole design as JSON. Its costs are in the rules' currency, and its price is by rule, for nobody listed one. */
+export function designFrom(text: string, folder: string, rulesFile: string | null, lang: Lang): Found {
   if (text.length > MOST_INPUT) return refuse({ code: 'input-too-long', most: MOST_INPUT });
   const parsed = parse(text);
   if ('message' in parsed) return refuse({ code: 'not-json', message: parsed.message });
@@ -73,9 +105,9 @@ export function designFrom(text: string, folder: string, lang: Lang): Found {
   const design = parsed.value as Design;
   const problems = checkDesign(design);
   if (problems.length > 0) return refuse({ code: 'design', problems });
-  const { catalogue, problems: written } = readCatalogue(folder);
-  if (catalogue === null) return refuse({ code: 'catalogue', report: report(written, lang) });
-  const { rules, unit } = catalogue.shop;
+  const { rules, unit, problems: written } = rulesFor(folder, rulesFile);
+  if (rules === null) return refuse({ code: 'catalogue', report: report(written, lang) });
   const listedMinor = rulePrice(design, usual(design), rules);
-  return { ok: true, subject: { id: design.id, name: design.id, design, rules, listedMinor, unit } };
+  const { id } = design;
+  return { ok: true, subject: { id, name: id, design, rules, listedMinor, unit: unit ?? 'in' } };
 }

@@ -29,6 +29,8 @@ const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
   'too-large': 'ist größer als jedes Stück',
 };
 
+const perhaps = (near: string): string => (near === '' ? '' : `Meintest du „${near}“? `);
+
 function designProblemLine({ code, at, args }: DesignProblem): string {
   const figures = Object.entries(args).map(([name, value]) => `${name} ${value}`);
   return `  ${at === '' ? 'Der Entwurf' : at} ${designProblems[code]}${figures.length > 0 ? ` (${figures.join(', ')})` : ''}.`;
@@ -68,6 +70,9 @@ Die Antwort
   --card     mit der Werkkarte
   --json     als JSON; public/schema/size-answer.json beschreibt es
   --content  ein anderer Inhaltsordner
+  --rules    eine Datei mit Regeln statt denen des Ladens: tolerance, ease,
+             wire, minutes, price und currency, geschrieben wie in
+             content/shop.yaml
 
 Der Befehl endet mit 0: innerhalb der Toleranz; 2: die Befehlszeile ist nicht
 lesbar; 3: nur in der Nähe, die nächsten Stücke stehen da; 4: außerhalb dessen,
@@ -94,7 +99,10 @@ lesbar; 1: etwas anderes.
   },
   subject: {
     catalogue: ({ report }) => report,
-    'no-such-piece': ({ piece, pieces }) => `Es gibt kein Stück „${piece}“. Es gibt: ${pieces.join(', ')}.`,
+    'no-such-piece': ({ piece, near, pieces }) =>
+      `Es gibt kein Stück „${piece}“. ${perhaps(near)}Es gibt: ${pieces.join(', ')}.`,
+    'rules-currency': ({ file, written, shop }) =>
+      `${file}  currency\n  Die Regeln rechnen in ${written}, die Kosten des Stücks in ${shop}.\n  Schreibe die Beträge und „currency“ der Regeln in ${shop}.`,
     'not-json': ({ message }) => `Die Standardeingabe ist kein JSON: ${message}`,
     'input-too-long': ({ most }) =>
       `Die Standardeingabe hat mehr als ${most} Zeichen; so viele braucht kein Entwurf.`,

@@ -23,6 +23,8 @@ const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
   'too-large': 'is larger than any piece',
 };
 
+const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
+
 export const terminal = {
   help: `Size a piece.
 
@@ -57,6 +59,8 @@ The answer
   --card     with the bench card
   --json     as JSON; public/schema/size-answer.json describes it
   --content  another content folder
+  --rules    a file of rules instead of the shop’s: tolerance, ease, wire,
+             minutes, price and currency, written as in content/shop.yaml
 
 It ends with 0: within tolerance; 2: the command line can’t be read; 3: only
 near the size, the nearest pieces are given; 4: outside what the piece can be;
@@ -86,8 +90,25 @@ near the size, the nearest pieces are given; 4: outside what the piece can be;
   },
   subject: {
     catalogue: ({ report }: { readonly report: string }): string => report,
-    'no-such-piece': ({ piece, pieces }: { readonly piece: string; readonly pieces: readonly string[] }) =>
-      `There is no piece “${piece}”. There are: ${pieces.join(', ')}.`,
+    'no-such-piece': ({
+      piece,
+      near,
+      pieces,
+    }: {
+      readonly piece: string;
+      readonly near: string;
+      readonly pieces: readonly string[];
+    }) => `There is no piece “${piece}”. ${perhaps(near)}There are: ${pieces.join(', ')}.`,
+    'rules-currency': ({
+      file,
+      written,
+      shop,
+    }: {
+      readonly file: string;
+      readonly written: string;
+      readonly shop: string;
+    }) =>
+      `${file}  currency\n  The rules reckon in ${written}, but the piece’s costs are in ${shop}.\n  Write the rules’ amounts and “currency” in ${shop}.`,
     'not-json': ({ message }: { readonly message: string }) => `Standard input isn’t JSON: ${message}`,
     'input-too-long': ({ most }: { readonly most: number }) =>
       `Standard input has more than ${most} characters; no design needs as many.`,
