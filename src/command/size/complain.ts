@@ -6,7 +6,7 @@ import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
 import { stringingWords } from '#words/stringing.ts';
 import { terminalWords } from '#words/terminal.ts';
-import type { UsageProblem } from './options.ts';
+import type { UsageProblem } from './fields.ts';
 import type { PlaceProblem } from './place.ts';
 import type { SubjectProblem } from './subject.ts';
 
@@ -22,6 +22,10 @@ export function usageSentence(problem: UsageProblem, lang: Lang): string {
       return usage['too-many-pieces'](problem);
     case 'no-measure':
       return usage['no-measure']();
+    case 'not-beside':
+      return usage['not-beside'](problem);
+    case 'only-beside':
+      return usage['only-beside'](problem);
     case 'too-many-measures':
       return usage['too-many-measures'](problem);
     case 'not-one-of':

@@ -1,7 +1,9 @@
 /** From a finished piece back to its counts: what `--found` and `--found-girth` answer. */
 import { explainPiece } from '#core/sizing/explain.ts';
 import type { Explained } from '#core/sizing/explain.ts';
+import type { SizingProblem } from '#core/sizing/sizing.ts';
 import type { Fitted } from '#core/sizing/target.ts';
+import type { Strand } from '#core/strand/design.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
@@ -9,49 +11,92 @@ import { terminalWords } from '#words/terminal.ts';
 import { rounded } from './answer.ts';
 import { EXIT } from './exit.ts';
 import type { Exit } from './exit.ts';
+import { foundText } from './foundText.ts';
 import type { Subject } from './subject.ts';
 
 /** How far a maker's measuring is off, standard deviation, mm (common practice, no source). */
 const MEASURING_SD_MM: Readonly<Record<Fitted, number>> = { length: 0.5, girth: 1.5 };
 
-type Told = Extract<Explained, { readonly status: 'explained' }>['explanations'];
+/** Measuring is further off than this many standard deviations less than once in 15,000 times. */
+const EXPLAINED_SDS = 4;
 
-function jsonOf({ id, name, design }: Subject, of: Fitted, mm: number, told: Told): string {
-  const explanations = told.map(({ counts, measuresMm, offMm, share }) => {
-    const sections = (design.strands[0]?.sections ?? []).map((section, index) => {
-      return { section: section.id, count: counts[index] ?? 0 };
-    });
-    return { sections, measuresMm: rounded(measuresMm), offMm: rounded(offMm), share: rounded(share) };
-  });
-  const found = { of, mm: rounded(mm), sdMm: MEASURING_SD_MM[of] };
+/** A strand with what was measured of it and the counts that explain that, the likeliest first. */
+export type StrandFound = {
+  readonly strand: Strand;
+  readonly mm: number;
+  readonly explanations: Extract<Explained, { readonly status: 'explained' }>['explanations'];
+};
+
+/** Whether none of the counts explains the measure. */
+export const isFar = (of: Fitted, { explanations }: StrandFound): boolean =>
+  explanations.every(({ offMm }) => Math.abs(offMm) > EXPLAINED_SDS * MEASURING_SD_MM[of]);
+
+type Asked = { readonly of: Fitted; readonly mms: readonly number[]; readonly json: boolean };
+
+/**
+ * A measure for each strand, in the design's order. One serves all strands side
+ * by side, which share one clasp; nested strands each have a length of their
+ * own. null where the measures given don't go round.
+ */
+function measuresFor({ design }: Subject, mms: readonly number[]): readonly number[] | null {
+  const { strands, lie } = design;
+  if (mms.length === strands.length) return mms;
+  const [mm] = mms;
+  if (mms.length !== 1 || mm === undefined || lie === 'nested') return null;
+  return strands.map(() => mm);
+}
+
+function explainAll({ design }: Subject, of: Fitted, mms: readonly number[]): StrandFound[] | SizingProblem {
+  const told: StrandFound[] = [];
+  for (const [index, strand] of design.strands.entries()) {
+    const mm = mms[index] ?? 0;
+    const explained = explainPiece(design, index, { of, mm, sdMm: MEASURING_SD_MM[of], reckoned: null });
+    if (explained.status === 'refused') return explained.problem;
+    told.push({ strand, mm, explanations: explained.explanations });
+  }
+  return told;
+}
+
+function jsonOf({ id, name, design }: Subject, of: Fitted, told: readonly StrandFound[]): string {
+  const strands = told.map(({ strand, mm, explanations }) => ({
+    strand: strand.id,
+    mm: rounded(mm),
+    explanations: explanations.map(({ counts, measuresMm, offMm, share }) => {
+      const sections = strand.sections.map((section, index) => {
+        return { section: section.id, count: counts[index] ?? 0 };
+      });
+      return { sections, measuresMm: rounded(measuresMm), offMm: rounded(offMm), share: rounded(share) };
+    }),
+  }));
   const head = { format: 'claspwise/size-found', version: 1, piece: { id, name, kind: design.kind } };
-  return JSON.stringify({ ...head, found, explanations }, null, 2);
+  return JSON.stringify({ ...head, found: { of, sdMm: MEASURING_SD_MM[of] }, strands }, null, 2);
 }
 
-function textOf({ name, design }: Subject, told: Told, f: Format): string {
-  const { found } = terminalWords(f.lang);
-  const lines = told.map(({ counts, measuresMm, share }) => {
-    const sections = (design.strands[0]?.sections ?? []).map(
-      ({ id }, index) => `${id} ${counts[index] ?? 0}`,
-    );
-    return `  ${found.row(Math.round(share * 100), sections.join(', '), f.length(measuresMm))}`;
-  });
-  return [found.heading(name), ...lines].join('\n');
-}
-
-/** Answer for the first strand of a piece. Nothing is thrown. */
+/** Answer for every strand of a piece. Nothing is thrown. */
 export function answerFound(
   subject: Subject,
-  { of, mm, json }: { readonly of: Fitted; readonly mm: number; readonly json: boolean },
+  { of, mms, json }: Asked,
   terminal: { readonly out: (text: string) => void; readonly err: (text: string) => void },
   f: Format,
 ): Exit {
-  const explained = explainPiece(subject.design, 0, { of, mm, sdMm: MEASURING_SD_MM[of], reckoned: null });
-  if (explained.status === 'refused') {
-    terminal.err(sentenceOf(sizingWords(f.lang).problems, explained.problem, f));
+  const measures = measuresFor(subject, mms);
+  if (measures === null) {
+    const { lie, strands } = subject.design;
+    terminal.err(
+      terminalWords(f.lang).found.measures({
+        option: of === 'length' ? 'found' : 'found-girth',
+        given: mms.length,
+        strands: strands.length,
+        nested: lie === 'nested',
+      }),
+    );
     return EXIT.refused;
   }
-  const told = explained.explanations;
-  terminal.out(json ? jsonOf(subject, of, mm, told) : textOf(subject, told, f));
-  return EXIT.fits;
+  const told = explainAll(subject, of, measures);
+  if (!Array.isArray(told)) {
+    terminal.err(sentenceOf(sizingWords(f.lang).problems, told, f));
+    return EXIT.refused;
+  }
+  terminal.out(json ? jsonOf(subject, of, told) : foundText(subject, of, told, f));
+  return told.some((one) => isFar(of, one)) ? EXIT.near : EXIT.fits;
 }

@@ -5,20 +5,19 @@ import type { Sex } from '#core/body/neckBase.ts';
 import type { Measure, Pick } from '#core/sizing/choice.ts';
 import type { Hand, Sit } from '#core/sizing/rules.ts';
 import type { Fitted } from '#core/sizing/target.ts';
-import type { LengthProblem, LengthUnit, ParsedLength } from '#core/units/length.ts';
-import { parseLength } from '#core/units/length.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import { LANGS } from '#words/lang.ts';
 import type { Lang } from '#words/lang.ts';
-
-/** A length with the text it was written as. */
-export type Given = { readonly mm: number; readonly text: string };
+import { KNOWN, length, lengthOf, number, oneOf, Usage } from './fields.ts';
+import type { Given, UsageProblem, Values } from './fields.ts';
 
 /** Where on the body: a landmark, or a drop below the pit of the neck. */
 export type Place = 'pit' | 'bust' | 'navel' | Given;
 
 export type Wanted =
   | { readonly by: 'measure'; readonly of: Measure['of']; readonly given: Given }
-  | { readonly by: 'found'; readonly of: Fitted; readonly given: Given }
+  /** One measure for all strands, or one for each. */
+  | { readonly by: 'found'; readonly of: Fitted; readonly given: readonly Given[] }
   | { readonly by: 'place'; readonly place: Place; readonly aim: Aim | null };
 
 export type Options = {
@@ -46,86 +45,30 @@ export type Options = {
   readonly rules: string | null;
 };
 
-export type UsageProblem =
-  | { readonly code: 'unknown-option'; readonly message: string }
-  | { readonly code: 'no-piece' }
-  | { readonly code: 'too-many-pieces'; readonly pieces: readonly string[] }
-  | { readonly code: 'no-measure' }
-  | { readonly code: 'too-many-measures'; readonly options: readonly string[] }
-  | {
-      readonly code: 'not-one-of';
-      readonly option: string;
-      readonly value: string;
-      readonly choices: readonly string[];
-    }
-  | { readonly code: 'bad-number'; readonly option: string; readonly value: string }
-  | { readonly code: 'bad-measure'; readonly option: string; readonly problem: LengthProblem };
-
 export type Read =
   | { readonly ok: true; readonly options: Options }
   | { readonly ok: 'help'; readonly lang: Lang }
   | { readonly ok: false; readonly lang: Lang; readonly problem: UsageProblem };
 
-const text = { type: 'string' } as const;
-const flag = { type: 'boolean' } as const;
-
-/** Every option the command knows. */
-const KNOWN = {
-  ...{ wrist: text, ankle: text, neck: text, length: text, place: text, aim: text },
-  ...{ found: text, 'found-girth': text },
-  ...{ sex: text, height: text, age: text },
-  ...{ sit: text, hand: text, pick: text, quantity: text },
-  ...{ unit: text, lang: text, content: text, rules: text },
-  ...{ json: flag, card: flag, help: { ...flag, short: 'h' } },
-} as const;
-
 const MEASURES = ['wrist', 'ankle', 'neck', 'length'] as const;
 const FOUND = ['found', 'found-girth'] as const;
+const NOT_BESIDE_FOUND = [
+  ...(['aim', 'sex', 'height', 'age', 'sit', 'hand', 'pick', 'quantity', 'card', 'rules'] as const),
+] as const;
 const LANDMARKS = ['pit', 'bust', 'navel'] as const;
-
-type Values = Readonly<Partial<Record<keyof typeof KNOWN, string | boolean>>>;
-
-/** Carries a problem out of the small readers below; caught in `readOptions`, never beyond. */
-class Usage extends Error {
-  readonly problem: UsageProblem;
-  constructor(problem: UsageProblem) {
-    super(problem.code);
-    this.problem = problem;
-  }
-}
-
-function oneOf<Name extends string>(
-  values: Values,
-  option: keyof typeof KNOWN,
-  choices: readonly Name[],
-): Name | null {
-  const value = values[option];
-  if (value === undefined) return null;
-  const found = choices.find((choice) => choice === value);
-  if (found === undefined) throw new Usage({ code: 'not-one-of', option, value: String(value), choices });
-  return found;
-}
-
-function length(values: Values, option: keyof typeof KNOWN, fallback: LengthUnit): Given | null {
-  const value = values[option];
-  if (value === undefined) return null;
-  const found: ParsedLength = parseLength(String(value), fallback);
-  if (!found.ok) throw new Usage({ code: 'bad-measure', option, problem: found.problem });
-  return { mm: found.mm, text: found.text };
-}
-
-function number(values: Values, option: keyof typeof KNOWN): number | null {
-  const value = values[option];
-  if (value === undefined) return null;
-  if (!/^\d{1,4}(?:\.\d{1,3})?$/.test(String(value))) {
-    throw new Usage({ code: 'bad-number', option, value: String(value) });
-  }
-  return Number(value);
-}
 
 function place(values: Values, fallback: LengthUnit): Place | null {
   const named = LANDMARKS.find((landmark) => landmark === values.place);
   return named ?? length(values, 'place', fallback);
+}
+
+/** The counts of a finished piece hang on no wearer, no sit and no shop's rules. */
+function foundBy(values: Values, option: (typeof FOUND)[number], fallback: LengthUnit): Wanted {
+  const options = NOT_BESIDE_FOUND.filter((name) => values[name] !== undefined);
+  if (options.length > 0) throw new Usage({ code: 'not-beside', options, beside: option });
+  const written = (values[option] ?? []) as readonly string[];
+  const given = written.map((value) => lengthOf(option, value, fallback));
+  return { by: 'found', of: option === 'found' ? 'length' : 'girth', given };
 }
 
 /** What is wanted: a place, or exactly one measure. A neck beside a place or a length is the wearer's. */
@@ -134,12 +77,12 @@ function wanted(values: Values, fallback: LengthUnit): Wanted {
   const given = MEASURES.filter((of) => values[of] !== undefined);
   const asked = at !== null || given.includes('length') ? given.filter((of) => of !== 'neck') : given;
   const measured = FOUND.filter((option) => values[option] !== undefined);
-  const options = [...(at === null ? [] : ['place']), ...asked, ...measured];
+  const options: readonly string[] = [...(at === null ? [] : ['place']), ...asked, ...measured];
   if (options.length > 1) throw new Usage({ code: 'too-many-measures', options });
   if (at !== null) return { by: 'place', place: at, aim: oneOf(values, 'aim', ['strand', 'pendant']) };
   const [back] = measured;
-  const piece = back === undefined ? null : length(values, back, fallback);
-  if (piece !== null) return { by: 'found', of: back === 'found' ? 'length' : 'girth', given: piece };
+  if (back !== undefined) return foundBy(values, back, fallback);
+  if (values.aim !== undefined) throw new Usage({ code: 'only-beside', option: 'aim', beside: 'place' });
   const of = asked[0];
   const found = of === undefined ? null : length(values, of, fallback);
   if (of === undefined || found === null) throw new Usage({ code: 'no-measure' });

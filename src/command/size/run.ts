@@ -27,14 +27,19 @@ export type Terminal = {
   readonly content: string;
 };
 
+/** The measure as it was written; null for a landmark. */
+function writtenText(wanted: Options['wanted']): string | null {
+  if (wanted.by === 'found') return wanted.given[0]?.text ?? null;
+  if (wanted.by === 'measure') return wanted.given.text;
+  return typeof wanted.place === 'object' ? wanted.place.text : null;
+}
+
 /** The unit to answer in: the one asked for, else the one the measure was written in, else the shop's. */
 function unitOf(options: Options, subject: Subject): 'in' | 'cm' {
   if (options.unit !== null) return options.unit;
-  const { wanted } = options;
-  const written =
-    wanted.by !== 'place' ? wanted.given : typeof wanted.place === 'object' ? wanted.place : null;
-  if (written === null) return subject.unit;
-  return /cm|mm|met/i.test(written.text) ? 'cm' : 'in';
+  const text = writtenText(options.wanted);
+  if (text === null) return subject.unit;
+  return /cm|mm|met/i.test(text) ? 'cm' : 'in';
 }
 
 function choiceOf({ wanted, sit, hand, pick, quantity }: Options, reached: Reached | null): Choice {
@@ -88,7 +93,12 @@ export function run(argv: readonly string[], terminal: Terminal): Exit {
   const format = formatFor(options.lang, unitOf(options, subject), subject.rules.currency);
   const { wanted, json } = options;
   if (wanted.by === 'found') {
-    return answerFound(subject, { of: wanted.of, mm: wanted.given.mm, json }, terminal, format);
+    return answerFound(
+      subject,
+      { of: wanted.of, mms: wanted.given.map(({ mm }) => mm), json },
+      terminal,
+      format,
+    );
   }
   return answer(subject, options, terminal, format);
 }

@@ -48,9 +48,11 @@ Was gewünscht ist (eins davon)
   --place                   wie weit unter der Halsgrube, oder pit, bust, navel
   --aim                     strand oder pendant: was dort liegen soll
 
-Ein fertiges Stück ohne Plan (stattdessen; sein erster Strang)
-  --found        seine Länge mit Verschluss: die Anzahlen, die sie erklären
-  --found-girth  sein Innenumfang (JSON: public/schema/size-found.json)
+Ein fertiges Stück, dessen Anzahlen nirgends stehen (stattdessen)
+  --found        seine Länge mit Verschluss: gibt die Anzahlen, die sie erklären
+  --found-girth  sein innerer Umfang, ebenso
+                 für jeden Strang einmal, oder einmal für alle nebeneinander;
+                 --json beschreibt public/schema/size-found.json
 
 Wer es trägt (für --place und wo eine Kette liegt)
   --neck   Umfang, neben --place oder --length
@@ -74,14 +76,29 @@ Die Antwort
              wire, minutes, price und currency, geschrieben wie in
              content/shop.yaml
 
-Der Befehl endet mit 0: innerhalb der Toleranz; 2: die Befehlszeile ist nicht
-lesbar; 3: nur in der Nähe, die nächsten Stücke stehen da; 4: außerhalb dessen,
-was das Stück sein kann; 5: abgelehnt; 6: Katalog, Stück oder Eingabe nicht
-lesbar; 1: etwas anderes.
+Der Befehl endet mit
+  0  innerhalb der Toleranz, oder die Anzahlen sind gefunden
+  1  etwas Unvorhergesehenes
+  2  die Befehlszeile ist nicht lesbar
+  3  nur in der Nähe: die nächsten Stücke oder Anzahlen stehen da
+  4  außerhalb dessen, was das Stück sein kann: die Grenzen stehen da
+  5  abgelehnt: mit dem Maß oder dem Entwurf lässt sich so nicht rechnen
+  6  Katalog, Stück, Regeln oder Eingabe sind nicht lesbar
 `,
   found: {
-    heading: (name: string) => `${name}: Anzahlen, die das Maß erklären, wahrscheinlichste zuerst`,
-    row: (percent: number, counts: string, measures: string) => `${percent} %  ${counts}: ${measures}`,
+    heading: 'Anzahlen, die das fertige Stück erklären, wahrscheinlichste zuerst',
+    measures: ({ option, given, strands, nested }) =>
+      `Das Stück hat ${strands === 1 ? 'einen Strang' : `${strands} Stränge`}, --${option} steht aber ${given}-mal da. ${strands === 1 ? `Gib --${option} einmal an.` : `Gib --${option} für jeden Strang einmal an, in der Reihenfolge des Entwurfs${nested ? ': Sie hängen untereinander, jeder hat sein eigenes Maß' : ', oder einmal für alle'}.`}`,
+    measured: (of, measure) =>
+      of === 'length' ? `Gemessen: ${measure} lang` : `Gemessen: ${measure} innen herum`,
+    far: (counts, measures) =>
+      `Keine Anzahlen in der Nähe der üblichen erklären das. Miss noch einmal oder prüfe, ob es dieses Stück ist. Die nächsten, ${counts}, hätten ${measures}.`,
+    row: (percent, counts, measures) => `${`${percent} %`.padStart(5)}  ${counts}: ${measures}`,
+    fewer: (f, count) => `und ${f.number(count)} weitere, jede unwahrscheinlicher als 1 zu 200`,
+    legend: 'Jeweils eins davon ist:',
+    part: (f, count, name) => (count === 1 ? name : `${f.number(count)} × ${name}`),
+    holds: (name, parts, oneSide) =>
+      `${name}: ${parts.join(' + ')}${oneSide ? ' (gezählt auf einer Seite der Mitte)' : ''}`,
   },
   seeHelp: 'Mehr mit --help.',
   usage: {
@@ -90,6 +107,9 @@ lesbar; 1: etwas anderes.
     'too-many-pieces': ({ pieces }) =>
       `Nenne ein Stück, nicht ${pieces.length}: ${pieces.join(', ')}. Ein Maß mit Leerzeichen braucht Anführungszeichen.`,
     'no-measure': () => 'Sag, was gewünscht ist: --wrist, --ankle, --neck, --length oder --place.',
+    'not-beside': ({ options, beside }) =>
+      `${options.map((option) => `--${option}`).join(' und ')} ${options.length === 1 ? 'passt' : 'passen'} nicht zu --${beside}: Die Anzahlen eines fertigen Stücks hängen davon nicht ab. Bitte weglassen.`,
+    'only-beside': ({ option, beside }) => `--${option} sagt nur neben --${beside} etwas.`,
     'too-many-measures': ({ options }) =>
       `Gewünscht ist ein Maß, da sind aber ${options.map((option) => `--${option}`).join(' und ')}.`,
     'not-one-of': ({ option, value, choices }) =>

@@ -37,9 +37,11 @@ What is wanted (one of them)
   --place                   a drop below the pit of the neck, or pit, bust, navel
   --aim                     strand or pendant: what is to lie at the place
 
-A finished piece, and no plan of it (instead; its first strand)
-  --found        its length, clasp included: the counts that explain it
-  --found-girth  its inside girth (JSON: public/schema/size-found.json)
+A finished piece whose counts aren’t written down (instead)
+  --found        its length, clasp included: gives the counts that explain it
+  --found-girth  its inside girth, likewise
+                 once for each strand, or once for all strands side by side;
+                 --json is described by public/schema/size-found.json
 
 Who wears it (for --place, and where a necklace lies)
   --neck   girth, beside --place or --length
@@ -62,13 +64,35 @@ The answer
   --rules    a file of rules instead of the shop’s: tolerance, ease, wire,
              minutes, price and currency, written as in content/shop.yaml
 
-It ends with 0: within tolerance; 2: the command line can’t be read; 3: only
-near the size, the nearest pieces are given; 4: outside what the piece can be;
-5: refused; 6: catalogue, piece or input can’t be read; 1: something else.
+It ends with
+  0  within tolerance, or the counts are found
+  1  something unforeseen
+  2  the command line can’t be read
+  3  only near: the nearest pieces, or the nearest counts, are given
+  4  outside what the piece can be: its limits are given
+  5  refused: the size or the design can’t be worked with, or not so
+  6  the catalogue, the piece, the rules or the input can’t be read
 `,
   found: {
-    heading: (name: string) => `${name}: counts that explain the measure, likeliest first`,
-    row: (percent: number, counts: string, measures: string) => `${percent}%  ${counts}: ${measures}`,
+    heading: 'Counts that explain the finished piece, likeliest first',
+    measures: (found: {
+      readonly option: string;
+      readonly given: number;
+      readonly strands: number;
+      readonly nested: boolean;
+    }) =>
+      `The piece has ${found.strands} strand${found.strands === 1 ? '' : 's'}, but --${found.option} is given ${found.given === 1 ? 'once' : `${found.given} times`}. ${found.strands === 1 ? `Give --${found.option} once.` : `Give --${found.option} once for each strand, in the order of the design${found.nested ? ': they hang one below the other, each with a measure of its own' : ', or once for all'}.`}`,
+    measured: (of: 'length' | 'girth', measure: string) =>
+      of === 'length' ? `Measured ${measure} long` : `Measured ${measure} round the inside`,
+    far: (counts: string, measures: string) =>
+      `No counts near the usual ones explain that. Measure again, or check that it is this piece. The nearest, ${counts}, would measure ${measures}.`,
+    row: (percent: number, counts: string, measures: string) =>
+      `${`${percent}%`.padStart(4)}  ${counts}: ${measures}`,
+    fewer: (f: Format, count: number) => `and ${f.number(count)} more, each less likely than 1 in 200`,
+    legend: 'Where one of each is:',
+    part: (f: Format, count: number, name: string) => (count === 1 ? name : `${f.number(count)} × ${name}`),
+    holds: (name: string, parts: readonly string[], oneSide: boolean) =>
+      `${name}: ${parts.join(' + ')}${oneSide ? ' (counted on one side of the middle)' : ''}`,
   },
   seeHelp: 'Try --help.',
   usage: {
@@ -77,6 +101,10 @@ near the size, the nearest pieces are given; 4: outside what the piece can be;
     'too-many-pieces': ({ pieces }: { readonly pieces: readonly string[] }) =>
       `Name one piece, not ${pieces.length}: ${pieces.join(', ')}. A measure with a space needs quotes.`,
     'no-measure': () => 'Say what is wanted: --wrist, --ankle, --neck, --length or --place.',
+    'not-beside': ({ options, beside }: { readonly options: readonly string[]; readonly beside: string }) =>
+      `${options.map((option) => `--${option}`).join(' and ')} can’t stand beside --${beside}: the counts of a finished piece don’t depend on that. Leave ${options.length === 1 ? 'it' : 'them'} out.`,
+    'only-beside': ({ option, beside }: { readonly option: string; readonly beside: string }) =>
+      `--${option} says something only beside --${beside}.`,
     'too-many-measures': ({ options }: { readonly options: readonly string[] }) =>
       `One measure is wanted, but there are ${options.map((option) => `--${option}`).join(' and ')}.`,
     'not-one-of': (found: {

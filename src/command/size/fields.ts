@@ -1,0 +1,85 @@
+/** The options of `size` as they are written, and how one is read. */
+import type { LengthProblem, LengthUnit, ParsedLength } from '#core/units/length.ts';
+import { parseLength } from '#core/units/length.ts';
+
+/** A length with the text it was written as. */
+export type Given = { readonly mm: number; readonly text: string };
+
+export type UsageProblem =
+  | { readonly code: 'unknown-option'; readonly message: string }
+  | { readonly code: 'no-piece' }
+  | { readonly code: 'too-many-pieces'; readonly pieces: readonly string[] }
+  | { readonly code: 'no-measure' }
+  /** Options that say nothing beside another one. */
+  | { readonly code: 'not-beside'; readonly options: readonly string[]; readonly beside: string }
+  | { readonly code: 'only-beside'; readonly option: string; readonly beside: string }
+  | { readonly code: 'too-many-measures'; readonly options: readonly string[] }
+  | {
+      readonly code: 'not-one-of';
+      readonly option: string;
+      readonly value: string;
+      readonly choices: readonly string[];
+    }
+  | { readonly code: 'bad-number'; readonly option: string; readonly value: string }
+  | { readonly code: 'bad-measure'; readonly option: string; readonly problem: LengthProblem };
+
+const text = { type: 'string' } as const;
+const flag = { type: 'boolean' } as const;
+/** May be given more than once. */
+const texts = { type: 'string', multiple: true } as const;
+
+/** Every option the command knows. */
+export const KNOWN = {
+  ...{ wrist: text, ankle: text, neck: text, length: text, place: text, aim: text },
+  ...{ found: texts, 'found-girth': texts },
+  ...{ sex: text, height: text, age: text },
+  ...{ sit: text, hand: text, pick: text, quantity: text },
+  ...{ unit: text, lang: text, content: text, rules: text },
+  ...{ json: flag, card: flag, help: { ...flag, short: 'h' } },
+} as const;
+
+export type Values = Readonly<Partial<Record<keyof typeof KNOWN, string | boolean | readonly string[]>>>;
+
+export type OptionName = keyof typeof KNOWN;
+
+/** Carries a problem out of the small readers below; caught in `readOptions`, never beyond. */
+export class Usage extends Error {
+  readonly problem: UsageProblem;
+  constructor(problem: UsageProblem) {
+    super(problem.code);
+    this.problem = problem;
+  }
+}
+
+export function oneOf<Name extends string>(
+  values: Values,
+  option: OptionName,
+  choices: readonly Name[],
+): Name | null {
+  const value = values[option];
+  if (value === undefined) return null;
+  const found = choices.find((choice) => choice === value);
+  if (found === undefined) throw new Usage({ code: 'not-one-of', option, value: String(value), choices });
+  return found;
+}
+
+/** A written length. */
+export function lengthOf(option: OptionName, value: string, fallback: LengthUnit): Given {
+  const found: ParsedLength = parseLength(value, fallback);
+  if (!found.ok) throw new Usage({ code: 'bad-measure', option, problem: found.problem });
+  return { mm: found.mm, text: found.text };
+}
+
+export function length(values: Values, option: OptionName, fallback: LengthUnit): Given | null {
+  const value = values[option];
+  return value === undefined ? null : lengthOf(option, String(value), fallback);
+}
+
+export function number(values: Values, option: OptionName): number | null {
+  const value = values[option];
+  if (value === undefined) return null;
+  if (!/^\d{1,4}(?:\.\d{1,3})?$/.test(String(value))) {
+    throw new Usage({ code: 'bad-number', option, value: String(value) });
+  }
+  return Number(value);
+}
