@@ -68,6 +68,16 @@ function sizingAnswer(sizing: Sizing) {
   };
 }
 
+/** What was swapped, and how the price stands to the listed one; null where nothing was. */
+function swappedAnswer({ swaps, listedMinor }: Subject, chosen: Candidate | null) {
+  if (swaps.length === 0) return null;
+  return {
+    parts: swaps,
+    listedMinor,
+    differenceMinor: chosen === null ? null : chosen.priceMinor - listedMinor,
+  };
+}
+
 /** All of the answer, ready for `JSON.stringify`. */
 export function answerOf(
   subject: Subject,
@@ -90,6 +100,7 @@ export function answerOf(
       place: reached?.ok === true ? { dropMm: reached.dropMm, band: reached.band, aim: reached.aim } : null,
       ...{ sit: options.sit, hand: options.hand, pick: options.pick, quantity: options.quantity },
     },
+    swapped: swappedAnswer(subject, chosen),
     sizing: sizingAnswer(sizing),
     lie: lies?.map(lieAnswer) ?? null,
     costs: chosen === null ? null : costsOf(design, chosen.counts, rules),

@@ -46,6 +46,12 @@ export function subjectSentence(problem: SubjectProblem, lang: Lang): string {
       return subject.catalogue(problem);
     case 'no-such-piece':
       return subject['no-such-piece'](problem);
+    case 'no-such-part':
+      return subject['no-such-part'](problem);
+    case 'wrong-part':
+      return subject['wrong-part'](problem);
+    case 'clasp-needs-ring':
+      return subject['clasp-needs-ring'](problem);
     case 'rules-currency':
       return subject['rules-currency'](problem);
     case 'not-json':

@@ -23,18 +23,19 @@ export type UsageProblem =
   | { readonly code: 'bad-number'; readonly option: string; readonly value: string }
   | { readonly code: 'bad-measure'; readonly option: string; readonly problem: LengthProblem };
 
-const text = { type: 'string' } as const;
+const word = { type: 'string' } as const;
 const flag = { type: 'boolean' } as const;
 /** May be given more than once. */
-const texts = { type: 'string', multiple: true } as const;
+const words = { type: 'string', multiple: true } as const;
 
 /** Every option the command knows. */
 export const KNOWN = {
-  ...{ wrist: text, ankle: text, neck: text, length: text, place: text, aim: text },
-  ...{ found: texts, 'found-girth': texts },
-  ...{ sex: text, height: text, age: text },
-  ...{ sit: text, hand: text, pick: text, quantity: text },
-  ...{ unit: text, lang: text, content: text, rules: text },
+  ...{ wrist: word, ankle: word, neck: word, length: word, place: word, aim: word },
+  ...{ found: words, 'found-girth': words },
+  ...{ sex: word, height: word, age: word },
+  ...{ sit: word, hand: word, pick: word, quantity: word },
+  ...{ unit: word, lang: word, content: word, rules: word },
+  ...{ clasp: word, ring: word, pendant: word },
   ...{ json: flag, card: flag, help: { ...flag, short: 'h' } },
 } as const;
 
@@ -73,6 +74,11 @@ export function lengthOf(option: OptionName, value: string, fallback: LengthUnit
 export function length(values: Values, option: OptionName, fallback: LengthUnit): Given | null {
   const value = values[option];
   return value === undefined ? null : lengthOf(option, String(value), fallback);
+}
+
+export function text(values: Values, option: OptionName): string | null {
+  const value = values[option];
+  return value === undefined ? null : String(value);
 }
 
 export function number(values: Values, option: OptionName): number | null {

@@ -8,8 +8,9 @@ import type { Fitted } from '#core/sizing/target.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { LANGS } from '#words/lang.ts';
 import type { Lang } from '#words/lang.ts';
-import { KNOWN, length, lengthOf, number, oneOf, Usage } from './fields.ts';
+import { KNOWN, length, lengthOf, number, oneOf, text, Usage } from './fields.ts';
 import type { Given, UsageProblem, Values } from './fields.ts';
+import type { Wish } from './swap.ts';
 
 /** Where on the body: a landmark, or a drop below the pit of the neck. */
 export type Place = 'pit' | 'bust' | 'navel' | Given;
@@ -43,6 +44,8 @@ export type Options = {
   readonly content: string | null;
   /** File with rules in the place of the shop's; null for the shop's own. */
   readonly rules: string | null;
+  /** Parts to swap. */
+  readonly wish: Wish;
 };
 
 export type Read =
@@ -53,7 +56,19 @@ export type Read =
 const MEASURES = ['wrist', 'ankle', 'neck', 'length'] as const;
 const FOUND = ['found', 'found-girth'] as const;
 const NOT_BESIDE_FOUND = [
-  ...(['aim', 'sex', 'height', 'age', 'sit', 'hand', 'pick', 'quantity', 'card', 'rules'] as const),
+  ...([
+    'aim',
+    'sex',
+    'height',
+    'age',
+    'sit',
+    'hand',
+    'pick',
+    'quantity',
+    'card',
+    'rules',
+    'pendant',
+  ] as const),
 ] as const;
 const LANDMARKS = ['pit', 'bust', 'navel'] as const;
 
@@ -116,8 +131,9 @@ function read(values: Values, positionals: readonly string[], lang: Lang): Optio
     lang,
     json: values.json === true,
     card: values.card === true,
-    content: values.content === undefined ? null : String(values.content),
-    rules: values.rules === undefined ? null : String(values.rules),
+    content: text(values, 'content'),
+    rules: text(values, 'rules'),
+    wish: { clasp: text(values, 'clasp'), ring: text(values, 'ring'), pendant: text(values, 'pendant') },
   };
 }
 

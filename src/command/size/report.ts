@@ -92,6 +92,20 @@ function verdictLines(design: Design, found: Sized, voice: Voice): string[] {
   ];
 }
 
+/** What was swapped, and how the price stands to the listed one. */
+function swapLines(
+  { design, swaps, listedMinor }: Subject,
+  { priceMinor }: Candidate,
+  { f, terminal }: Voice,
+) {
+  if (swaps.length === 0) return [];
+  const name = (id: string | null) => (id === null ? null : nameOf(design)(id));
+  return [
+    ...swaps.map(({ part, from, to }) => terminal.swap(part, name(from), name(to))),
+    terminal.swapPrice(f, listedMinor, priceMinor - listedMinor),
+  ];
+}
+
 function askedLine({ asked }: TerminalWords, choice: Choice, options: Options, f: Format): string {
   const { of, mm } = choice.measure;
   const text = options.wanted.by === 'measure' ? options.wanted.given.text : f.length(mm);
@@ -125,6 +139,7 @@ export function reportOf(
     [terminal.heading(subject.name, design.kind), askedLine(terminal, choice, options, f), ...at],
     [...verdictLines(design, found, voice), terminal.range(f, found.limits, found.fitted)],
     [...(found.status === 'outside' ? [terminal.nearest] : []), ...figures(voice, piece)],
+    swapLines(subject, piece, voice),
     changeLines(design, piece, voice),
     hand,
     lieLines(liesOf(design, piece, options.wearer), voice),

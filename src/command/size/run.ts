@@ -17,7 +17,10 @@ import { reach } from './place.ts';
 import type { Reached } from './place.ts';
 import { reportOf } from './report.ts';
 import { designFrom, pieceFrom } from './subject.ts';
-import type { Subject } from './subject.ts';
+import type { Subject, SubjectProblem } from './subject.ts';
+
+/** Read well, but can't be strung so. */
+const REFUSED: readonly SubjectProblem['code'][] = ['design', 'wrong-part', 'clasp-needs-ring'];
 
 /** What the command needs from outside: standard streams and the shop's own content folder. */
 export type Terminal = {
@@ -56,7 +59,7 @@ function answer(subject: Subject, options: Options, terminal: Terminal, format: 
     return EXIT.refused;
   }
   const choice = choiceOf(options, reached);
-  const sizing = size(subject.design, subject.rules, subject.listedMinor, choice);
+  const sizing = size(subject.design, subject.rules, subject.listedMinor, choice, subject.listed);
   if (options.json) {
     terminal.out(JSON.stringify(answerOf(subject, options, choice, sizing, reached), null, 2));
   }
@@ -83,11 +86,11 @@ export function run(argv: readonly string[], terminal: Terminal): Exit {
   const folder = options.content ?? terminal.content;
   const found =
     options.piece === '-'
-      ? designFrom(terminal.stdin(), folder, options.rules, options.lang)
-      : pieceFrom(folder, options.piece, options.rules, options.lang);
+      ? designFrom(terminal.stdin(), folder, options)
+      : pieceFrom(folder, options.piece, options);
   if (!found.ok) {
     terminal.err(subjectSentence(found.problem, options.lang));
-    return found.problem.code === 'design' ? EXIT.refused : EXIT.unread;
+    return REFUSED.includes(found.problem.code) ? EXIT.refused : EXIT.unread;
   }
   const { subject } = found;
   const format = formatFor(options.lang, unitOf(options, subject), subject.rules.currency);

@@ -3,20 +3,27 @@ import { near } from '#catalogue/read/near.ts';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
 import { readRules } from '#catalogue/read/readShop.ts';
 import { report } from '#catalogue/read/problem.ts';
-import { designIn, textsOf } from '#catalogue/catalogue.ts';
-import type { Piece, Shop } from '#catalogue/catalogue.ts';
+import { designIn, partNamesIn, textsOf } from '#catalogue/catalogue.ts';
+import type { Catalogue, Piece, Shop } from '#catalogue/catalogue.ts';
 import { checkDesign } from '#core/components/check.ts';
+import type { Component } from '#core/components/component.ts';
 import { rulePrice } from '#core/price/price.ts';
-import type { DesignProblem } from '#core/sizing/sizing.ts';
 import type { Rules } from '#core/sizing/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
 import type { Design } from '#core/strand/design.ts';
 import type { Lang } from '#words/lang.ts';
+import type { Options } from './options.ts';
+import { swapped } from './swap.ts';
+import type { Swap, SwapProblem } from './swap.ts';
 
 export type Subject = {
   readonly id: string;
   readonly name: string;
+  /** With the clasp, ring or pendant that was asked for. */
   readonly design: Design;
+  /** What the listed price is for. */
+  readonly listed: Design;
+  readonly swaps: readonly Swap[];
   readonly rules: Rules;
   readonly listedMinor: number;
   /** The unit the shop shows before anyone chooses. */
@@ -40,7 +47,7 @@ export type SubjectProblem =
     }
   | { readonly code: 'not-json'; readonly message: string }
   | { readonly code: 'input-too-long'; readonly most: number }
-  | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
+  | SwapProblem;
 
 export type Found =
   { readonly ok: true; readonly subject: Subject } | { readonly ok: false; readonly problem: SubjectProblem };
@@ -50,14 +57,33 @@ export const MOST_INPUT = 4_000_000;
 
 const refuse = (problem: SubjectProblem): Found => ({ ok: false, problem });
 
+type Asked = Pick<Options, 'lang' | 'rules' | 'wish'>;
+type Stock = Readonly<Record<string, Component>>;
+
+/** Everything the shop can swap in, named in a language. */
+function stockOf(catalogue: Catalogue, lang: Lang): Stock {
+  const names = partNamesIn(catalogue, lang);
+  const named = Object.values(catalogue.components).map((component) => {
+    return [component.id, { ...component, name: names[component.id] ?? component.name }] as const;
+  });
+  return Object.fromEntries(named);
+}
+
+/** The subject with the parts wished for. */
+function asWished(subject: Subject, { wish }: Asked, stock: Stock): Found {
+  const found = swapped(subject.listed, wish, stock);
+  return 'problem' in found ? refuse(found.problem) : { ok: true, subject: { ...subject, ...found } };
+}
+
 function ofPiece(piece: Piece, shop: Shop, lang: Lang): Subject {
   const { rules, unit } = shop;
   const { id, listedMinor } = piece;
-  return { id, name: textsOf(piece, lang).name, design: designIn(piece, lang), rules, listedMinor, unit };
+  const design = designIn(piece, lang);
+  return { id, name: textsOf(piece, lang).name, design, listed: design, swaps: [], rules, listedMinor, unit };
 }
 
 /** The rules of a file instead of the shop's; without a file the shop's stay. */
-function underRules(subject: Subject, file: string | null, lang: Lang): Found {
+function underRules(subject: Subject, { rules: file, lang }: Asked): Found {
   if (file === null) return { ok: true, subject };
   const { rules, unit, problems } = readRules(file);
   if (rules === null) return refuse({ code: 'catalogue', report: report(problems, lang) });
@@ -69,7 +95,8 @@ function underRules(subject: Subject, file: string | null, lang: Lang): Found {
 }
 
 /** A piece of the catalogue by its id. */
-export function pieceFrom(folder: string, id: string, rulesFile: string | null, lang: Lang): Found {
+export function pieceFrom(folder: string, id: string, asked: Asked): Found {
+  const { lang } = asked;
   const { catalogue, problems } = readCatalogue(folder);
   if (catalogue === null || problems.length > 0)
     return refuse({ code: 'catalogue', report: report(problems, lang) });
@@ -78,14 +105,22 @@ export function pieceFrom(folder: string, id: string, rulesFile: string | null, 
     const pieces = catalogue.pieces.map((one) => one.id).sort();
     return refuse({ code: 'no-such-piece', piece: id, near: near(id, pieces), pieces });
   }
-  return underRules(ofPiece(piece, catalogue.shop, lang), rulesFile, lang);
+  const ruled = underRules(ofPiece(piece, catalogue.shop, lang), asked);
+  return ruled.ok ? asWished(ruled.subject, asked, stockOf(catalogue, lang)) : ruled;
 }
 
-/** Rules for a design of no catalogue: a file's, for which no content folder is opened, or the shop's. */
-function rulesFor(folder: string, rulesFile: string | null) {
-  if (rulesFile !== null) return readRules(rulesFile);
-  const { catalogue, problems } = readCatalogue(folder);
-  return { rules: catalogue?.shop.rules ?? null, unit: catalogue?.shop.unit ?? null, problems };
+/**
+ * What a design of no catalogue needs besides: rules, a file's or the shop's,
+ * and the shop's components where a part is swapped. Without need no content
+ * folder is opened.
+ */
+function aroundDesign(folder: string, { rules: file, wish, lang }: Asked) {
+  const own = file === null ? null : readRules(file);
+  const needed = own === null || Object.values(wish).some((id) => id !== null);
+  const { catalogue, problems } = needed ? readCatalogue(folder) : { catalogue: null, problems: [] };
+  const { rules, unit } = own ?? catalogue?.shop ?? { rules: null, unit: null };
+  const stock: Stock = catalogue === null ? {} : stockOf(catalogue, lang);
+  return { rules, unit, stock, problems: own?.problems ?? problems };
 }
 
 function parse(text: string): { readonly value: unknown } | { readonly message: string } {
@@ -97,7 +132,7 @@ function parse(text: string): { readonly value: unknown } | { readonly message: 
 }
 
 /** A whole design as JSON. Its costs are in the rules' currency, and its price is by rule, for nobody listed one. */
-export function designFrom(text: string, folder: string, rulesFile: string | null, lang: Lang): Found {
+export function designFrom(text: string, folder: string, asked: Asked): Found {
   if (text.length > MOST_INPUT) return refuse({ code: 'input-too-long', most: MOST_INPUT });
   const parsed = parse(text);
   if ('message' in parsed) return refuse({ code: 'not-json', message: parsed.message });
@@ -105,9 +140,11 @@ export function designFrom(text: string, folder: string, rulesFile: string | nul
   const design = parsed.value as Design;
   const problems = checkDesign(design);
   if (problems.length > 0) return refuse({ code: 'design', problems });
-  const { rules, unit, problems: written } = rulesFor(folder, rulesFile);
-  if (rules === null) return refuse({ code: 'catalogue', report: report(written, lang) });
+  const { rules, unit, stock, problems: written } = aroundDesign(folder, asked);
+  if (rules === null) return refuse({ code: 'catalogue', report: report(written, asked.lang) });
   const listedMinor = rulePrice(design, usual(design), rules);
   const { id } = design;
-  return { ok: true, subject: { id, name: id, design, rules, listedMinor, unit: unit ?? 'in' } };
+  const named = { id, name: id, design, listed: design, swaps: [] };
+  const subject = { ...named, rules, listedMinor, unit: unit ?? 'in' };
+  return asWished(subject, asked, { ...stock, ...design.components });
 }

@@ -31,6 +31,11 @@ const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
 
 const perhaps = (near: string): string => (near === '' ? '' : `Meintest du „${near}“? `);
 
+const PARTS: Readonly<Record<string, string>> = { clasp: 'Verschluss', ring: 'Ring', pendant: 'Anhänger' };
+
+const choices = (known: readonly string[]): string =>
+  known.length === 0 ? 'Unter den Teilen ist keines dieser Art.' : `Es gibt: ${known.join(', ')}.`;
+
 function designProblemLine({ code, at, args }: DesignProblem): string {
   const figures = Object.entries(args).map(([name, value]) => `${name} ${value}`);
   return `  ${at === '' ? 'Der Entwurf' : at} ${designProblems[code]}${figures.length > 0 ? ` (${figures.join(', ')})` : ''}.`;
@@ -65,6 +70,11 @@ Wie
   --hand      left oder right: die Hand am Verschluss (right)
   --pick      best, below oder above: welches der nächsten Stücke (best)
   --quantity  gewünschte Stücke (1)
+
+Mit anderen Teilen als angeboten (Namen wie in content/components)
+  --clasp    ein anderer Verschluss; hat er zwei Hälften, entfällt der Ring
+  --ring     ein anderer Ring gegenüber dem Verschluss
+  --pendant  ein anderer Anhänger an denselben Ringen, oder none für keinen
 
 Die Antwort
   --unit     in oder cm (wie das Maß geschrieben war)
@@ -121,6 +131,12 @@ Der Befehl endet mit
     catalogue: ({ report }) => report,
     'no-such-piece': ({ piece, near, pieces }) =>
       `Es gibt kein Stück „${piece}“. ${perhaps(near)}Es gibt: ${pieces.join(', ')}.`,
+    'no-such-part': ({ part, written, near, known }) =>
+      `--${part}: Ein Teil „${written}“ gibt es nicht. ${perhaps(near)}${choices(known)}`,
+    'wrong-part': ({ part, written, known }) =>
+      `--${part}: „${written}“ ist kein ${PARTS[part] ?? part}. ${choices(known)}`,
+    'clasp-needs-ring': ({ clasp, known }) =>
+      `--clasp: „${clasp}“ schließt an einem Ring, und das Stück hat keinen. Nenne einen mit --ring. ${choices(known)}`,
     'rules-currency': ({ file, written, shop }) =>
       `${file}  currency\n  Die Regeln rechnen in ${written}, die Kosten des Stücks in ${shop}.\n  Schreibe die Beträge und „currency“ der Regeln in ${shop}.`,
     'not-json': ({ message }) => `Die Standardeingabe ist kein JSON: ${message}`,
@@ -151,6 +167,14 @@ Der Befehl endet mit
   range: (f, { leastMm, mostMm }, fitted) =>
     `Möglich von ${f.length(leastMm)} bis ${f.length(mostMm)} (${fitted === 'length' ? 'fertige Länge' : 'innerer Umfang'}).`,
   change: (f, section, from, to) => `${section}: ${f.number(to)} statt ${f.number(from)}`,
+  swap: (part, from, to) =>
+    to === null
+      ? `Ohne ${PARTS[part] ?? part}: ${from ?? ''}.`
+      : from === null
+        ? `Mit ${PARTS[part] ?? part}: ${to}.`
+        : `${to} statt ${from}.`,
+  swapPrice: (f, listedMinor, moreMinor) =>
+    `Wie angeboten, in der üblichen Größe, kostet es ${f.money(listedMinor)}; dieses kostet ${moreMinor === 0 ? 'dasselbe' : `${f.money(Math.abs(moreMinor))} ${moreMinor > 0 ? 'mehr' : 'weniger'}`}.`,
   lies: (f, dropMm, leastMm, mostMm) =>
     `Die tiefste Perle liegt etwa ${f.length(Math.abs(dropMm))} ${dropMm < 0 ? 'über' : 'unter'} der Halsgrube; bei neun von zehn Menschen zwischen ${f.length(leastMm)} und ${f.length(mostMm)} darunter.`,
   pendantLies: (f, dropMm) => `Die Mitte des Anhängers liegt etwa ${f.length(dropMm)} darunter.`,

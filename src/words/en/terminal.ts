@@ -25,6 +25,9 @@ const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
 
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
 
+const choices = (part: string, known: readonly string[]): string =>
+  known.length === 0 ? `There is no ${part} among the components.` : `There are: ${known.join(', ')}.`;
+
 export const terminal = {
   help: `Size a piece.
 
@@ -54,6 +57,11 @@ How
   --hand      left or right: the hand that works the clasp (right)
   --pick      best, below or above: which of the nearest pieces (best)
   --quantity  pieces wanted (1)
+
+With other parts than it is listed with (names as in content/components)
+  --clasp    another clasp; of one with two halves the ring goes too
+  --ring     another ring opposite the clasp
+  --pendant  another pendant on the same rings, or none
 
 The answer
   --unit     in or cm (as the measure was written)
@@ -127,6 +135,20 @@ It ends with
       readonly near: string;
       readonly pieces: readonly string[];
     }) => `There is no piece “${piece}”. ${perhaps(near)}There are: ${pieces.join(', ')}.`,
+    'no-such-part': (found: {
+      readonly part: string;
+      readonly written: string;
+      readonly near: string;
+      readonly known: readonly string[];
+    }) =>
+      `--${found.part}: there is no component “${found.written}”. ${perhaps(found.near)}${choices(found.part, found.known)}`,
+    'wrong-part': (found: {
+      readonly part: string;
+      readonly written: string;
+      readonly known: readonly string[];
+    }) => `--${found.part}: “${found.written}” isn’t a ${found.part}. ${choices(found.part, found.known)}`,
+    'clasp-needs-ring': ({ clasp, known }: { readonly clasp: string; readonly known: readonly string[] }) =>
+      `--clasp: “${clasp}” closes on a ring, and the piece has none. Name one with --ring. ${choices('ring', known)}`,
     'rules-currency': ({
       file,
       written,
@@ -166,6 +188,14 @@ It ends with
     `It can be made from ${f.length(leastMm)} to ${f.length(mostMm)} (${fitted === 'length' ? 'finished length' : 'inside girth'}).`,
   change: (f: Format, section: string, from: number, to: number): string =>
     `${section}: ${f.number(to)} instead of ${f.number(from)}`,
+  swap: (part: 'clasp' | 'ring' | 'pendant', from: string | null, to: string | null): string =>
+    to === null
+      ? `Without its ${part}, ${from ?? ''}.`
+      : from === null
+        ? `With a ${part}: ${to}.`
+        : `${to} instead of ${from}.`,
+  swapPrice: (f: Format, listedMinor: number, moreMinor: number): string =>
+    `As listed, in its usual size, it costs ${f.money(listedMinor)}; this one costs ${moreMinor === 0 ? 'the same' : `${f.money(Math.abs(moreMinor))} ${moreMinor > 0 ? 'more' : 'less'}`}.`,
   lies: (f: Format, dropMm: number, leastMm: number, mostMm: number): string =>
     `Its lowest bead lies about ${f.length(Math.abs(dropMm))} ${dropMm < 0 ? 'above' : 'below'} the pit of the neck; for nine people in ten between ${f.length(leastMm)} and ${f.length(mostMm)} below it.`,
   pendantLies: (f: Format, dropMm: number): string =>

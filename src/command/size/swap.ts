@@ -1,0 +1,111 @@
+/** A piece with another clasp, ring or pendant than it is listed with. */
+import { near } from '#catalogue/read/near.ts';
+import { checkDesign } from '#core/components/check.ts';
+import type { Component } from '#core/components/component.ts';
+import type { DesignProblem } from '#core/sizing/sizing.ts';
+import type { Design } from '#core/strand/design.ts';
+import { closesOnItself, withEnds, withHanging } from '#core/strand/swap.ts';
+
+export const SWAPPED = ['clasp', 'ring', 'pendant'] as const;
+type Part = (typeof SWAPPED)[number];
+
+/** Component ids, null where the part stays; `NO_PENDANT` takes the pendant off. */
+export type Wish = Readonly<Record<Part, string | null>>;
+
+/** Takes the pendant off, unless a component of the shop is called so. */
+const NO_PENDANT = 'none';
+
+/** What changed; null where there was or is no such part. */
+export type Swap = { readonly part: Part; readonly from: string | null; readonly to: string | null };
+
+export type SwapProblem =
+  | {
+      readonly code: 'no-such-part';
+      readonly part: Part;
+      readonly written: string;
+      readonly near: string;
+      readonly known: readonly string[];
+    }
+  | {
+      readonly code: 'wrong-part';
+      readonly part: Part;
+      readonly written: string;
+      readonly known: readonly string[];
+    }
+  | { readonly code: 'clasp-needs-ring'; readonly clasp: string; readonly known: readonly string[] }
+  | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
+
+type Stock = Readonly<Record<string, Component>>;
+
+const idsOf = (stock: Stock, part: Part): string[] =>
+  Object.values(stock)
+    .filter(({ kind }) => kind === part)
+    .map(({ id }) => id)
+    .sort();
+
+/** The component wished for, or why it can't be had. null where nothing is wished. */
+function wished(stock: Stock, part: Part, written: string | null): Component | SwapProblem | null {
+  if (written === null) return null;
+  const found = Object.hasOwn(stock, written) ? stock[written] : undefined;
+  const known = idsOf(stock, part);
+  if (found === undefined) return { code: 'no-such-part', part, written, near: near(written, known), known };
+  return found.kind === part ? found : { code: 'wrong-part', part, written, known };
+}
+
+const isProblem = (one: Component | SwapProblem | null): one is SwapProblem => one !== null && 'code' in one;
+
+function swapsOf(listed: Design, design: Design): Swap[] {
+  const parts = ({ ends, hanging }: Design) => ({
+    clasp: ends.clasp,
+    ring: ends.ring,
+    pendant: hanging?.pendant ?? null,
+  });
+  const [before, after] = [parts(listed), parts(design)];
+  return SWAPPED.flatMap((part) => {
+    const [from, to] = [before[part], after[part]];
+    return from === to ? [] : [{ part, from, to }];
+  });
+}
+
+/** The ring that stands opposite a clasp; undefined where one has to be named. */
+function ringFor(
+  { ends }: Design,
+  clasp: Component | null,
+  ring: Component | null,
+): string | null | undefined {
+  if (ring !== null) return ring.id;
+  if (clasp === null) return ends.ring;
+  // An extender's chain is caught by its ring, whatever the clasp.
+  if (closesOnItself(clasp)) return ends.extenderMm > 0 ? ends.ring : null;
+  return ends.ring ?? undefined;
+}
+
+/**
+ * The design as wished.
+ * @param stock every component there is to choose from, by id.
+ */
+export function swapped(
+  listed: Design,
+  wish: Wish,
+  stock: Stock,
+): { readonly design: Design; readonly swaps: readonly Swap[] } | { readonly problem: SwapProblem } {
+  const bare = wish.pendant === NO_PENDANT && !Object.hasOwn(stock, NO_PENDANT);
+  const clasp = wished(stock, 'clasp', wish.clasp);
+  const ring = wished(stock, 'ring', wish.ring);
+  const pendant = wished(stock, 'pendant', bare ? null : wish.pendant);
+  if (isProblem(clasp)) return { problem: clasp };
+  if (isProblem(ring)) return { problem: ring };
+  if (isProblem(pendant)) return { problem: pendant };
+  const opposite = ringFor(listed, clasp, ring);
+  if (opposite === undefined) {
+    return { problem: { code: 'clasp-needs-ring', clasp: clasp?.id ?? '', known: idsOf(stock, 'ring') } };
+  }
+  const more = [clasp, ring].filter((one) => one !== null);
+  const closed = withEnds(listed, { clasp: clasp?.id ?? listed.ends.clasp, ring: opposite }, more);
+  const rings = listed.hanging?.rings ?? [];
+  const hung = pendant === null ? closed : withHanging(closed, { pendant: pendant.id, rings }, [pendant]);
+  const design = bare ? withHanging(hung, null) : hung;
+  const problems = checkDesign(design);
+  if (problems.length > 0) return { problem: { code: 'design', problems } };
+  return { design, swaps: swapsOf(listed, design) };
+}
