@@ -53,7 +53,10 @@ function costByPlace(strand: Strand, index: number): number {
  */
 export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>): FitProblem {
   const taken = strand.sections.map((section) => takenByRepeat(strand, section));
-  const counted = [...left.keys()].filter((id) => taken.some((of) => of.has(id)));
+  // What findings or other strands already take too many of rules out every choice here too.
+  const counted = [...left]
+    .filter(([id, over]) => over < 0 || taken.some((of) => of.has(id)))
+    .map(([id]) => id);
   const sections = strand.sections.map((section, index): FitSection => {
     const of = taken[index] ?? new Map<string, number>();
     const kept = section.role === 'focal';

@@ -1,6 +1,6 @@
 /** One piece that can be made, with everything that is shown of it. */
-import { massOf, wireMassG } from '../components/mass.ts';
-import { tally } from '../components/tally.ts';
+import { wireMassG } from '../components/mass.ts';
+import { pieceMass } from '../components/strandMass.ts';
 import { takenByRepeat } from '../fit/problem.ts';
 import { solveLoop } from '../geometry/loop.ts';
 import { priceOf } from '../price/price.ts';
@@ -29,12 +29,8 @@ function changesOf(design: Design, counts: Counts): Change[] {
 
 /** Mass of the piece as worn, grams: its components and the wire along them. */
 function massG(design: Design, counts: Counts, lengthsMm: readonly number[]): number {
-  let sum = 0;
-  for (const [id, count] of tally(design, counts)) {
-    const component = design.components[id];
-    if (component !== undefined) sum += count * massOf(component).massG;
-  }
-  return lengthsMm.reduce((all, lengthMm) => all + wireMassG(design.wire, lengthMm), sum);
+  const componentsG = pieceMass(design, counts).massG;
+  return lengthsMm.reduce((all, lengthMm) => all + wireMassG(design.wire, lengthMm), componentsG);
 }
 
 /** What a candidate is judged against: null for the piece as it stands in the shop. */

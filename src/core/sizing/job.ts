@@ -1,8 +1,8 @@
 /** Everything that sizing a piece comes back to, worked out once. */
-import { tallyFindings } from '../components/tally.ts';
+import { tallyFindings, tallyStrand } from '../components/tally.ts';
 import { girthMeasure } from '../fit/girth.ts';
 import { lengthMeasure, type Chain, type Measure } from '../fit/measure.ts';
-import { fewestCounts, fitProblem, stockLeft, takenByRepeat, type FitProblem } from '../fit/problem.ts';
+import { fewestCounts, fitProblem, stockLeft, type FitProblem } from '../fit/problem.ts';
 import type { Search } from '../fit/questions.ts';
 import { searchOf } from '../fit/search.ts';
 import type { Counts, Design } from '../strand/design.ts';
@@ -28,22 +28,14 @@ export type Job = {
   readonly nesting: Nesting;
 };
 
-/** Adds what `counts` of a strand take. */
-function take(design: Design, strand: number, counts: readonly number[], into: Map<string, number>): void {
-  const found = design.strands[strand];
-  if (found === undefined) return;
-  found.sections.forEach((section, index) => {
-    for (const [id, each] of takenByRepeat(found, section)) {
-      into.set(id, (into.get(id) ?? 0) + each * (counts[index] ?? 0));
-    }
-  });
-}
-
 /** What the findings and the other strands take: those already `chosen` as they are, the rest at their fewest. */
 function takenElsewhere(design: Design, strand: number, chosen: Counts): Map<string, number> {
   const taken = new Map(tallyFindings(design));
   design.strands.forEach((other, at) => {
-    if (at !== strand) take(design, at, chosen[at] ?? fewestCounts(other), taken);
+    if (at === strand) return;
+    for (const [id, count] of tallyStrand(other, chosen[at] ?? fewestCounts(other))) {
+      taken.set(id, (taken.get(id) ?? 0) + count);
+    }
   });
   return taken;
 }
