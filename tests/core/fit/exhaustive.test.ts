@@ -10,7 +10,7 @@ import { random, randomDesign } from './random.ts';
 // The thorough sizes take minutes.
 vi.setConfig({ testTimeout: 3_600_000 });
 
-const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : 500;
+const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 100 : 500;
 
 /** Fits one random design for several targets both ways. Returns how many were compared. */
 function compare(seed: number, fitted: Fitted): number {

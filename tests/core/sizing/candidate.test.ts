@@ -189,22 +189,3 @@ describe('a stock', () => {
     });
   });
 });
-
-describe('too large to search', () => {
-  /** Beads of lengths without a common step, all counted: nothing but trying is left. */
-  const odd = (kinds: number): Design => {
-    const beads = Array.from({ length: kinds }, (_, at) => ({
-      ...ball(`odd${at}`, 2 + Math.sqrt(at + 1)),
-      stock: 1000,
-    }));
-    const sections = beads.map(({ id }) => section(id, [{ component: id, count: 1 }], [10, 0, 20]));
-    return design('necklace', [strand('s', sections, false)], beads);
-  };
-
-  test('is refused: no answer is claimed', () => {
-    expect(size(odd(12), within(0), 4800, asking(400))).toEqual({
-      status: 'refused',
-      problem: { code: 'design', problems: [{ code: 'too-large', at: 'strands', args: {} }] },
-    });
-  });
-});
