@@ -17,9 +17,33 @@ const UNIT_NAMES: Readonly<Record<Lang, Readonly<Record<LengthUnit, string>>>> =
 const NO_BREAK = '\u00a0';
 const MINUS = '\u2212';
 
+/** Making a format takes a hundred times what using it does, so each is made once. */
+function madeOnce<Made>(make: (lang: Lang, of: string) => Made): (lang: Lang, of: string) => Made {
+  const made = new Map<string, Made>();
+  return (lang, of) => {
+    const key = `${lang} ${of}`;
+    const known = made.get(key);
+    if (known !== undefined) return known;
+    const fresh = make(lang, of);
+    made.set(key, fresh);
+    return fresh;
+  };
+}
+
+const numbers = madeOnce(
+  (lang, digits) => new Intl.NumberFormat(locale(lang), { maximumFractionDigits: Number(digits) }),
+);
+const moneys = madeOnce((lang, currency) => {
+  const format = new Intl.NumberFormat(locale(lang), { style: 'currency', currency });
+  return { format, digits: format.resolvedOptions().maximumFractionDigits ?? 2 };
+});
+const lists = madeOnce(
+  (lang, type) => new Intl.ListFormat(locale(lang), { type: type as Intl.ListFormatType }),
+);
+
 /** A number with at most `digits` decimals, in the language's spelling. */
 export function formatNumber(value: number, lang: Lang, digits = 0): string {
-  return new Intl.NumberFormat(locale(lang), { maximumFractionDigits: digits }).format(value);
+  return numbers(lang, String(digits)).format(value);
 }
 
 /** A length without its unit: eighths of an inch ("6½"), tenths of a centimetre, whole millimetres. */
@@ -40,8 +64,7 @@ export function formatLength(mm: number, unit: LengthUnit, lang: Lang): string {
 
 /** Money from integer minor units of an ISO 4217 currency; as many decimals as that currency has. */
 export function formatMoney(minor: number, currency: string, lang: Lang): string {
-  const format = new Intl.NumberFormat(locale(lang), { style: 'currency', currency });
-  const digits = format.resolvedOptions().maximumFractionDigits ?? 2;
+  const { format, digits } = moneys(lang, currency);
   return format.format(minor / 10 ** digits);
 }
 
@@ -62,7 +85,7 @@ export function formatList(
   lang: Lang,
   type: 'conjunction' | 'disjunction' = 'conjunction',
 ): string {
-  return new Intl.ListFormat(locale(lang), { type }).format(items);
+  return lists(lang, type).format(items);
 }
 
 /** What sentences need to write figures, bound to one reader's language, unit and the shop's currency. */

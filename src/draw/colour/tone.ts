@@ -52,21 +52,35 @@ function toHex([lightness, a, b]: Lab): string {
   return short ? `#${short[1]}${short[2]}${short[3]}` : `#${hex}`;
 }
 
+/** A piece has a few colours and asks for their shades a thousand times over. */
+const labs = new Map<string, Lab>();
+/** More colours than a catalogue has; beyond, the store starts anew rather than grow. */
+const mostKept = 4096;
+
+function labOf(colour: string): Lab {
+  const known = labs.get(colour);
+  if (known !== undefined) return known;
+  if (labs.size >= mostKept) labs.clear();
+  const lab = toLab(colour);
+  labs.set(colour, lab);
+  return lab;
+}
+
 /** Lightness as the eye judges it, 0 black to 1 white. */
 export function lightnessOf(colour: string): number {
-  return toLab(colour)[0];
+  return labOf(colour)[0];
 }
 
 /** `colour` with `add` to its lightness (−1 to 1) and its richness multiplied by `chroma`. */
 export function tone(colour: string, add: number, chroma = 1): string {
-  const [lightness, a, b] = toLab(colour);
+  const [lightness, a, b] = labOf(colour);
   return toHex([Math.min(1, Math.max(0, lightness + add)), a * chroma, b * chroma]);
 }
 
 /** `share` 0 gives `from`, 1 gives `to`. */
 export function mix(from: string, to: string, share: number): string {
-  const first = toLab(from);
-  const second = toLab(to);
+  const first = labOf(from);
+  const second = labOf(to);
   return toHex([
     first[0] + (second[0] - first[0]) * share,
     first[1] + (second[1] - first[1]) * share,
