@@ -1,4 +1,15 @@
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
+
+/** Tests that lay out many pieces come last: most mutants fall to a cheap one before. */
+const HEAVY = /exhaustive|properties|judges|Hostile|large/;
+
+class CheapFirst extends BaseSequencer {
+  override sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const weight = ({ moduleId }: TestSpecification): number => (HEAVY.test(moduleId) ? 1 : 0);
+    return Promise.resolve(files.toSorted((one, other) => weight(one) - weight(other)));
+  }
+}
 
 /** What `npm run mutate` runs against every mutant: the core's own tests with few random cases, and without the long random ones. */
 export default defineConfig({
@@ -8,6 +19,7 @@ export default defineConfig({
     exclude: ['**/hostile*.test.ts'],
     setupFiles: ['.config/fewerRuns.ts'],
     env: { CLASPWISE_QUICK: '1' },
+    sequence: { sequencer: CheapFirst },
     testTimeout: 60_000,
   },
 });
