@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/command/size/exit.ts';
 import { run } from '../../src/command/size/run.ts';
 import { MOST_INPUT } from '../../src/command/size/subject.ts';
-import { pendantNecklace, withComponent } from '#tests/support/workshop.ts';
+import { pendantNecklace, twoStrands, withComponent } from '#tests/support/workshop.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const content = resolve(root, 'tests/fixtures/size');
@@ -130,6 +130,22 @@ describe('a piece at the terminal', () => {
     expect(out).toMatch(/\[ \] Close it and measure: [\d.]+\s?mm/);
   });
 
+  it('several strands are told apart', () => {
+    const nested = { ...twoStrands, kind: 'necklace', lie: 'nested', nestGapMm: 10 };
+    const { out } = size(['-', '--length', '24 in'], JSON.stringify(nested));
+    // The second strand of the made-up design reaches 13¾ in at most.
+    expect(out).toMatch(/Finished length, Strand 1 +\d/);
+    expect(out).toMatch(/Finished length, Strand 2 +\d/);
+    expect(out).toMatch(/^Strand 1\nIts lowest bead lies/m);
+    expect(out).toMatch(/^Strand 2\nFor a neck like that it is too short to close/m);
+  });
+
+  it('a drop above the pit is said to be above', () => {
+    const { out } = size(['drop', '--length', '15.5 in', '--neck', '14 in']);
+    expect(out).not.toMatch(/[−-]\d/);
+    expect(out).toMatch(/ above (?:it|the pit|and)/);
+  });
+
   it('speaks German', () => {
     const { out } = size(['drop', '--length', '45 cm', '--lang', 'de', '--card']);
     expect(out).toContain('Drop (Halskette)');
@@ -196,7 +212,12 @@ describe('a command line that can’t be read', () => {
     [['focal', '--wrist', '6', '--hand', 'both'], 'left, right'],
     [['focal', '--wrist', '6', '--lang', 'fr'], 'en, de'],
     [['focal', '--wrist', '6', '--quantity', 'two'], 'has to be a number'],
-    [['focal', '--girth', '6'], '--girth'],
+    [['focal', '--girth', '6'], 'There is no option --girth.'],
+    [['focal', '--wrst', '6'], 'There is no option --wrst. Did you mean “--wrist”?'],
+    [['focal', '-x'], 'There is no option -x.'],
+    [['focal', '--wrist'], '--wrist needs a value'],
+    [['focal', '--wrist', '--json'], '--wrist needs a value'],
+    [['focal', '--wrist', '6', '--json=yes'], '--json stands alone'],
   ])('%j', (argv, sentence) => {
     const { code, out, err } = size(argv);
     expect(code).toBe(EXIT.usage);
@@ -220,6 +241,11 @@ describe('a command line that can’t be read', () => {
     expect(found.err).not.toBe('');
     expect(found.out).toBe('');
   });
+});
+
+it('a measure of another kind is refused with those that serve', () => {
+  expect(size(['drop', '--wrist', '6 in']).err).toContain('It is sized by --neck or --length.');
+  expect(size(['focal', '--length', '18 in']).err).toContain('It is sized by --wrist.');
 });
 
 describe('the JSON and its schema', () => {

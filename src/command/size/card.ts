@@ -30,8 +30,8 @@ function strandLines(
     ...(many ? [terminal.strand(f, index + 1)] : []),
     terminal.wire(f, card.wire.name, strand.cut.totalMm, strand.slackMm),
     ...rows,
-    bench.tail(strand.tails.clasp, f, name),
-    bench.tail(strand.tails.ring, f, name),
+    terminal.tailAt.clasp(bench.tail(strand.tails.clasp, f, name)),
+    terminal.tailAt.ring(bench.tail(strand.tails.ring, f, name)),
   ];
 }
 

@@ -16,6 +16,10 @@ export function usageSentence(problem: UsageProblem, lang: Lang): string {
   switch (problem.code) {
     case 'unknown-option':
       return usage['unknown-option'](problem);
+    case 'no-value':
+      return usage['no-value'](problem);
+    case 'not-a-flag':
+      return usage['not-a-flag'](problem);
     case 'no-piece':
       return usage['no-piece']();
     case 'too-many-pieces':

@@ -6,7 +6,9 @@ import { parseLength } from '#core/units/length.ts';
 export type Given = { readonly mm: number; readonly text: string };
 
 export type UsageProblem =
-  | { readonly code: 'unknown-option'; readonly message: string }
+  | { readonly code: 'unknown-option'; readonly option: string; readonly near: string }
+  | { readonly code: 'no-value'; readonly option: string }
+  | { readonly code: 'not-a-flag'; readonly option: string }
   | { readonly code: 'no-piece' }
   | { readonly code: 'too-many-pieces'; readonly pieces: readonly string[] }
   | { readonly code: 'no-measure' }

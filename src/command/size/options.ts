@@ -1,5 +1,6 @@
 /** The command line of `size`, read into plain data. */
 import { parseArgs } from 'node:util';
+import { near } from '#catalogue/read/near.ts';
 import type { Aim } from '#core/body/place.ts';
 import type { Sex } from '#core/body/neckBase.ts';
 import type { Measure, Pick } from '#core/sizing/choice.ts';
@@ -9,7 +10,7 @@ import type { LengthUnit } from '#core/units/length.ts';
 import { LANGS } from '#words/lang.ts';
 import type { Lang } from '#words/lang.ts';
 import { KNOWN, length, lengthOf, number, oneOf, text, Usage } from './fields.ts';
-import type { Given, UsageProblem, Values } from './fields.ts';
+import type { Given, OptionName, UsageProblem, Values } from './fields.ts';
 import type { Wish } from './swap.ts';
 
 /** Where on the body: a landmark, or a drop below the pit of the neck. */
@@ -144,17 +145,44 @@ function langOf(argv: readonly string[]): Lang {
   return LANGS.find((lang) => at >= 0 && lang === value) ?? 'en';
 }
 
+/** What the parser makes of the arguments, complaints as codes. */
+function parse(argv: readonly string[]): {
+  readonly values: Values;
+  readonly positionals: readonly string[];
+} {
+  const found = parseArgs({
+    ...{ args: [...argv], options: KNOWN, allowPositionals: true, strict: false, tokens: true },
+  });
+  for (const token of found.tokens) {
+    if (token.kind !== 'option') continue;
+    const { name: option, value } = token;
+    const known = Object.hasOwn(KNOWN, option) ? KNOWN[option as OptionName] : undefined;
+    if (known === undefined) {
+      throw new Usage({
+        code: 'unknown-option',
+        option: token.rawName,
+        near: near(option, Object.keys(KNOWN)),
+      });
+    }
+    if (known.type === 'boolean' && value !== undefined) throw new Usage({ code: 'not-a-flag', option });
+    // An option in the place of a value is a value forgotten; `--wrist=-6` hands the dash over, to be refused as a measure.
+    const forgotten = value === undefined || (!token.inlineValue && /^-./.test(value));
+    if (known.type === 'string' && forgotten) throw new Usage({ code: 'no-value', option });
+  }
+  // Every option is known and of its type: the loop above has seen to it.
+  return { values: found.values as Values, positionals: found.positionals };
+}
+
 /** Read the arguments after the command's name. Never throws. */
 export function readOptions(argv: readonly string[]): Read {
   const lang = langOf(argv);
   try {
-    const { values, positionals } = parseArgs({ args: [...argv], options: KNOWN, allowPositionals: true });
+    const { values, positionals } = parse(argv);
     if (values.help === true) return { ok: 'help', lang };
     oneOf(values, 'lang', LANGS);
     return { ok: true, options: read(values, positionals, lang) };
   } catch (error) {
     if (error instanceof Usage) return { ok: false, lang, problem: error.problem };
-    const message = error instanceof Error ? error.message : String(error);
-    return { ok: false, lang, problem: { code: 'unknown-option', message } };
+    throw error;
   }
 }

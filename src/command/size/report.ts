@@ -3,6 +3,7 @@ import type { Lie } from '#core/body/lie.ts';
 import type { Choice } from '#core/sizing/choice.ts';
 import type { Candidate, Help, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/strand/design.ts';
+import { finishedLengthMm } from '#core/strand/parts.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
@@ -23,7 +24,9 @@ const sectionName = (design: Design, strand: number, id: string): string =>
 
 function changeLines(design: Design, { changes }: Candidate, { f, sizing, terminal }: Voice): string[] {
   if (changes.length === 0) return [sizing.unchanged];
-  return changes.flatMap((change) => [
+  const many = design.strands.length > 1;
+  return changes.flatMap((change, index) => [
+    ...(many && change.strand !== changes[index - 1]?.strand ? [terminal.strand(f, change.strand + 1)] : []),
     terminal.change(f, sectionName(design, change.strand, change.section), change.from, change.to),
     ...change.parts.map(({ component, count }) => {
       const what = count > 0 ? sizing.added : sizing.leftOut;
@@ -32,10 +35,21 @@ function changeLines(design: Design, { changes }: Candidate, { f, sizing, termin
   ]);
 }
 
+/** Finished length: of each strand where they hang one below the other. */
+function lengthRows(design: Design, candidate: Candidate, { sizing, terminal, f }: Voice) {
+  if (design.lie !== 'nested')
+    return [[sizing.finishedLength, f.length(candidate.finishedLengthMm)] as const];
+  return candidate.sequences.map((sequence, index) => {
+    const label = `${sizing.finishedLength}, ${terminal.strand(f, index + 1)}`;
+    return [label, f.length(finishedLengthMm(design, sequence))] as const;
+  });
+}
+
 /** Label and figure, the figures in one column. */
-function figures({ sizing, f }: Voice, candidate: Candidate): string[] {
+function figures(design: Design, candidate: Candidate, voice: Voice): string[] {
+  const { sizing, f } = voice;
   const rows = [
-    [sizing.finishedLength, f.length(candidate.finishedLengthMm)],
+    ...lengthRows(design, candidate, voice),
     [sizing.insideGirth, f.length(candidate.insideGirthMm)],
     [sizing.price, f.money(candidate.priceMinor)],
     [sizing.weight, sizing.grams(f, candidate.massG)],
@@ -46,11 +60,15 @@ function figures({ sizing, f }: Voice, candidate: Candidate): string[] {
 }
 
 function lieLines(lies: readonly Lie[] | null, { f, terminal }: Voice): string[] {
-  return (lies ?? []).flatMap((lie) => {
-    if (lie.status === 'too-short') return [terminal.tooShort];
+  const all = lies ?? [];
+  return all.flatMap((lie, index) => {
+    const which = all.length > 1 ? [terminal.strand(f, index + 1)] : [];
+    if (lie.status === 'too-short') return [...which, terminal.tooShort];
     const { dropMm, dropBand, pendantDropMm } = lie;
     const strand = terminal.lies(f, dropMm, dropBand.leastMm, dropBand.mostMm);
-    return pendantDropMm === null ? [strand] : [strand, terminal.pendantLies(f, pendantDropMm)];
+    return pendantDropMm === null
+      ? [...which, strand]
+      : [...which, strand, terminal.pendantLies(f, pendantDropMm)];
   });
 }
 
@@ -138,7 +156,7 @@ export function reportOf(
   const blocks = [
     [terminal.heading(subject.name, design.kind), askedLine(terminal, choice, options, f), ...at],
     [...verdictLines(design, found, voice), terminal.range(f, found.limits, found.fitted)],
-    [...(found.status === 'outside' ? [terminal.nearest] : []), ...figures(voice, piece)],
+    [...(found.status === 'outside' ? [terminal.nearest] : []), ...figures(design, piece, voice)],
     swapLines(subject, piece, voice),
     changeLines(design, piece, voice),
     hand,

@@ -1,6 +1,7 @@
 /** The `size` command from arguments to exit code, with the outside handed in. */
 import type { Choice } from '#core/sizing/choice.ts';
 import { size } from '#core/sizing/size.ts';
+import { MEASURES } from '#core/sizing/target.ts';
 import { formatFor } from '#words/format.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
@@ -65,6 +66,9 @@ function answer(subject: Subject, options: Options, terminal: Terminal, format: 
   }
   if (sizing.status === 'refused') {
     terminal.err(sentenceOf(sizingWords(options.lang).problems, sizing.problem, format));
+    if (sizing.problem.code === 'measure-wrong-kind') {
+      terminal.err(terminalWords(options.lang).sizedBy(MEASURES[subject.design.kind]));
+    }
     return EXIT.refused;
   }
   if (!options.json) terminal.out(reportOf(subject, options, choice, sizing, reached, format));

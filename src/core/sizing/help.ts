@@ -30,10 +30,12 @@ function within(job: Job, offMm: number): boolean {
   return toHundredths(Math.abs(toNm(offMm))) <= toHundredths(toNm(job.toleranceMm));
 }
 
-/** Beads and spacers that this strand is made of. */
+/** Beads and spacers that this strand is made of, but for its focal, of which another beside the clasp would be another piece. */
 function strandBeads(design: Design, strand: number): string[] {
   const ids = new Set(
-    design.strands[strand]?.sections.flatMap((section) => section.motif.map((part) => part.component)),
+    design.strands[strand]?.sections
+      .filter(({ role }) => role !== 'focal')
+      .flatMap((section) => section.motif.map((part) => part.component)),
   );
   return [...ids].filter((id) => ['bead', 'spacer'].includes(design.components[id]?.kind ?? ''));
 }

@@ -11,7 +11,7 @@ export type Fitted = 'length' | 'girth';
 type Of = Measure['of'];
 
 /** By what each kind of piece may be sized. */
-const MEASURES: Readonly<Record<PieceKind, readonly Of[]>> = {
+export const MEASURES: Readonly<Record<PieceKind, readonly Of[]>> = {
   bracelet: ['wrist'],
   anklet: ['ankle'],
   collar: ['neck'],

@@ -77,9 +77,9 @@ const unread: Sentences<LengthProblem> = {
 
 const help: Sentences<NamedHelp> = {
   'add-component': ({ count, sides, name, offMm }, f) =>
-    `${f.number(count)} × ${name}${sides === 2 ? ' auf jeder Seite' : ''} mehr brächten es auf ${f.fine(offMm)} heran.`,
+    `${f.number(count)} × ${name}${sides === 2 ? ' auf jeder Seite' : ''} mehr brächten es auf ${f.fine(Math.abs(offMm))} heran.`,
   'widen-section': ({ repeats, name, offMm }, f) =>
-    `Mit „${name}“ ${f.number(Math.abs(repeats))}-mal ${repeats > 0 ? 'öfter' : 'seltener'} als sonst erlaubt käme es auf ${f.fine(offMm)} heran.`,
+    `Mit „${name}“ ${f.number(Math.abs(repeats))}-mal ${repeats > 0 ? 'öfter' : 'seltener'} als sonst erlaubt käme es auf ${f.fine(Math.abs(offMm))} heran.`,
   'more-stock': ({ count, name }, f) => `${f.number(count)} × ${name} mehr im Vorrat, dann ginge es.`,
 };
 

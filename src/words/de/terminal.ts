@@ -33,6 +33,8 @@ const perhaps = (near: string): string => (near === '' ? '' : `Meintest du „${
 
 const PARTS: Readonly<Record<string, string>> = { clasp: 'Verschluss', ring: 'Ring', pendant: 'Anhänger' };
 
+const sideOf = (dropMm: number): string => (dropMm < 0 ? 'über' : 'unter');
+
 const choices = (known: readonly string[]): string =>
   known.length === 0 ? 'Unter den Teilen ist keines dieser Art.' : `Es gibt: ${known.join(', ')}.`;
 
@@ -112,7 +114,10 @@ Der Befehl endet mit
   },
   seeHelp: 'Mehr mit --help.',
   usage: {
-    'unknown-option': ({ message }) => message,
+    'unknown-option': ({ option, near }) =>
+      `Eine Angabe ${option} gibt es nicht. ${perhaps(near === '' ? '' : `--${near}`)}`.trim(),
+    'no-value': ({ option }) => `Nach --${option} fehlt die Angabe.`,
+    'not-a-flag': ({ option }) => `--${option} steht allein, nichts dahinter.`,
     'no-piece': () => 'Nenne ein Stück, oder - für einen Entwurf auf der Standardeingabe.',
     'too-many-pieces': ({ pieces }) =>
       `Nenne ein Stück, nicht ${pieces.length}: ${pieces.join(', ')}. Ein Maß mit Leerzeichen braucht Anführungszeichen.`,
@@ -153,6 +158,7 @@ Der Befehl endet mit
     'place-out-of-reach': (f, dropMm) =>
       `Kein Strang, der um diesen Hals schließt, liegt ${f.length(dropMm)} unter der Halsgrube.`,
   },
+  sizedBy: (options) => `Das Maß gibt man mit ${options.map((option) => `--${option}`).join(' oder ')} an.`,
   heading: (name, kind) => `${name} (${KINDS[kind] ?? kind})`,
   asked: (of, text, sit, hand) =>
     `${OF[of]} ${text}${sit === null ? '' : `, Sitz ${SITS[sit]}`}, Verschluss mit der ${HANDS[hand]} Hand`,
@@ -176,7 +182,7 @@ Der Befehl endet mit
   swapPrice: (f, listedMinor, moreMinor) =>
     `Wie angeboten, in der üblichen Größe, kostet es ${f.money(listedMinor)}; dieses kostet ${moreMinor === 0 ? 'dasselbe' : `${f.money(Math.abs(moreMinor))} ${moreMinor > 0 ? 'mehr' : 'weniger'}`}.`,
   lies: (f, dropMm, leastMm, mostMm) =>
-    `Die tiefste Perle liegt etwa ${f.length(Math.abs(dropMm))} ${dropMm < 0 ? 'über' : 'unter'} der Halsgrube; bei neun von zehn Menschen zwischen ${f.length(leastMm)} und ${f.length(mostMm)} darunter.`,
+    `Die tiefste Perle liegt etwa ${f.length(Math.abs(dropMm))} ${sideOf(dropMm)} der Halsgrube; bei neun von zehn Menschen zwischen ${f.length(Math.abs(leastMm))} ${sideOf(leastMm)} und ${f.length(Math.abs(mostMm))} ${sideOf(mostMm)} ihr.`,
   pendantLies: (f, dropMm) => `Die Mitte des Anhängers liegt etwa ${f.length(dropMm)} darunter.`,
   tooShort: 'Für einen solchen Hals ist die Kette zu kurz zum Schließen.',
   card: 'An der Werkbank',
@@ -187,6 +193,10 @@ Der Befehl endet mit
   wire: (f, name, cutMm, slackMm) =>
     `${name}: ${f.fine(Math.ceil(cutMm))} abschneiden, ${f.fine(slackMm)} Luft lassen.`,
   row: (f, count, name, toMm) => `${f.number(count)} × ${name}, bis ${f.fine(toMm)}`,
+  tailAt: {
+    clasp: (sentence) => `Am Verschluss: ${sentence}`,
+    ring: (sentence) => `Am anderen Ende: ${sentence}`,
+  },
   bareLoop: 'Drahtschlaufe',
   pull: (f, factor, wanted, enough) =>
     `Der Draht trägt das ${f.number(factor, 1)}-Fache von Zug und Ruck; verlangt ist das ${f.number(wanted, 1)}-Fache${enough ? '' : ': ZU WENIG'}.`,

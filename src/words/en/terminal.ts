@@ -25,6 +25,8 @@ const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
 
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
 
+const sideOf = (dropMm: number): string => (dropMm < 0 ? 'above' : 'below');
+
 const choices = (part: string, known: readonly string[]): string =>
   known.length === 0 ? `There is no ${part} among the components.` : `There are: ${known.join(', ')}.`;
 
@@ -49,7 +51,7 @@ A finished piece whose counts aren’t written down (instead)
 Who wears it (for --place, and where a necklace lies)
   --neck   girth, beside --place or --length
   --sex    female, male or unstated (unstated)
-  --height
+  --height of the wearer
   --age    of a child, in years, from two
 
 How
@@ -104,7 +106,10 @@ It ends with
   },
   seeHelp: 'Try --help.',
   usage: {
-    'unknown-option': ({ message }: { readonly message: string }): string => message,
+    'unknown-option': ({ option, near }: { readonly option: string; readonly near: string }) =>
+      `There is no option ${option}. ${perhaps(near === '' ? '' : `--${near}`)}`.trim(),
+    'no-value': ({ option }: { readonly option: string }) => `--${option} needs a value after it.`,
+    'not-a-flag': ({ option }: { readonly option: string }) => `--${option} stands alone, nothing after it.`,
     'no-piece': () => 'Name a piece, or - for a design on standard input.',
     'too-many-pieces': ({ pieces }: { readonly pieces: readonly string[] }) =>
       `Name one piece, not ${pieces.length}: ${pieces.join(', ')}. A measure with a space needs quotes.`,
@@ -173,6 +178,8 @@ It ends with
     'place-out-of-reach': (f: Format, dropMm: number) =>
       `No strand that closes round this neck lies ${f.length(dropMm)} below its pit.`,
   },
+  sizedBy: (options: readonly string[]): string =>
+    `It is sized by ${options.map((option) => `--${option}`).join(' or ')}.`,
   heading: (name: string, kind: keyof typeof KINDS): string => `${name} (${KINDS[kind]})`,
   asked: (of: keyof typeof OF, text: string, sit: Sit | null, hand: Hand): string =>
     `${OF[of]} ${text}${sit === null ? '' : `, sitting ${sit}`}, clasp worked by the ${hand} hand`,
@@ -197,7 +204,7 @@ It ends with
   swapPrice: (f: Format, listedMinor: number, moreMinor: number): string =>
     `As listed, in its usual size, it costs ${f.money(listedMinor)}; this one costs ${moreMinor === 0 ? 'the same' : `${f.money(Math.abs(moreMinor))} ${moreMinor > 0 ? 'more' : 'less'}`}.`,
   lies: (f: Format, dropMm: number, leastMm: number, mostMm: number): string =>
-    `Its lowest bead lies about ${f.length(Math.abs(dropMm))} ${dropMm < 0 ? 'above' : 'below'} the pit of the neck; for nine people in ten between ${f.length(leastMm)} and ${f.length(mostMm)} below it.`,
+    `Its lowest bead lies about ${f.length(Math.abs(dropMm))} ${sideOf(dropMm)} the pit of the neck; for nine people in ten between ${f.length(Math.abs(leastMm))} ${sideOf(leastMm)} and ${f.length(Math.abs(mostMm))} ${sideOf(mostMm)} it.`,
   pendantLies: (f: Format, dropMm: number): string =>
     `The middle of the pendant lies about ${f.length(dropMm)} below it.`,
   tooShort: 'For a neck like that it is too short to close.',
@@ -208,6 +215,10 @@ It ends with
     `${name}: cut ${f.fine(Math.ceil(cutMm))}, leave ${f.fine(slackMm)} of slack.`,
   row: (f: Format, count: number, name: string, toMm: number): string =>
     `${f.number(count)} × ${name}, to ${f.fine(toMm)}`,
+  tailAt: {
+    clasp: (sentence: string): string => `At the clasp: ${sentence}`,
+    ring: (sentence: string): string => `At the other end: ${sentence}`,
+  },
   bareLoop: 'wire loop',
   pull: (f: Format, factor: number, wanted: number, enough: boolean): string =>
     `The wire bears ${f.number(factor, 1)} times pull and snag; the shop wants ${f.number(wanted, 1)}${enough ? '' : ': NOT ENOUGH'}.`,
