@@ -104,16 +104,23 @@ export function partNamesIn(
   return lang === 'de' ? germanNames : {};
 }
 
+type Components = Readonly<Record<string, Component>>;
+
+/** The components under the names given, those without one as they are. */
+export function namedComponents(components: Components, names: Readonly<Record<string, string>>): Components {
+  const named = Object.entries(components).map(
+    ([id, component]) => [id, { ...component, name: names[id] ?? component.name }] as const,
+  );
+  return Object.fromEntries(named);
+}
+
 /** The design with its wire and components named in a language, for whatever shows their names. */
 export function designIn(piece: Piece, lang: Lang): Design {
   const { design, germanNames } = piece;
   if (lang === 'en') return design;
-  const named = Object.entries(design.components).map(
-    ([id, component]) => [id, { ...component, name: germanNames[id] ?? component.name }] as const,
-  );
-  const { wire } = design;
+  const { wire, components } = design;
   const name = germanNames[wireKey(wire.id)] ?? wire.name;
-  return { ...design, wire: { ...wire, name }, components: Object.fromEntries(named) };
+  return { ...design, wire: { ...wire, name }, components: namedComponents(components, germanNames) };
 }
 
 /** The piece's words in a language, English where there are none. */

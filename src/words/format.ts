@@ -17,7 +17,7 @@ const UNIT_NAMES: Readonly<Record<Lang, Readonly<Record<LengthUnit, string>>>> =
 const NO_BREAK = '\u00a0';
 const MINUS = '\u2212';
 
-/** Making a format takes a hundred times what using it does, so each is made once. */
+/** Making a format takes many times what using it does, so each is made once. */
 function madeOnce<Made>(make: (lang: Lang, of: string) => Made): (lang: Lang, of: string) => Made {
   const made = new Map<string, Made>();
   return (lang, of) => {

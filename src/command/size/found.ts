@@ -1,9 +1,7 @@
 /** From a finished piece back to its counts: what `--found` and `--found-girth` answer. */
 import { explainPiece } from '#core/sizing/explain.ts';
-import type { Explained } from '#core/sizing/explain.ts';
 import type { SizingProblem } from '#core/sizing/sizing.ts';
 import type { Fitted } from '#core/sizing/target.ts';
-import type { Strand } from '#core/strand/design.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
@@ -12,24 +10,9 @@ import { rounded } from './answer.ts';
 import { EXIT } from './exit.ts';
 import type { Exit } from './exit.ts';
 import { foundText } from './foundText.ts';
+import { isFar, MEASURING_SD_MM } from './measured.ts';
+import type { StrandFound } from './measured.ts';
 import type { Subject } from './subject.ts';
-
-/** How far a maker's measuring is off, standard deviation, mm (common practice, no source). */
-const MEASURING_SD_MM: Readonly<Record<Fitted, number>> = { length: 0.5, girth: 1.5 };
-
-/** Measuring is further off than this many standard deviations less than once in 15,000 times. */
-const EXPLAINED_SDS = 4;
-
-/** A strand with what was measured of it and the counts that explain that, the likeliest first. */
-export type StrandFound = {
-  readonly strand: Strand;
-  readonly mm: number;
-  readonly explanations: Extract<Explained, { readonly status: 'explained' }>['explanations'];
-};
-
-/** Whether none of the counts explains the measure. */
-export const isFar = (of: Fitted, { explanations }: StrandFound): boolean =>
-  explanations.every(({ offMm }) => Math.abs(offMm) > EXPLAINED_SDS * MEASURING_SD_MM[of]);
 
 type Asked = { readonly of: Fitted; readonly mms: readonly number[]; readonly json: boolean };
 

@@ -3,8 +3,8 @@ import type { Fitted } from '#core/sizing/target.ts';
 import type { Design, Strand } from '#core/strand/design.ts';
 import type { Format } from '#words/format.ts';
 import { terminalWords } from '#words/terminal.ts';
-import { isFar } from './found.ts';
-import type { StrandFound } from './found.ts';
+import { isFar } from './measured.ts';
+import type { StrandFound } from './measured.ts';
 import { nameOf } from './names.ts';
 import type { Subject } from './subject.ts';
 

@@ -57,19 +57,17 @@ export type Read =
 const MEASURES = ['wrist', 'ankle', 'neck', 'length'] as const;
 const FOUND = ['found', 'found-girth'] as const;
 const NOT_BESIDE_FOUND = [
-  ...([
-    'aim',
-    'sex',
-    'height',
-    'age',
-    'sit',
-    'hand',
-    'pick',
-    'quantity',
-    'card',
-    'rules',
-    'pendant',
-  ] as const),
+  'aim',
+  'sex',
+  'height',
+  'age',
+  'sit',
+  'hand',
+  'pick',
+  'quantity',
+  'card',
+  'rules',
+  'pendant',
 ] as const;
 const LANDMARKS = ['pit', 'bust', 'navel'] as const;
 

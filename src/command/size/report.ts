@@ -66,9 +66,8 @@ function lieLines(lies: readonly Lie[] | null, { f, terminal }: Voice): string[]
     if (lie.status === 'too-short') return [...which, terminal.tooShort];
     const { dropMm, dropBand, pendantDropMm } = lie;
     const strand = terminal.lies(f, dropMm, dropBand.leastMm, dropBand.mostMm);
-    return pendantDropMm === null
-      ? [...which, strand]
-      : [...which, strand, terminal.pendantLies(f, pendantDropMm)];
+    const pendant = pendantDropMm === null ? [] : [terminal.pendantLies(f, pendantDropMm)];
+    return [...which, strand, ...pendant];
   });
 }
 

@@ -3,7 +3,7 @@ import { near } from '#catalogue/read/near.ts';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
 import { readRules } from '#catalogue/read/readShop.ts';
 import { report } from '#catalogue/read/problem.ts';
-import { designIn, partNamesIn, textsOf } from '#catalogue/catalogue.ts';
+import { designIn, namedComponents, partNamesIn, textsOf } from '#catalogue/catalogue.ts';
 import type { Catalogue, Piece, Shop } from '#catalogue/catalogue.ts';
 import { checkDesign } from '#core/components/check.ts';
 import type { Component } from '#core/components/component.ts';
@@ -61,13 +61,8 @@ type Asked = Pick<Options, 'lang' | 'rules' | 'wish'>;
 type Stock = Readonly<Record<string, Component>>;
 
 /** Everything the shop can swap in, named in a language. */
-function stockOf(catalogue: Catalogue, lang: Lang): Stock {
-  const names = partNamesIn(catalogue, lang);
-  const named = Object.values(catalogue.components).map((component) => {
-    return [component.id, { ...component, name: names[component.id] ?? component.name }] as const;
-  });
-  return Object.fromEntries(named);
-}
+const stockOf = (catalogue: Catalogue, lang: Lang): Stock =>
+  namedComponents(catalogue.components, partNamesIn(catalogue, lang));
 
 /** The subject with the parts wished for. */
 function asWished(subject: Subject, { wish }: Asked, stock: Stock): Found {
