@@ -28,7 +28,11 @@ for (const design of pieces) {
     straight: drawStraight(design, sequences, { ...caption('straight'), unit: 'cm' }),
     board: drawBoard(design, sequences, { ...caption('board'), unit: 'in', claspSide: 'left' }),
     loop: drawLoop(design, sequences, caption('loop')),
-    wrist: drawWrist(design, sequences, { ...caption('wrist'), girthMm: 155, airLabel: '5 mm of air' }),
+    wrist: drawWrist(design, sequences, {
+      ...caption('wrist'),
+      girthMm: 155,
+      labels: { girth: 'wrist 15.5 cm', ease: '15 mm of ease', air: '5 mm of air' },
+    }),
   };
   views['card'] = drawCard(design, sequences, caption('card'));
   views['share'] = drawShare(design, sequences, {

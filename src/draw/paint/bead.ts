@@ -1,5 +1,6 @@
 /** One component on the wire, painted: its surfaces, figure, hole, lines, gloss and edge. */
 import type { Component } from '#core/components/component.ts';
+import { lightnessOf, tone } from '../colour/tone.ts';
 import { hash, stream } from '../seed/seed.ts';
 import { element, num } from '../svg/text.ts';
 import type { Gradient } from './gradient.ts';
@@ -17,6 +18,10 @@ import type { Ink } from './ink.ts';
 const EDGE_SHARE = 0.016;
 const EDGE_LEAST_MM = 0.06;
 const EDGE_OPACITY = '.75';
+
+/** Below this lightness a bead's own shade is lost on a dark page: light from behind draws its edge instead. */
+const DARK = 0.42;
+const RIM_LIGHT = 0.15;
 
 /** One coat of a component, the under one first. Those of a key are alike. */
 export type Coat = { readonly key: string; readonly paint: (ink: Ink) => string };
@@ -63,7 +68,7 @@ function streamOf({ id }: Component, purpose: string, variant: number): () => nu
 /** All but the figure. */
 function paintLit(ink: Ink, component: Component, material: Material, form: Form, light: Light): string {
   const edge = {
-    stroke: material.edge(component.look),
+    stroke: edgeOf(component, material),
     'stroke-width': Math.max(EDGE_LEAST_MM, component.acrossMm * EDGE_SHARE),
     'stroke-opacity': EDGE_OPACITY,
   };
@@ -81,6 +86,10 @@ function paintLit(ink: Ink, component: Component, material: Material, form: Form
     paintGloss(ink, component, isFine ? { ...material.gloss, sheen: 0 } : material.gloss, form, light) +
     (only === undefined ? write(form.outline, { fill: 'none', ...edge }) : '')
   );
+}
+
+function edgeOf({ look }: Component, material: Material): string {
+  return lightnessOf(look.colour) < DARK ? tone(look.colour, RIM_LIGHT, 0.7) : material.edge(look);
 }
 
 function fillOf(ink: Ink, paint: Gradient | Tint): Readonly<Record<string, string | number>> {
@@ -115,11 +124,13 @@ function hole(ink: Ink, component: Component, material: Material): string {
     const ry = Math.min(acrossMm * 0.32, holeMm * 1.4);
     return element('ellipse', { rx: alongMm * 0.47, ry, fill: ink.paint(glow(look.accent)) });
   }
-  const half = alongMm * 0.44;
+  // A round cap reaches half its width past the line's end: it must not show outside the bead.
+  const widthMm = Math.min(holeMm * 0.7, acrossMm * 0.3);
+  const half = Math.max(0.01, alongMm * 0.46 - widthMm / 2);
   return element('path', {
     d: `M${num(-half)} 0H${num(half)}`,
     stroke: material.shade(look, 0.1).colour,
-    'stroke-width': holeMm * 0.7,
+    'stroke-width': widthMm,
     'stroke-linecap': 'round',
     'stroke-opacity': '.22',
   });

@@ -39,9 +39,11 @@ export function drawBoard(
   if (last === undefined) return svgDocument(options, { x: 0, y: 0, width: 1, height: 1 }, '', '');
   const clearMm = last.wideMm / 2 + WALL_MM;
   const textMm = last.groove.bent ? BENT_TEXT_MM : Math.max(3, reachMm / 18);
+  const pendant = design.components[design.hanging?.pendant ?? ''];
+  const hiddenMm = pendant === undefined ? 0 : pendant.acrossMm / 2;
   const painted =
     strands.map(({ groove, wideMm }) => paintGroove(groove, wideMm)).join('') +
-    paintMarks(last.groove, clearMm, reachMm, textMm, options.unit) +
+    paintMarks({ outer: last, inner: strands[0] ?? last, reachMm, textMm, hiddenMm }, options.unit) +
     strands.map((strand) => paintLaid(ink, design, strand)).join('') +
     paintHanging(ink, design, 0, 0);
   const box = boxOf(last.groove, clearMm + textMm * 2.6, strands[0]?.wideMm ?? 0);
@@ -82,21 +84,28 @@ function paintGroove(laid: Groove, wideMm: number): string {
 
 const MARK_SHARE = { long: 1, middle: 0.65, short: 0.4 } as const;
 
+type Marks = {
+  readonly outer: BoardStrand;
+  readonly inner: BoardStrand;
+  readonly reachMm: number;
+  readonly textMm: number;
+  /** Marks nearer zero than this would lie under the pendant, and stand inside instead, mm. */
+  readonly hiddenMm: number;
+};
+
 /** Marks outside the groove, square to it, the same both ways from zero. */
-function paintMarks(
-  { curve, zeroMm }: Groove,
-  clearMm: number,
-  reachMm: number,
-  textMm: number,
-  unit: RulerUnit,
-): string {
+function paintMarks({ outer, inner, reachMm, textMm, hiddenMm }: Marks, unit: RulerUnit): string {
   let d = '';
   let labels = '';
   const put = (atMm: number, size: keyof typeof MARK_SHARE, label: string): void => {
-    const { xMm, yMm, turnRad } = curve.at(zeroMm + atMm);
+    const isHidden = Math.abs(atMm) < hiddenMm;
+    const { groove, wideMm } = isHidden ? inner : outer;
+    const { xMm, yMm, turnRad } = groove.curve.at(groove.zeroMm + atMm);
+    const clearMm = wideMm / 2 + WALL_MM;
     // Travel is left to right along the bottom, so outside is a quarter turn clockwise.
-    const outX = -Math.sin(turnRad);
-    const outY = Math.cos(turnRad);
+    const way = isHidden ? -1 : 1;
+    const outX = -way * Math.sin(turnRad);
+    const outY = way * Math.cos(turnRad);
     const fromX = xMm + outX * clearMm;
     const fromY = yMm + outY * clearMm;
     const tall = textMm * 0.8 * MARK_SHARE[size];

@@ -28,8 +28,10 @@ export type EndsOptions = Caption & {
 /** Beads shown beyond the tail's end, so that it is seen to stop, mm. */
 const BEYOND_MM = 6;
 
-/** How far the beads over the tail are faded, so that the wires in them show. */
-const FADED = '.42';
+/** How far the beads over the tail are faded, so that the wires in them show; a plate holds them on any ground. */
+const FADED = '.5';
+const PLATE = '.14';
+const PLATE_ROOM_MM = 0.6;
 
 /** The first strand's clasp end, sequence as `expand` gives it. Millimetres. */
 export function drawEnds(design: Design, sequence: readonly Placed[], options: EndsOptions): string {
@@ -52,13 +54,14 @@ export function drawEnds(design: Design, sequence: readonly Placed[], options: E
     placeEnd(end, 0, 0, 1)
       .map((spot) => paintClosing(ink, design, spot))
       .join('') +
+    paintPlate(shown) +
     element('g', { opacity: FADED }, paintSpots(ink, shown)) +
     wires +
     (crimp === undefined ? '' : paintSpots(ink, [crimp])) +
     (cover === undefined ? '' : openCover(cover));
   const halfMm = Math.max(
     4,
-    ...shown.map((spot) => spot.component.acrossMm / 2),
+    ...shown.map((spot) => spot.component.acrossMm / 2 + PLATE_ROOM_MM),
     // A toggle's bar reaches past its ring.
     ...end.map((piece) => (piece.component?.acrossMm ?? 0) * 0.64),
   );
@@ -109,6 +112,24 @@ function paintWires(wireMm: number, fromMm: number, tailEndMm: number, toMm: num
       'stroke-width': wireMm * 0.3,
     })
   );
+}
+
+/** Under the beads that are seen through: without it dark ones would be lost on a dark page. */
+function paintPlate(shown: readonly Spot[]): string {
+  const [first] = shown;
+  const last = shown.at(-1);
+  if (first === undefined || last === undefined) return '';
+  const fromMm = first.xMm - first.component.alongMm / 2;
+  const halfMm = Math.max(...shown.map(({ component }) => component.acrossMm / 2)) + PLATE_ROOM_MM;
+  return element('rect', {
+    x: fromMm - PLATE_ROOM_MM,
+    y: -halfMm,
+    width: last.xMm + last.component.alongMm / 2 - fromMm + 2 * PLATE_ROOM_MM,
+    height: 2 * halfMm,
+    rx: PLATE_ROOM_MM * 2,
+    fill: 'currentColor',
+    'fill-opacity': PLATE,
+  });
 }
 
 /** The cover as an outline, so that the crimp inside it is seen. */

@@ -9,11 +9,23 @@ import { paintLoop, paintLoopHanging, boxRound } from './closed.ts';
 
 const MARGIN_MM = 4;
 
+/** Height of the words as a share of the drawing's width: legible at 360 px. */
+const TEXT_SHARE = 1 / 25;
+
+export type WristLabels = {
+  /** e.g. "wrist 16.5 cm". */
+  readonly girth: string;
+  /** By how much the inside of the bracelet is longer than that. */
+  readonly ease: string;
+  /** Beside the gap, e.g. "4 mm of air". */
+  readonly air: string;
+};
+
 export type WristOptions = Caption & {
   /** Girth of wrist, ankle or neck, mm. */
   readonly girthMm: number;
-  /** What stands beside the gap, e.g. "4 mm of air"; none where left out. */
-  readonly airLabel?: string;
+  /** What stands on the wrist; no words where left out. */
+  readonly labels?: WristLabels;
   readonly lifeSize?: boolean;
 };
 
@@ -36,11 +48,14 @@ export function drawWrist(
   const [first, ...behind] = loops.map((placed) => paintLoop(ink, design, placed));
   const wristMm = options.girthMm / (2 * Math.PI);
   const dropMm = insideMm > 0 ? insideMm - wristMm : 0;
-  const wrist = paintWrist(wristMm, -dropMm);
   const box = boxRound(design, loops, wristMm, MARGIN_MM);
+  const textMm = box.width * TEXT_SHARE;
+  const { labels } = options;
+  const wrist =
+    paintWrist(wristMm, -dropMm) + (labels === undefined ? '' : paintGirth(labels, -dropMm, textMm));
   const hidden = behind.length > 0 ? ink.clip(allBut(wristMm, -dropMm, box)) : '';
   const back = hidden === '' ? '' : element('g', { 'clip-path': hidden }, behind.toReversed().join(''));
-  const gap = dropMm > 0 ? paintAir(insideMm, 2 * dropMm, options.airLabel ?? '', box.width / 26) : '';
+  const gap = dropMm > 0 ? paintAir(insideMm, 2 * dropMm, labels?.air ?? '', textMm) : '';
   const content = back + wrist + gap + (first ?? '') + paintLoopHanging(ink, design, loops);
   return svgDocument(options, box, ink.definitions(), content, options.lifeSize ?? false);
 }
@@ -73,19 +88,22 @@ function paintAir(insideMm: number, tallMm: number, label: string, textMm: numbe
     `M${pair(-tick, insideMm)}H${num(tick)}M${pair(-tick, insideMm - tallMm)}H${num(tick)}` +
     `M${pair(0, insideMm - tallMm)}V${num(insideMm)}`;
   const measure = element('path', { d, stroke: 'currentColor', 'stroke-width': 0.35, fill: 'none' });
-  if (label === '') return measure;
-  return (
-    measure +
-    element(
-      'text',
-      {
-        y: insideMm - tallMm - textMm * 0.7,
-        'font-size': textMm,
-        'text-anchor': 'middle',
-        fill: 'currentColor',
-        'font-family': 'inherit',
-      },
-      escapeXml(label),
-    )
-  );
+  return label === '' ? measure : measure + paintWords([label], insideMm - tallMm - textMm * 0.7, textMm);
+}
+
+/** In the middle of the wrist. */
+function paintGirth({ girth, ease }: WristLabels, yMm: number, textMm: number): string {
+  return paintWords([girth, ease], yMm - textMm * 0.3, textMm);
+}
+
+/** Lines one below the other, the first one's baseline at `yMm`. */
+function paintWords(lines: readonly string[], yMm: number, textMm: number): string {
+  const look = {
+    fill: 'currentColor',
+    'font-size': textMm,
+    'text-anchor': 'middle',
+    'font-family': 'inherit',
+  };
+  const texts = lines.map((line, at) => element('text', { y: yMm + at * textMm * 1.4 }, escapeXml(line)));
+  return element('g', look, texts.join(''));
 }

@@ -38,6 +38,12 @@ export function drawPiece(drawn: DrawnPiece): string {
   };
   if (view === 'straight') return drawStraight(piece.design, sequences, { ...caption, unit, claspSide });
   if (girthMm === null || girthMm >= insideGirthMm) return drawLoop(piece.design, sequences, caption);
-  const airLabel = words.air(format, airMm(insideGirthMm, girthMm));
-  return drawWrist(piece.design, sequences, { ...caption, girthMm, airLabel });
+  const labels = words.wristLabels(
+    format,
+    piece.design.kind,
+    girthMm,
+    insideGirthMm - girthMm,
+    airMm(insideGirthMm, girthMm),
+  );
+  return drawWrist(piece.design, sequences, { ...caption, girthMm, labels });
 }

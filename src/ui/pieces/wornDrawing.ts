@@ -53,8 +53,11 @@ function onWrist(piece: Piece, name: string, rules: Rules, asShown: Candidate, l
     description,
     idPrefix: 'worn',
     girthMm,
-    airLabel: sizingWords(lang).air(
+    labels: sizingWords(lang).wristLabels(
       formatFor(lang, unit, rules.currency),
+      piece.design.kind,
+      girthMm,
+      asShown.insideGirthMm - girthMm,
       airMm(asShown.insideGirthMm, girthMm),
     ),
   });

@@ -23,6 +23,13 @@ const FOR_BODY: Readonly<Record<Of, string>> = {
   neck: 'für einen Hals von',
   length: 'mit einer Länge von',
 };
+/** Worum sich eine Art von Stück schließt. */
+const ROUND: Readonly<Record<PieceKind, string>> = {
+  bracelet: BODY.wrist,
+  anklet: BODY.ankle,
+  collar: BODY.neck,
+  necklace: BODY.neck,
+};
 const HAND: Readonly<Record<Hand, string>> = { left: 'linke', right: 'rechte' };
 
 const CLOSE = {
@@ -175,7 +182,11 @@ export const sizing: typeof english = {
   firstInFront: 'Längs des Arms gesehen, stehen die Stränge hintereinander; der erste ist vorn.',
   views: { straight: 'Gerade gelegt', closed: 'Geschlossen', worn: 'Getragen' },
   viewsLegend: 'Bild',
-  air: (f, mm) => `${f.short(mm)} Luft`,
+  wristLabels: (f, kind, girthMm, easeMm, airMm) => ({
+    girth: `${ROUND[kind]} ${f.length(girthMm)}`,
+    ease: `${f.short(easeMm)} Zugabe`,
+    air: `${f.number(airMm)}\u00a0mm Luft`,
+  }),
   measureScreen: 'Den Bildschirm neu messen',
   lifeSize: 'Echte Größe',
   noScript:

@@ -16,6 +16,13 @@ const BODY: Readonly<Record<Of, string>> = {
   neck: 'neck',
   length: 'finished length',
 };
+/** What a kind of piece closes round. */
+const ROUND: Readonly<Record<PieceKind, string>> = {
+  bracelet: BODY.wrist,
+  anklet: BODY.ankle,
+  collar: BODY.neck,
+  necklace: BODY.neck,
+};
 const HAND: Readonly<Record<Hand, string>> = { left: 'left', right: 'right' };
 
 const CLOSE = {
@@ -176,7 +183,12 @@ export const sizing = {
   firstInFront: 'Seen along the arm, the strands stand one behind another; the first is in front.',
   views: { straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
   viewsLegend: 'Picture',
-  air: (f: Format, mm: number): string => `${f.short(mm)} of air`,
+  /** Of a closed piece: what it closes round, what it adds, and the clear width that this leaves, which is too little for inches. */
+  wristLabels: (f: Format, kind: PieceKind, girthMm: number, easeMm: number, airMm: number) => ({
+    girth: `${ROUND[kind]} ${f.length(girthMm)}`,
+    ease: `${f.short(easeMm)} of ease`,
+    air: `${f.number(airMm)}\u00a0mm of air`,
+  }),
   measureScreen: 'Measure the screen again',
   lifeSize: 'Life size',
   noScript:

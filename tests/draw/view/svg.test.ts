@@ -31,7 +31,13 @@ const views: Readonly<Record<string, Draw>> = {
     }),
   loop: (of, title, idPrefix) => drawLoop(of, usualSequences(of), { title, description: title, idPrefix }),
   wrist: (of, title, idPrefix) =>
-    drawWrist(of, usualSequences(of), { title, description: title, idPrefix, girthMm: 150, airLabel: title }),
+    drawWrist(of, usualSequences(of), {
+      title,
+      description: title,
+      idPrefix,
+      girthMm: 150,
+      labels: { girth: title, ease: title, air: title },
+    }),
   numbered: (of, title, idPrefix) =>
     drawNumbered(of, usualSequences(of)[0] ?? [], {
       title,

@@ -7,7 +7,7 @@ import { element, num, pair } from '../../svg/text.ts';
 import type { Ink } from '../ink.ts';
 import type { Light } from '../light.ts';
 import { materials } from '../material/all.ts';
-import { bar, circlePath } from './bar.ts';
+import { bar, circlePath, ovalPath } from './bar.ts';
 import { solid } from './body.ts';
 
 export type ClaspPainter = (ink: Ink, clasp: Component, light: Light) => string;
@@ -17,10 +17,15 @@ function wireOf({ acrossMm }: Component): number {
   return Math.max(0.5, acrossMm * 0.13);
 }
 
+/** Inside radius of an eye, mm: wide enough for the wire's loop. */
+function eyeOf({ acrossMm }: Component): number {
+  return Math.max(0.55, Math.min(1.2, acrossMm * 0.14));
+}
+
 /** The eyes on the right, one for each strand, their far inside at the bearing point. */
 function eyes(clasp: Component): string {
   const wire = wireOf(clasp);
-  const inside = Math.max(0.55, Math.min(1.2, clasp.acrossMm * 0.14));
+  const inside = eyeOf(clasp);
   const centre = clasp.alongMm / 2 - inside;
   let d = '';
   for (let way = 0; way < clasp.ways; way += 1) {
@@ -39,6 +44,18 @@ function line(d: string, clasp: Component, widthMm: number): string {
   });
 }
 
+/** The lamp mirrored along a rounded edge. */
+function shine(d: string, widthMm: number): string {
+  return element('path', {
+    d,
+    fill: 'none',
+    stroke: '#fff',
+    'stroke-width': widthMm,
+    'stroke-linecap': 'round',
+    'stroke-opacity': '.75',
+  });
+}
+
 /** A claw with a sprung gate worked by a small lever. */
 export const lobster: ClaspPainter = (ink, clasp, light) => {
   const l = clasp.alongMm;
@@ -53,8 +70,9 @@ export const lobster: ClaspPainter = (ink, clasp, light) => {
   return (
     eyes(clasp) +
     solid(ink, lever, clasp.look, light, w * 0.03) +
-    solid(ink, claw, clasp.look, light, w * 0.035) +
-    line(`M${at(-0.2, 0.27)}L${at(-0.24, 0.47)}`, clasp, w * 0.035) +
+    solid(ink, claw, clasp.look, light, w * 0.025) +
+    line(`M${at(-0.2, 0.27)}L${at(-0.24, 0.47)}`, clasp, w * 0.03) +
+    shine(`M${at(0.2, -0.2)}C${at(0.06, -0.4)} ${at(-0.2, -0.46)} ${at(-0.38, -0.34)}`, w * 0.06) +
     solid(
       ink,
       `M${at(0.27, -0.17)}H${num(0.35 * l)}V${num(0.17 * w)}H${num(0.27 * l)}Z`,
@@ -81,17 +99,22 @@ export const springRing: ClaspPainter = (_ink, clasp) => {
   );
 };
 
-/** A ring and the bar that goes through it and lies across. */
+/** A ring that lies aslant, and the bar that was put through it and now lies across, drawn against its far side. */
 export const toggle: ClaspPainter = (_ink, clasp) => {
-  const wire = clasp.acrossMm * 0.14;
-  const radius = Math.min(clasp.acrossMm, clasp.alongMm) * 0.42;
-  const centre = -clasp.alongMm / 2 + radius - wire / 2;
-  const half = radius * 1.45;
+  const wire = clasp.acrossMm * 0.17;
+  const halfMm = clasp.alongMm / 2;
+  const eye = eyeOf(clasp);
+  const ringFromMm = -halfMm + 2 * eye;
+  const ringToMm = ringFromMm + (clasp.alongMm - 4 * eye) * 0.84;
+  const radiusX = (ringToMm - ringFromMm) / 2;
+  const barMm = ringToMm - wire * 1.3;
+  const barHalfMm = clasp.acrossMm * 0.58;
   return (
-    bar(`M${pair(centre, 0)}H${num(clasp.alongMm / 2)}`, wire * 0.6, clasp.look) +
+    bar(circlePath(-halfMm + eye, 0, eye + wire * 0.35), wire * 0.7, clasp.look) +
     eyes(clasp) +
-    bar(circlePath(centre, 0, radius), wire, clasp.look) +
-    bar(`M${pair(centre, -half)}V${num(half)}`, wire * 1.1, clasp.look)
+    bar(ovalPath(ringFromMm + radiusX, 0, radiusX, clasp.acrossMm / 2 - wire / 2), wire, clasp.look) +
+    bar(`M${pair(barMm, 0)}H${num(halfMm - 2 * eye)}`, wire * 0.7, clasp.look) +
+    bar(`M${pair(barMm, -barHalfMm)}V${num(barHalfMm)}`, wire * 1.15, clasp.look)
   );
 };
 
@@ -101,8 +124,10 @@ export const hook: ClaspPainter = (_ink, clasp) => {
   const half = clasp.alongMm / 2;
   const bend = clasp.acrossMm * 0.36;
   const left = -half - wire / 2 + bend;
+  // The shank ends in the eye, whatever is left between them.
+  const shank = half - 2 * eyeOf(clasp) - wireOf(clasp) / 2;
   const d =
-    `M${pair(half * 0.6, 0)}C${pair(half * 0.1, 0)} ${pair(0, -bend)} ${pair(left, -bend)}` +
+    `M${pair(shank, 0)}H${num(half * 0.5)}C${pair(half * 0.1, 0)} ${pair(0, -bend)} ${pair(left, -bend)}` +
     `A${num(bend)} ${num(bend)} 0 0 0 ${pair(left, bend)}H${num(-half * 0.1)}l${pair(wire, wire * 0.8)}`;
   return eyes(clasp) + bar(d, wire, clasp.look);
 };

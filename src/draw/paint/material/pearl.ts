@@ -13,7 +13,7 @@ export const pearl: Material = {
       // Layers throw light back at the rim: the very edge is lighter than the shade inside it.
       [0, tone(overtone, -0.07)],
       [0.1, tone(overtone, -0.15, 0.9)],
-      [0.2, tone(overtone, -0.25, 0.8)],
+      [0.2, tone(overtone, -0.28, 0.9)],
       [0.45, tone(overtone, -0.07)],
       [0.66, mix(overtone, colour, 0.5)],
       [0.84, colour],
@@ -23,7 +23,7 @@ export const pearl: Material = {
   },
   lit: 1,
   bounce: 0.03,
-  gloss: { sheen: 0.9, point: 0.35 },
+  gloss: { sheen: 0.95, point: 0.6 },
   edge: ({ colour, accent }) => tone(mix(colour, accent ?? colour, 0.4), -0.3, 0.7),
   variants: 1,
   figure: null,
