@@ -12,8 +12,13 @@ export type Necklace = {
 
 const NM = 10_000;
 
-export function necklace(of: Random, sections: number, mostRepeats: number): Necklace {
-  const counted = of.next() < 0.25;
+/** @param counted components that are counted. */
+export function necklace(
+  of: Random,
+  sections: number,
+  mostRepeats: number,
+  counted = of.next() < 0.25 ? 1 : 0,
+): Necklace {
   const made = Array.from({ length: sections }, (_, at): FitSection => {
     const fewest = of.whole(0, 3);
     const most = fewest + of.whole(1, mostRepeats);
@@ -26,7 +31,7 @@ export function necklace(of: Random, sections: number, mostRepeats: number): Nec
       most,
       cost,
       partsPerRepeat: of.whole(1, 5),
-      takes: counted ? [of.whole(0, 2)] : [],
+      takes: Array.from({ length: counted }, () => of.whole(0, 2)),
     };
   });
   const baseHundredths = 10 * of.whole(300, 1200);
@@ -38,12 +43,12 @@ export function necklace(of: Random, sections: number, mostRepeats: number): Nec
     );
     return { lowNm: hundredths * NM, highNm: hundredths * NM };
   };
-  const fewestUse = made.reduce((sum, section) => sum + (section.takes[0] ?? 0) * section.fewest, 0);
+  const stock = Array.from({ length: counted }, (_, which) => {
+    const fewestUse = made.reduce((sum, section) => sum + section.takes[which]! * section.fewest, 0);
+    return { component: `counted${which}`, left: fewestUse + of.whole(0, 4 * mostRepeats) };
+  });
   return {
-    problem: {
-      sections: made,
-      stock: counted ? [{ component: 'counted', left: fewestUse + of.whole(0, 4 * mostRepeats) }] : [],
-    },
+    problem: { sections: made, stock },
     measure: {
       of: spanNm,
       evenFrom: made.map(() => 0),

@@ -18,8 +18,10 @@ import type { FitProblem } from './problem.ts';
 import type { Search } from './questions.ts';
 import { TooLarge } from './tooLarge.ts';
 
-/** Choices looked at for one length where the stock rules some out. */
+/** Choices looked at for one question where the stock rules some out; a design made to need more is refused. */
 const MOST_NODES = 200_000;
+
+type Spend = { nodes: number };
 
 type Lengths = {
   readonly table: LengthTable;
@@ -40,19 +42,20 @@ function byPreference(fewest: number, most: number, usual: number): number[] {
 
 /**
  * The preferred counts that add up to a step and that the stock allows: the
- * table's least weights bound what is still to come, so that without stock
- * the first way down is the answer.
+ * table's least bound what is still to come, so that without stock the first
+ * way down is the answer.
  */
-function countsAt(problem: FitProblem, table: LengthTable, step: number): number[] | null {
+function countsAt(problem: FitProblem, table: LengthTable, step: number, spent: Spend): number[] | null {
   const { sections, stock } = problem;
   const orders = sections.map(({ fewest, most, usual }) => byPreference(fewest, most, usual));
   const counts = new Array<number>(sections.length).fill(0);
   let best: number[] | null = null;
   let bestWeight = Infinity;
-  let nodes = 0;
+  const outOf = (at: number, rest: number, left: readonly number[]): boolean =>
+    left.some((have, which) => have < (table.fewestTaken[which]?.[at]![rest] ?? 0));
   const down = (at: number, rest: number, weight: number, left: readonly number[]): void => {
-    nodes += 1;
-    if (nodes > MOST_NODES) throw new TooLarge();
+    spent.nodes += 1;
+    if (spent.nodes > MOST_NODES) throw new TooLarge();
     const section = sections[at];
     if (section === undefined) {
       best = [...counts];
@@ -66,7 +69,7 @@ function countsAt(problem: FitProblem, table: LengthTable, step: number): number
         weight + weightOf(section.cost * Math.abs(count - section.usual), section.partsPerRepeat * count);
       if (here + table.least[at + 1]![after]! >= bestWeight) continue;
       const now = left.map((have, which) => have - (section.takes[which] ?? 0) * count);
-      if (now.some((have) => have < 0)) continue;
+      if (outOf(at + 1, after, now)) continue;
       counts[at] = count;
       down(at + 1, after, here, now);
     }
@@ -89,13 +92,14 @@ function settle(
   lengths: Lengths,
   wanted: Wanted,
   bids: readonly Bid[],
+  spent: Spend,
   compare: typeof compareOutcomes,
   beaten: (bid: Bid, best: Outcome) => boolean,
 ): Outcome | null {
   let best: Outcome | null = null;
   for (const bid of bids) {
     if (best !== null && beaten(bid, best)) break;
-    const counts = countsAt(problem, lengths.table, bid.step);
+    const counts = countsAt(problem, lengths.table, bid.step, spent);
     if (counts === null) continue;
     const outcome = judge(problem, wanted, counts, spanAt(lengths, bid.step));
     if (best === null || compare(problem, outcome, best) < 0) best = outcome;
@@ -119,7 +123,7 @@ function withinByTable(problem: FitProblem, lengths: Lengths, wanted: Wanted): O
     if (weight < Infinity && error <= tolerance) bids.push({ step, error, weight });
   }
   bids.sort((one, other) => one.weight - other.weight);
-  return settle(problem, lengths, wanted, bids, compareOutcomes, (bid, best) => {
+  return settle(problem, lengths, wanted, bids, { nodes: 0 }, compareOutcomes, (bid, best) => {
     return bid.weight >= weightOfOutcome(best) + weightOf(1, 0);
   });
 }
@@ -138,13 +142,22 @@ function nearestByTable(
     ? Math.min(table.steps, Math.floor((targetNm - fewest.highNm) / table.stepNm))
     : Math.max(0, Math.ceil((targetNm - fewest.lowNm) / table.stepNm));
   const onward = below ? -1 : 1;
+  const spent: Spend = { nodes: 0 };
   let best: Outcome | null = null;
   for (let step = from; step >= 0 && step <= table.steps; step += onward) {
     const weight = table.least[0]![step]!;
     if (!(weight < Infinity)) continue;
     const error = toHundredths(Math.abs(offNm(spanAt(lengths, step), targetNm)));
     if (best !== null && error > (best as Outcome).error) break;
-    const found = settle(problem, lengths, wanted, [{ step, error, weight }], compareNearest, () => false);
+    const found = settle(
+      problem,
+      lengths,
+      wanted,
+      [{ step, error, weight }],
+      spent,
+      compareNearest,
+      () => false,
+    );
     if (found !== null && (best === null || compareNearest(problem, found, best) < 0)) best = found;
   }
   return best;
@@ -154,11 +167,12 @@ function nearestByTable(
 function betweenByTable(problem: FitProblem, lengths: Lengths, fromNm: number, toNm: number): Outcome | null {
   const { table, fewest } = lengths;
   const last = Math.min(table.steps, Math.floor((toNm - fewest.lowNm) / table.stepNm));
+  const spent: Spend = { nodes: 0 };
   for (let step = last; step >= 0; step -= 1) {
     const span = spanAt(lengths, step);
     if (span.highNm < fromNm) return null;
     if (table.least[0]![step] === Infinity) continue;
-    const counts = countsAt(problem, table, step);
+    const counts = countsAt(problem, table, step, spent);
     if (counts !== null) return judge(problem, { targetNm: toNm, toleranceNm: 0 }, counts, span);
   }
   return null;

@@ -25,6 +25,12 @@ export type LengthTable = {
    * between them, Infinity where none do. The first holds whole strands.
    */
   readonly least: readonly Float64Array[];
+  /**
+   * The same of each counted component, by its place in `FitProblem.stock`:
+   * `fewestTaken[c][k][s]` is the fewest of it that sections k and after take
+   * for s steps. Only for as many components as there is room for.
+   */
+  readonly fewestTaken: readonly (readonly Float64Array[])[];
 };
 
 /** Weight of a choice: its cost first, then its parts. */
@@ -90,20 +96,43 @@ function stepsOf(
   return { stepNm, eachSteps: eachNm.map((each, at) => (changing[at] === true ? each / stepNm : 0)) };
 }
 
-/** The table of the sections from `at` on, from that of those after it. */
-function addSection(section: FitSection, each: number, after: Float64Array, queue: Int32Array): Float64Array {
-  const { fewest, most, usual, cost, partsPerRepeat } = section;
-  const dear = weightOf(cost, 0);
-  if (each === 0) {
-    const own = weightOf(cost * Math.abs(fewest - usual), partsPerRepeat * fewest);
-    return after.map((value) => value + own);
-  }
-  const here = new Float64Array(after.length).fill(Infinity);
-  const parts = partsPerRepeat * fewest;
+/** A section's part in what is kept least: what its usual count has, what a repeat adds, and what one away from usual does. */
+type Share = { readonly perRepeat: number; readonly perChange: number };
+
+/** The table of one section and those after it, from the table of those after it. */
+function addSection(
+  { fewest, most, usual }: FitSection,
+  { perRepeat, perChange }: Share,
+  each: number,
+  after: Float64Array,
+  queue: Int32Array,
+): Float64Array {
   const kept = usual - fewest;
-  slide(after, here, each, 0, kept, partsPerRepeat - dear, parts + dear * kept, queue);
-  slide(after, here, each, kept, most - fewest, partsPerRepeat + dear, parts - dear * kept, queue);
+  const own = perRepeat * fewest;
+  if (each === 0) return after.map((value) => value + own + perChange * kept);
+  const here = new Float64Array(after.length).fill(Infinity);
+  slide(after, here, each, 0, kept, perRepeat - perChange, own + perChange * kept, queue);
+  slide(after, here, each, kept, most - fewest, perRepeat + perChange, own - perChange * kept, queue);
   return here;
+}
+
+/** The tables of sections k and after, for every k and for none. */
+function tablesOf(
+  problem: FitProblem,
+  eachSteps: readonly number[],
+  steps: number,
+  shareOf: (section: FitSection) => Share,
+): Float64Array[] {
+  const queue = new Int32Array(steps + 1);
+  let after: Float64Array = new Float64Array(steps + 1).fill(Infinity);
+  after[0] = 0;
+  const tables: Float64Array[] = [after];
+  for (let at = problem.sections.length - 1; at >= 0; at -= 1) {
+    const section = problem.sections[at]!;
+    after = addSection(section, shareOf(section), eachSteps[at]!, after, queue);
+    tables.unshift(after);
+  }
+  return tables;
 }
 
 /**
@@ -120,14 +149,20 @@ export function lengthTable(problem: FitProblem, eachNm: readonly number[]): Len
     0,
   );
   const heaviest = sections.reduce((sum, { cost, most }) => sum + weightOf(cost, 1) * (most + 1), 1);
-  if ((steps + 1) * (sections.length + 1) > MOST_ENTRIES || heaviest * (steps + 1) > EXACT) return null;
-  const queue = new Int32Array(steps + 1);
-  let after: Float64Array = new Float64Array(steps + 1).fill(Infinity);
-  after[0] = 0;
-  const least: Float64Array[] = [after];
-  for (let at = sections.length - 1; at >= 0; at -= 1) {
-    after = addSection(sections[at]!, eachSteps[at]!, after, queue);
-    least.unshift(after);
-  }
-  return { stepNm, steps, eachSteps, least };
+  const entries = (steps + 1) * (sections.length + 1);
+  if (entries > MOST_ENTRIES || heaviest * (steps + 1) > EXACT) return null;
+  const tables = (shareOf: (section: FitSection) => Share): Float64Array[] =>
+    tablesOf(problem, eachSteps, steps, shareOf);
+  return {
+    stepNm,
+    steps,
+    eachSteps,
+    least: tables(({ cost, partsPerRepeat }) => ({
+      perRepeat: partsPerRepeat,
+      perChange: weightOf(cost, 0),
+    })),
+    fewestTaken: problem.stock
+      .slice(0, Math.floor(MOST_ENTRIES / entries))
+      .map((_, which) => tables(({ takes }) => ({ perRepeat: takes[which]!, perChange: 0 }))),
+  };
 }

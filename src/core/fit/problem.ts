@@ -48,15 +48,22 @@ function costByPlace(strand: Strand, index: number): number {
   return strand.mirrored ? count - index : Math.min(index, count - 1 - index) + 1;
 }
 
+/** The most that the sections may take of a component. */
+function mostTaken(strand: Strand, taken: readonly ReadonlyMap<string, number>[], id: string): number {
+  return strand.sections.reduce((sum, { role, usual, most }, index) => {
+    return sum + (taken[index]?.get(id) ?? 0) * (role === 'focal' ? usual : most);
+  }, 0);
+}
+
 /**
+ * A stock that no choice can use up says nothing, and is left out: most
+ * searches are quicker without.
  * @param left what is left of each counted component for this strand.
  */
 export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>): FitProblem {
   const taken = strand.sections.map((section) => takenByRepeat(strand, section));
   // What findings or other strands already take too many of rules out every choice here too.
-  const counted = [...left]
-    .filter(([id, over]) => over < 0 || taken.some((of) => of.has(id)))
-    .map(([id]) => id);
+  const counted = [...left].filter(([id, over]) => mostTaken(strand, taken, id) > over).map(([id]) => id);
   const sections = strand.sections.map((section, index): FitSection => {
     const of = taken[index] ?? new Map<string, number>();
     const kept = section.role === 'focal';

@@ -61,7 +61,7 @@ function strandJobs(design: Design, fitted: Fitted, pieces: number): Job['strand
   return (index, chosen) => {
     const left = stockLeft(design, takenElsewhere(design, index, chosen), pieces);
     const problem = fitProblem(design.strands[index]!, left);
-    const key = [index, ...problem.stock.map((stock) => stock.left)].join();
+    const key = JSON.stringify([index, problem.stock]);
     const found = known.get(key);
     if (found !== undefined) return found;
     const measure = measures[index]!;

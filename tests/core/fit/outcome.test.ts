@@ -47,21 +47,31 @@ describe('what may change of a strand', () => {
       ['a', 2],
       ['b', 2],
     ]);
-    const problem = fitProblem(strand('s', sections), new Map([['b', 50]]));
+    const problem = fitProblem(strand('s', sections), new Map([['b', 45]]));
     expect(problem.sections.map(({ partsPerRepeat }) => partsPerRepeat)).toEqual([8, 2, 2]);
     expect(problem.sections.map(({ takes }) => takes)).toEqual([[4], [2], [0]]);
   });
 
   test('only stock that is counted and wanted here, or already overdrawn, has a say', () => {
     const left = new Map([
-      ['c', 9],
+      ['c', 7],
       ['elsewhere', 3],
       ['clasp', -1],
     ]);
     expect(fitProblem(strand('s', sections), left).stock).toEqual([
-      { component: 'c', left: 9 },
+      { component: 'c', left: 7 },
       { component: 'clasp', left: -1 },
     ]);
+  });
+
+  test('nor has stock that lasts for the most of everything: 7 × 4 and 9 × 2 of b', () => {
+    const stockOf = (left: number): unknown =>
+      fitProblem(strand('s', sections), new Map([['b', left]])).stock;
+    expect(stockOf(46)).toEqual([]);
+    expect(stockOf(45)).toEqual([{ component: 'b', left: 45 }]);
+    // A focal stays at its usual count, so its most has no say.
+    const focal = section('f', two, [1, 0, 9], 'focal');
+    expect(fitProblem(strand('s', [focal]), new Map([['b', 2]])).stock).toEqual([]);
   });
 
   test('a focal keeps its count', () => {
