@@ -2,7 +2,7 @@
 import loadHighs from 'highs';
 import type { FitProblem } from '#core/fit/problem.ts';
 
-type Highs = Awaited<ReturnType<typeof loadHighs>>;
+export type Highs = Awaited<ReturnType<typeof loadHighs>>;
 
 /** The order of preference as far as numbers go, in whole hundredths of a millimetre. */
 type Judged = {
