@@ -11,6 +11,10 @@ export default defineConfig({
   integrations: [preact(), searchIndex()],
   // Outside node_modules, which `npm ci` empties.
   cacheDir: './.cache/astro',
+  experimental: {
+    // A page whose key (src/ui/build) is the last build's is taken over from it.
+    incrementalBuild: true,
+  },
   devToolbar: { enabled: false },
   // The guides hold no code, and a highlighter's inline styles would break the policy below.
   markdown: { syntaxHighlight: false },

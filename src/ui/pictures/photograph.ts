@@ -2,6 +2,7 @@
 import type { Picture } from '#catalogue/catalogue.ts';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { contentFolder } from '../contentFolder.ts';
 import { cached, keyOf } from './cache.ts';
 import { encode, placeholder, sizeOf, type Size } from './encode.ts';
 import { ENCODING, FORMATS, MEDIA_TYPES, WIDTHS, type Format } from './settings.ts';
@@ -12,8 +13,6 @@ export type Photograph = Size & {
   readonly placeholder: string;
   readonly files: readonly PhotographFile[];
 };
-
-const contentFolder = (): string => process.env.CLASPWISE_CONTENT ?? 'content';
 
 /** Last part of the file's path without its ending: a name that a person knows again. */
 const stem = (file: string): string => (file.split('/').at(-1) ?? file).replace(/\.\w+$/, '');

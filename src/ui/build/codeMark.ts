@@ -1,0 +1,27 @@
+/** All that a page is made with beside the content, as one mark. */
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** The files that a path stands for: itself, or all that lies in the folder. */
+const filesOf = (path: string): readonly string[] =>
+  statSync(path).isFile()
+    ? [path]
+    : readdirSync(path, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile())
+        .map(({ parentPath, name }) => join(parentPath, name));
+
+/**
+ * Sixteen hexadecimal digits that change with any file, its name or its text.
+ * Every file counts: how the island's script is cut into files, and so what a
+ * page links, hangs on all pages together.
+ * @param paths files and folders
+ * @throws where a path isn't there
+ */
+export function codeMark(paths: readonly string[]): string {
+  const hash = createHash('sha256');
+  for (const file of paths.flatMap(filesOf).sort()) {
+    hash.update(file).update('\0').update(readFileSync(file)).update('\0');
+  }
+  return hash.digest('hex').slice(0, 16);
+}
