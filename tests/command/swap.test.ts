@@ -45,6 +45,15 @@ describe('another clasp', () => {
     expect(out).toContain('Magnetverschluss aus Stahl, 7 mm statt ');
   });
 
+  it('with a magnet says what a magnet can do, which the listed piece’s page doesn’t', () => {
+    expect(size(asked).out).not.toMatch(/pacemaker/);
+    expect(size([...asked, '--clasp', 'magnet-7-steel']).out).toMatch(/pacemaker.*swallowed/);
+    expect(size([...asked, '--clasp', 'magnet-7-steel', '--lang', 'de']).out).toMatch(/Herzschrittmacher/);
+    const toggle = size([...asked, '--clasp', 'toggle-14-silver']).out;
+    expect(toggle).toContain('toggle');
+    expect(toggle).not.toMatch(/pacemaker/);
+  });
+
   it('dearer than the listed one makes the piece dearer', () => {
     const listed = answer(['-', '--wrist', '6.5 in'], focalBracelet);
     const gold = component('gold', {

@@ -5,6 +5,8 @@ import type { Candidate, Help, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/strand/design.ts';
 import { finishedLengthMm } from '#core/strand/parts.ts';
 import type { Format } from '#words/format.ts';
+import { goodsWords } from '#words/goods.ts';
+import type { Lang } from '#words/lang.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
 import type { SizingWords } from '#words/sizing.ts';
@@ -123,6 +125,13 @@ function swapLines(
   ];
 }
 
+/** What the parts swapped in bring with them: the page of the listed piece doesn't warn of it. */
+function cautionLines({ design, swaps }: Subject, lang: Lang): string[] {
+  const brought = swaps.flatMap(({ to }) => (to === null ? [] : (design.components[to]?.cautions ?? [])));
+  const { cautions } = goodsWords(lang);
+  return [...new Set(brought)].map((caution) => `${cautions[caution].title}. ${cautions[caution].text}`);
+}
+
 function askedLine({ asked }: TerminalWords, choice: Choice, options: Options, f: Format): string {
   const { of, mm } = choice.measure;
   const text = options.wanted.by === 'measure' ? options.wanted.given.text : f.length(mm);
@@ -157,6 +166,7 @@ export function reportOf(
     [...verdictLines(design, found, voice), terminal.range(f, found.limits, found.fitted)],
     [...(found.status === 'outside' ? [terminal.nearest] : []), ...figures(design, piece, voice)],
     swapLines(subject, piece, voice),
+    cautionLines(subject, lang),
     changeLines(design, piece, voice),
     hand,
     lieLines(liesOf(design, piece, options.wearer), voice),
