@@ -102,6 +102,9 @@ export type Format = {
   readonly list: (items: readonly string[]) => string;
 };
 
+/** Whether a length reads as none at all in the reader's unit: less than half its finest step. */
+export const readsAsNone = (f: Format, mm: number): boolean => f.length(Math.abs(mm)) === f.length(0);
+
 /** Below this a length in eighths of an inch would read as none at all. */
 const HALF_EIGHTH_MM = 25.4 / 16;
 

@@ -6,6 +6,7 @@ import { bodyWords } from '#words/body.ts';
 import { orderWords } from '#words/order.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
+import { terminalWords } from '#words/terminal.ts';
 import { sample } from '#tests/order/orders.ts';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -77,5 +78,27 @@ describe.each(LANGS)('in %s', (lang) => {
     const words = bodyWords(lang);
     expect(words.handleText(format, 400, -20)).toMatch(/above|über/);
     expect(words.handleText(format, 400, 20)).toMatch(/below|unter/);
+  });
+});
+
+describe('a height told from the pit of the neck', () => {
+  const centimetres = formatFor('de', 'cm', 'EUR');
+  const { lies } = terminalWords('en');
+  const { lies: liegt } = terminalWords('de');
+
+  test('a drop that reads as none is level with it, on either side', () => {
+    for (const drop of [-1.5, -0.01, 0, 1.5]) {
+      expect(plain(lies(inches, drop, -25.4, 25.4))).toBe(
+        'Its lowest bead lies about level with the pit of the neck; for nine people in ten between 1 in above and 1 in below it.',
+      );
+    }
+    expect(plain(liegt(centimetres, 0.4, -0.4, 30))).toBe(
+      'Die tiefste Perle liegt etwa auf Höhe der Halsgrube; bei neun von zehn Menschen zwischen ihrer Höhe und 3 cm unter ihr.',
+    );
+  });
+
+  test.each(LANGS)('%s: no band is told with a minus', (lang) => {
+    const f = formatFor(lang, 'cm', 'EUR');
+    expect(bodyWords(lang).hangs(f, 5, -30, 40)).not.toMatch(/[-−]\d/);
   });
 });

@@ -2,8 +2,8 @@
 import type { AssumptionCode } from '#core/body/assumptions.ts';
 import type { FigureProblem } from '#core/body/figure.ts';
 import type { body as english } from '../en/body.ts';
-import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
+import { fromPit, pitBand } from './pit.ts';
 
 const problems: Sentences<FigureProblem> = {
   'under-two': () =>
@@ -25,9 +25,6 @@ const assumptions: Readonly<Record<AssumptionCode, string>> = {
   'adult-lines': 'die Proportionen Erwachsener, verkleinert',
 };
 
-const below = (f: Format, dropMm: number): string =>
-  dropMm < 0 ? `${f.length(-dropMm)} über der Halsgrube` : `${f.length(dropMm)} unter der Halsgrube`;
-
 export const body: typeof english = {
   problems,
   assumptions,
@@ -45,10 +42,10 @@ export const body: typeof english = {
   handleFixed: 'Tiefster Punkt',
   hint: 'Ziehen Sie den tiefsten Punkt oder tippen Sie auf die Stelle, wo er hängen soll: Die Länge folgt, soweit die Perlen es zulassen.',
   hangs: (f, dropMm, leastMm, mostMm) =>
-    `Hängt ungefähr ${below(f, dropMm)}; bei neun von zehn Menschen zwischen ${f.length(leastMm)} und ${f.length(mostMm)}.`,
+    `Hängt ungefähr ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
   pendantHangs: (f, dropMm, leastMm, mostMm) =>
-    `Die Mitte des Anhängers hängt ungefähr ${below(f, dropMm)}; bei neun von zehn Menschen zwischen ${f.length(leastMm)} und ${f.length(mostMm)}.`,
-  handleText: (f, lengthMm, dropMm) => `${f.length(lengthMm)} lang, ${below(f, dropMm)}`,
+    `Die Mitte des Anhängers hängt ungefähr ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
+  handleText: (f, lengthMm, dropMm) => `${f.length(lengthMm)} lang, ${fromPit(f, dropMm)}`,
   tooShort: (f, neckBaseMm) =>
     `Zu kurz, um sich an diesem Halsansatz zu schließen, der ungefähr ${f.length(neckBaseMm)} rund ist.`,
   onNeck: (f, neckMm) =>

@@ -1,6 +1,7 @@
 /** Was das Terminal sagt. */
 import type { DesignProblem } from '#core/sizing/sizing.ts';
 import type { terminal as en } from '../en/terminal.ts';
+import { fromPit, pitBand } from './pit.ts';
 
 const KINDS: Readonly<Record<string, string>> = {
   necklace: 'Halskette',
@@ -32,8 +33,6 @@ const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
 const perhaps = (near: string): string => (near === '' ? '' : `Meintest du „${near}“? `);
 
 const PARTS: Readonly<Record<string, string>> = { clasp: 'Verschluss', ring: 'Ring', pendant: 'Anhänger' };
-
-const sideOf = (dropMm: number): string => (dropMm < 0 ? 'über' : 'unter');
 
 const choices = (known: readonly string[]): string =>
   known.length === 0 ? 'Unter den Teilen ist keines dieser Art.' : `Es gibt: ${known.join(', ')}.`;
@@ -182,7 +181,7 @@ Der Befehl endet mit
   swapPrice: (f, listedMinor, moreMinor) =>
     `Wie angeboten, in der üblichen Größe, kostet es ${f.money(listedMinor)}; dieses kostet ${moreMinor === 0 ? 'dasselbe' : `${f.money(Math.abs(moreMinor))} ${moreMinor > 0 ? 'mehr' : 'weniger'}`}.`,
   lies: (f, dropMm, leastMm, mostMm) =>
-    `Die tiefste Perle liegt etwa ${f.length(Math.abs(dropMm))} ${sideOf(dropMm)} der Halsgrube; bei neun von zehn Menschen zwischen ${f.length(Math.abs(leastMm))} ${sideOf(leastMm)} und ${f.length(Math.abs(mostMm))} ${sideOf(mostMm)} ihr.`,
+    `Die tiefste Perle liegt etwa ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
   pendantLies: (f, dropMm) => `Die Mitte des Anhängers liegt etwa ${f.length(dropMm)} darunter.`,
   tooShort: 'Für einen solchen Hals ist die Kette zu kurz zum Schließen.',
   card: 'An der Werkbank',

@@ -3,6 +3,7 @@ import type { AssumptionCode } from '#core/body/assumptions.ts';
 import type { FigureProblem } from '#core/body/figure.ts';
 import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
+import { fromPit, pitBand } from './pit.ts';
 
 /** The trade's names of lengths; common practice, no source. */
 export type LengthName = 'collar' | 'choker' | 'princess' | 'matinee' | 'opera' | 'rope';
@@ -26,11 +27,6 @@ const assumptions: Readonly<Record<AssumptionCode, string>> = {
   'adult-lines': 'a grown person’s proportions, made smaller',
 };
 
-const below = (f: Format, dropMm: number): string =>
-  dropMm < 0
-    ? `${f.length(-dropMm)} above the pit of the neck`
-    : `${f.length(dropMm)} below the pit of the neck`;
-
 export const body = {
   problems,
   assumptions,
@@ -48,11 +44,11 @@ export const body = {
   handleFixed: 'Lowest point',
   hint: 'Drag the lowest point, or touch the place where it should hang: the length follows, as far as the beads allow.',
   hangs: (f: Format, dropMm: number, leastMm: number, mostMm: number): string =>
-    `Hangs about ${below(f, dropMm)}; for nine people in ten between ${f.length(leastMm)} and ${f.length(mostMm)}.`,
+    `Hangs about ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
   pendantHangs: (f: Format, dropMm: number, leastMm: number, mostMm: number): string =>
-    `The middle of the pendant hangs about ${below(f, dropMm)}; for nine people in ten between ${f.length(leastMm)} and ${f.length(mostMm)}.`,
+    `The middle of the pendant hangs about ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
   handleText: (f: Format, lengthMm: number, dropMm: number): string =>
-    `${f.length(lengthMm)} long, ${below(f, dropMm)}`,
+    `${f.length(lengthMm)} long, ${fromPit(f, dropMm)}`,
   tooShort: (f: Format, neckBaseMm: number): string =>
     `Too short to close at the foot of this neck, which is about ${f.length(neckBaseMm)} round.`,
   onNeck: (f: Format, neckMm: number): string =>

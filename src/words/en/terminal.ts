@@ -3,6 +3,7 @@ import type { Costs } from '#core/price/costs.ts';
 import type { DesignProblem, Limits } from '#core/sizing/sizing.ts';
 import type { Hand, Sit } from '#core/sizing/rules.ts';
 import type { Format } from '../format.ts';
+import { fromPit, pitBand } from './pit.ts';
 
 const KINDS = { necklace: 'necklace', bracelet: 'bracelet', anklet: 'anklet', collar: 'collar' };
 
@@ -24,8 +25,6 @@ const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
 };
 
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
-
-const sideOf = (dropMm: number): string => (dropMm < 0 ? 'above' : 'below');
 
 const choices = (part: string, known: readonly string[]): string =>
   known.length === 0 ? `There is no ${part} among the components.` : `There are: ${known.join(', ')}.`;
@@ -204,7 +203,7 @@ It ends with
   swapPrice: (f: Format, listedMinor: number, moreMinor: number): string =>
     `As listed, in its usual size, it costs ${f.money(listedMinor)}; this one costs ${moreMinor === 0 ? 'the same' : `${f.money(Math.abs(moreMinor))} ${moreMinor > 0 ? 'more' : 'less'}`}.`,
   lies: (f: Format, dropMm: number, leastMm: number, mostMm: number): string =>
-    `Its lowest bead lies about ${f.length(Math.abs(dropMm))} ${sideOf(dropMm)} the pit of the neck; for nine people in ten between ${f.length(Math.abs(leastMm))} ${sideOf(leastMm)} and ${f.length(Math.abs(mostMm))} ${sideOf(mostMm)} it.`,
+    `Its lowest bead lies about ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
   pendantLies: (f: Format, dropMm: number): string =>
     `The middle of the pendant lies about ${f.length(dropMm)} below it.`,
   tooShort: 'For a neck like that it is too short to close.',
