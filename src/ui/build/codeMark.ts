@@ -1,7 +1,7 @@
 /** All that a page is made with beside the content, as one mark. */
-import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { digest } from '../digest.ts';
 
 /** The files that a path stands for: itself, or all that lies in the folder. */
 const filesOf = (path: string): readonly string[] =>
@@ -19,9 +19,9 @@ const filesOf = (path: string): readonly string[] =>
  * @throws where a path isn't there
  */
 export function codeMark(paths: readonly string[]): string {
-  const hash = createHash('sha256');
-  for (const file of paths.flatMap(filesOf).sort()) {
-    hash.update(file).update('\0').update(readFileSync(file)).update('\0');
-  }
-  return hash.digest('hex').slice(0, 16);
+  const files = paths.flatMap(filesOf).sort();
+  return digest(
+    16,
+    files.flatMap((file) => [file, readFileSync(file)]),
+  );
 }

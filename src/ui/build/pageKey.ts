@@ -3,22 +3,16 @@
  * that the page is made from is the same, its file is taken over.
  */
 import type { Piece } from '#catalogue/catalogue.ts';
-import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { digest } from '../digest.ts';
 
-const digest = (...texts: readonly string[]): string => {
-  const hash = createHash('sha256');
-  for (const text of texts) hash.update(text).update('\0');
-  return hash.digest('hex').slice(0, 24);
-};
+const DIGITS = 24;
 
 /** A piece and the bytes of its photographs. */
 function pieceMark(piece: Piece, contentFolder: string): string {
-  const photographs = piece.pictures.map(({ file }) =>
-    readFileSync(join(contentFolder, file)).toString('base64'),
-  );
-  return digest(JSON.stringify(piece), ...photographs);
+  const photographs = piece.pictures.map(({ file }) => readFileSync(join(contentFolder, file)));
+  return digest(DIGITS, [JSON.stringify(piece), ...photographs]);
 }
 
 /** What all pages of a build share: the code, the shop's frame, how pictures are made. */
@@ -38,5 +32,5 @@ export function pageKeys({ everywhere, contentFolder }: Common): (frame: unknown
     marks.set(value, mark);
     return mark;
   };
-  return (frame, props) => digest(everywhere, JSON.stringify(frame), JSON.stringify(props, short));
+  return (frame, props) => digest(DIGITS, [everywhere, JSON.stringify(frame), JSON.stringify(props, short)]);
 }

@@ -1,16 +1,12 @@
 /** Encoded pictures kept between builds, by what went into them. */
-import { createHash } from 'node:crypto';
 import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { digest } from '../digest.ts';
 
 const FOLDER = join('.cache', 'pictures');
 
 /** Sixteen hexadecimal digits of everything that shapes a picture. */
-export function keyOf(...inputs: readonly (string | Buffer)[]): string {
-  const hash = createHash('sha256');
-  for (const input of inputs) hash.update(input).update('\0');
-  return hash.digest('hex').slice(0, 16);
-}
+export const keyOf = (...inputs: readonly (string | Buffer)[]): string => digest(16, inputs);
 
 /** The bytes under a name; made and kept where they aren't there yet. */
 export async function cached(name: string, make: () => Promise<Buffer>): Promise<Buffer> {
