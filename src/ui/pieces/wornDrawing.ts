@@ -19,7 +19,14 @@ const TYPICAL = { sex: 'unstated', neckGirthMm: null, heightMm: null } as const;
 
 const canBeDrawn = (lie: Lie): lie is WornStrand['lie'] => lie.status === 'on-neck' || lie.status === 'hangs';
 
-function onBody(piece: Piece, name: string, asShown: Candidate, figure: Figure, lang: Lang): WornDrawing {
+function onBody(
+  piece: Piece,
+  name: string,
+  rules: Rules,
+  asShown: Candidate,
+  figure: Figure,
+  lang: Lang,
+): WornDrawing {
   const words = pageWords(lang).piece;
   const unit = lang === 'de' ? 'cm' : 'in';
   const strands = asShown.sequences.flatMap((sequence, index) => {
@@ -27,8 +34,8 @@ function onBody(piece: Piece, name: string, asShown: Candidate, figure: Figure, 
     return canBeDrawn(lie) ? [{ sequence, lie }] : [];
   });
   const lowest = Math.max(...strands.map(({ lie }) => lie.pendantDropMm ?? lie.dropMm));
-  const length = formatLength(asShown.finishedLengthMm, unit, lang);
-  const description = words.wornOn(length, formatLength(Math.abs(lowest), unit, lang), lowest >= 0);
+  const format = formatFor(lang, unit, rules.currency);
+  const description = words.wornOn(format, asShown.finishedLengthMm, lowest);
   const svg = drawBody(piece.design, strands, {
     title: name,
     description,
@@ -74,5 +81,5 @@ export function wornDrawing(
   if (piece.design.kind !== 'necklace') return onWrist(piece, name, rules, asShown, lang);
   const body = figureOf(TYPICAL);
   if (!body.ok) throw new RangeError(`got ${body.problem.code} for a typical body, expected a figure`);
-  return onBody(piece, name, asShown, body.figure, lang);
+  return onBody(piece, name, rules, asShown, body.figure, lang);
 }

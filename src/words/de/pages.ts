@@ -1,5 +1,6 @@
 /** Die Wörter der öffentlichen Seiten. */
 import type { pages as english } from '../en/pages.ts';
+import { fromPit } from './pit.ts';
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -151,8 +152,8 @@ export const pages: typeof english = {
     worn: 'Wo es liegt',
     wornNote:
       'Eine Schätzung für einen typischen Körper. Ein Faden um den eigenen Hals ist immer das bessere Maß.',
-    wornOn: (length, drop, below) =>
-      `Bei ${length} liegt der tiefste Punkt etwa ${drop} ${below ? 'unter' : 'über'} der Halsgrube.`,
+    wornOn: (f, lengthMm, dropMm) =>
+      `Bei ${f.length(lengthMm)} liegt der tiefste Punkt etwa ${fromPit(f, dropMm)}.`,
     wornRound: (girth) => `Geschlossen um einen Umfang von ${girth}, bequem sitzend.`,
     wornWrist: 'Die Perlen, die am weitesten vorstehen, entscheiden, wie viel Platz innen ist.',
     wornInFront: 'Längs des Arms gesehen, stehen die Stränge hintereinander; der erste ist vorn.',

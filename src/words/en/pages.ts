@@ -1,5 +1,7 @@
 /** What the public pages say around the maker's own texts. English is the contract for the other languages. */
 import type { PieceKind } from '#core/strand/design.ts';
+import type { Format } from '../format.ts';
+import { fromPit } from './pit.ts';
 
 type Status = 'available' | 'to-order' | 'past';
 
@@ -162,8 +164,8 @@ export const pages = {
     worn: 'Where it lies',
     wornNote:
       'An estimate for a typical body. A string hung round your own neck is always the better measure.',
-    wornOn: (length: string, drop: string, below: boolean) =>
-      `At ${length} its lowest point lies about ${drop} ${below ? 'below' : 'above'} the pit of the neck.`,
+    wornOn: (f: Format, lengthMm: number, dropMm: number) =>
+      `At ${f.length(lengthMm)} its lowest point lies about ${fromPit(f, dropMm)}.`,
     wornRound: (girth: string) => `Closed round a girth of ${girth}, with an easy sit.`,
     wornWrist: 'The beads that stand out most decide how much room is inside.',
     wornInFront: 'Seen along the arm, the strands stand one behind another; the first is in front.',
