@@ -1,6 +1,7 @@
 import node from '@astrojs/node';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { islandScripts } from './src/ui/build/islandScripts.ts';
 import { searchIndex } from './src/ui/search/integration.ts';
 
 export default defineConfig({
@@ -8,7 +9,7 @@ export default defineConfig({
   output: 'static',
   // Only /bench and /desk run on demand; everything else is a file.
   adapter: node({ mode: 'standalone' }),
-  integrations: [preact(), searchIndex()],
+  integrations: [preact(), islandScripts(), searchIndex()],
   // Outside node_modules, which `npm ci` empties.
   cacheDir: './.cache/astro',
   experimental: {

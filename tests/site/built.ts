@@ -66,11 +66,8 @@ export function brotliSize(path: string): number {
 const STATIC = /(?:\bimport|\bfrom)\s*["'](\.{1,2}\/[^"']+|\/[^"']+)["']/g;
 const ON_DEMAND = /\bimport\(\s*["'`](\.{1,2}\/[^"'`]+|\/[^"'`]+)["'`]/g;
 
-/**
- * What a browser fetches of a script, by brotli at its best: itself and all it
- * imports statically, or all it may ever import too.
- */
-export function brotliBytes(scripts: readonly string[], which: 'at-first' | 'ever' = 'at-first'): number {
+/** What a browser fetches of scripts: themselves and all they import statically, or all they may ever import too. */
+export function fetchedOf(scripts: readonly string[], which: 'at-first' | 'ever' = 'at-first'): Set<string> {
   const all = new Set<string>();
   const visit = (path: string): void => {
     if (all.has(path)) return;
@@ -80,7 +77,12 @@ export function brotliBytes(scripts: readonly string[], which: 'at-first' | 'eve
     for (const [, to = ''] of imports) visit(new URL(to, `http://site${path}`).pathname);
   };
   scripts.forEach(visit);
-  return [...all].reduce((sum, path) => sum + brotliSize(path), 0);
+  return all;
+}
+
+/** The same in bytes, by brotli at its best. */
+export function brotliBytes(scripts: readonly string[], which: 'at-first' | 'ever' = 'at-first'): number {
+  return [...fetchedOf(scripts, which)].reduce((sum, path) => sum + brotliSize(path), 0);
 }
 
 /** Scripts that a page runs by itself: its own, and those of its islands. */

@@ -1,0 +1,81 @@
+/**
+ * Notes which files an island needs, so that its page can ask for all of them
+ * at once. Without it a phone learns of each only from the one before.
+ *
+ * The names of the files are known when the browser's code is built, which is
+ * after the pages' own code and before the pages are made: hence a note on
+ * disk between the two.
+ */
+import type { AstroIntegration } from 'astro';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+
+const NOTE = '.cache/island-scripts.json';
+
+/** From the name of an entry's source file, `SizerEn`, to the built files it imports at once, itself first. */
+type Scripts = Readonly<Record<string, readonly string[]>>;
+
+type Chunk = { readonly name: string; readonly isEntry: boolean; readonly imports: readonly string[] };
+
+/**
+ * What each entry imports, directly or by what it imports.
+ * @param chunks by the name of the built file
+ */
+export function scriptsByEntry(chunks: ReadonlyMap<string, Chunk>): Scripts {
+  const below = (file: string, seen: Set<string>): Set<string> => {
+    if (seen.has(file)) return seen;
+    seen.add(file);
+    for (const next of chunks.get(file)?.imports ?? []) below(next, seen);
+    return seen;
+  };
+  const entries = [...chunks].filter(([, { isEntry }]) => isEntry);
+  return Object.fromEntries(entries.map(([file, { name }]) => [name, [...below(file, new Set())]]));
+}
+
+/** The note taken, at each build of the browser's code. */
+export function islandScripts(): AstroIntegration {
+  return {
+    name: 'island-scripts',
+    hooks: {
+      'astro:config:setup': ({ updateConfig }) => {
+        updateConfig({
+          vite: {
+            plugins: [
+              {
+                name: 'island-scripts',
+                applyToEnvironment: ({ name }) => name === 'client',
+                generateBundle(_options, bundle) {
+                  const chunks = Object.entries(bundle).flatMap(([file, made]) =>
+                    made.type === 'chunk' ? [[file, made] as const] : [],
+                  );
+                  mkdirSync(dirname(NOTE), { recursive: true });
+                  writeFileSync(NOTE, JSON.stringify(scriptsByEntry(new Map(chunks))));
+                },
+              },
+            ],
+          },
+        });
+      },
+    },
+  };
+}
+
+let noted: Scripts | null = null;
+
+/**
+ * Addresses of the files that an island's entries need, each once.
+ * @param entries names of source files without their ending
+ * @throws Error where the build knows no such entry
+ */
+export function scriptsFor(entries: readonly string[]): readonly string[] {
+  noted ??= JSON.parse(readFileSync(NOTE, 'utf8')) as Scripts;
+  const scripts = noted;
+  const files = entries.flatMap((entry) => {
+    const found = scripts[entry];
+    if (found === undefined) {
+      throw new Error(`got no built script ${entry}, expected one of ${Object.keys(scripts).join(', ')}`);
+    }
+    return found;
+  });
+  return [...new Set(files)].map((file) => `/${file}`);
+}
