@@ -37,6 +37,15 @@ test.each(KINDS)(
   },
 );
 
+/** WCAG 2.2, 1.4.4 and 1.4.10: the letters twice as large on a small window, and nothing is cut off at its side. */
+test.each(KINDS)('%s: letters twice as large find room at 640 px', async (_, path) => {
+  const { page } = await visit(shop, path, { viewport: { width: 640, height: 800 } });
+  await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(over).toBeLessThanOrEqual(0);
+  await page.context().close();
+});
+
 test('nothing on a piece page moves while it loads', async () => {
   const context = await shop.browser.newContext({ viewport: { width: 412, height: 823 } });
   const page = await context.newPage();

@@ -40,7 +40,8 @@ export function searchEngine(address: string): Engine {
   const load = (): Promise<Pagefind> => {
     loading ??= (async () => {
       const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
-      await pagefind.options({ excerptLength: 0 });
+      // In a worker it would fetch its own code a second time, and a search takes a few milliseconds.
+      await pagefind.options({ excerptLength: 0, noWorker: true });
       await pagefind.init();
       return pagefind;
     })();
