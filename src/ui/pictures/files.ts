@@ -2,6 +2,7 @@
 import type { Piece, Shop } from '#catalogue/catalogue.ts';
 import { cardDrawing, cardSvg, pixelBytes } from './cardDrawing.ts';
 import { inTurn } from './inTurn.ts';
+import { partDrawing, partsShown } from './partDrawing.ts';
 import { photograph, photographBytes } from './photograph.ts';
 import { AT_ONCE, MAKES_PIXELS, MEDIA_TYPES } from './settings.ts';
 import { shareBytes, shareName } from './share.ts';
@@ -42,6 +43,19 @@ function drawingsOf(piece: Piece, shop: Shop): PictureFile[] {
   return [svg, share, ...pixels];
 }
 
+/** Each bead and finding once, however many pieces have it. */
+function partsOf(pieces: readonly Piece[]): PictureFile[] {
+  const drawn = pieces.flatMap((piece) =>
+    partsShown(piece).map((component) => partDrawing(piece.design, component)),
+  );
+  const once = new Map(drawn.map(({ name, svg }) => [name, svg]));
+  return [...once].map(([name, svg]) => ({
+    name,
+    type: MEDIA_TYPES.svg,
+    bytes: () => Promise.resolve(Buffer.from(svg)),
+  }));
+}
+
 async function filesOf(piece: Piece, shop: Shop): Promise<PictureFile[]> {
   return [...drawingsOf(piece, shop), ...(await photographsOf(piece))];
 }
@@ -55,7 +69,8 @@ export async function pictureFiles(
   shop: Shop,
   encodeNow: boolean,
 ): Promise<PictureFile[]> {
-  const files = (await inTurn(pieces, AT_ONCE, (piece) => filesOf(piece, shop))).flat();
+  const ofPieces = (await inTurn(pieces, AT_ONCE, (piece) => filesOf(piece, shop))).flat();
+  const files = [...ofPieces, ...partsOf(pieces)];
   if (encodeNow) {
     const encoded = files.filter(({ type }) => type !== MEDIA_TYPES.svg);
     await inTurn(encoded, AT_ONCE, async (file) => void (await file.bytes()));

@@ -1,0 +1,27 @@
+/** The drawing of one bead, pendant or clasp by itself, a few KB of SVG. */
+import type { Piece } from '#catalogue/catalogue.ts';
+import { sharesOf } from '#catalogue/facets.ts';
+import type { Component } from '#core/components/component.ts';
+import type { Design } from '#core/strand/design.ts';
+import { drawPart } from '#draw/view/part.ts';
+import { keyOf } from './cache.ts';
+
+export type PartDrawing = { readonly name: string; readonly svg: string };
+
+const known = new WeakMap<Component, PartDrawing>();
+
+/** @param design a piece that has it */
+export function partDrawing(design: Design, component: Component): PartDrawing {
+  const found = known.get(component);
+  if (found !== undefined) return found;
+  const svg = drawPart(design, component, { title: component.name, description: '', idPrefix: 'part' });
+  const drawing = { name: `part-${component.id}-${keyOf(svg)}.svg`, svg };
+  known.set(component, drawing);
+  return drawing;
+}
+
+/** What a piece is looked through by: all that is strung or hung, and its clasp. */
+export function partsShown({ design }: Piece): readonly Component[] {
+  const clasp = design.components[design.ends.clasp];
+  return [...sharesOf(design).map(({ component }) => component), ...(clasp === undefined ? [] : [clasp])];
+}
