@@ -98,6 +98,16 @@ test('without JavaScript a piece can be read, in both units, and ordered by e-ma
   await page.context().close();
 });
 
+test('on paper a piece is what can be read, without what can only be pressed', async () => {
+  const { page } = await visit(shop, '/pieces/banked-fire/');
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('main button:visible, main input:visible, main .button:visible').count()).toBe(0);
+  for (const kept of ['h1', '.facts-list', 'table.sizes', 'table.parts', '.worn', '.caution']) {
+    expect(await page.locator(kept).first().isVisible(), kept).toBe(true);
+  }
+  await page.context().close();
+});
+
 test('the languages lead to one another on the same page', async () => {
   const { page } = await visit(shop, '/pieces/banked-fire/');
   await page.locator('.foot a[hreflang=de]').click();
