@@ -2,12 +2,15 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import type { Piece } from '#catalogue/catalogue.ts';
 import { readPieces, readShop } from '#catalogue/collections.ts';
+import { FIRST_LANG } from '#ui/addresses.ts';
+import { keyed } from '#ui/build/keyed.ts';
 import { pieceJson } from '#ui/machines/pieceJson.ts';
 import { requireSite } from '#ui/machines/requireSite.ts';
 
 export const getStaticPaths = (async () => {
   const pieces = await readPieces();
-  return pieces.map((piece) => ({ params: { id: piece.id }, props: { piece } }));
+  // All its languages stand in the one file.
+  return keyed(pieces.map((piece) => ({ params: { id: piece.id }, props: { lang: FIRST_LANG, piece } })));
 }) satisfies GetStaticPaths;
 
 export const GET: APIRoute<{ piece: Piece }> = async ({ props, site }) => {

@@ -5,6 +5,8 @@ import { close, createIndex } from 'pagefind';
 
 /** Where the index lies in the site. */
 const FOLDER = 'pagefind';
+/** Where those pages stand, in any language; beside them, a list's further pages. */
+const PAGES = '**/pieces/*/index.html';
 /** Files of Pagefind's own look, which the shop doesn't use. */
 const UNUSED = /^pagefind-(ui|modular-ui|component-ui|highlight)\./;
 
@@ -16,7 +18,7 @@ export async function indexSite(site: string): Promise<{ pages: number; ms: numb
   const started = performance.now();
   const { index, errors } = await createIndex();
   if (index === undefined) throw new Error(errors.join('; '));
-  const added = await index.addDirectory({ path: site });
+  const added = await index.addDirectory({ path: site, glob: PAGES });
   const written = await index.writeFiles({ outputPath: join(site, FOLDER) });
   const problems = [...added.errors, ...written.errors];
   if (problems.length > 0) throw new Error(problems.join('; '));
