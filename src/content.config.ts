@@ -10,7 +10,13 @@ import { z } from 'zod';
 import { wireKey, type Catalogue, type Guide, type Shop } from '#catalogue/catalogue.ts';
 import { report } from '#catalogue/read/problem.ts';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { storePiece, type StoredComponent, type StoredPiece, type StoredWire } from '#catalogue/stored.ts';
+import {
+  labelsOf,
+  storePiece,
+  type StoredComponent,
+  type StoredPiece,
+  type StoredWire,
+} from '#catalogue/stored.ts';
 
 /** Another catalogue can be built by naming its folder. */
 const folder = resolve(process.env['CLASPWISE_CONTENT'] ?? 'content');
@@ -81,17 +87,17 @@ export const collections = {
     schema: z.custom<Shop>(),
   }),
   components: defineCollection({
-    loader: loader('components', ({ components, germanNames }) =>
-      Object.values(components).map((component) =>
-        entry({ ...component, germanName: germanNames[component.id] ?? null }),
+    loader: loader('components', (catalogue) =>
+      Object.values(catalogue.components).map((component) =>
+        entry({ ...component, ...labelsOf(component.id, catalogue) }),
       ),
     ),
     schema: z.custom<StoredComponent>(),
   }),
   wires: defineCollection({
-    loader: loader('wires', ({ wires, germanNames }) =>
-      Object.values(wires).map((wire) =>
-        entry({ ...wire, germanName: germanNames[wireKey(wire.id)] ?? null }),
+    loader: loader('wires', (catalogue) =>
+      Object.values(catalogue.wires).map((wire) =>
+        entry({ ...wire, ...labelsOf(wireKey(wire.id), catalogue) }),
       ),
     ),
     schema: z.custom<StoredWire>(),

@@ -23,22 +23,29 @@ export type Picture = {
   readonly alt: { readonly en: string; readonly de: string | null };
 };
 
-export type Piece = PieceTexts & {
-  readonly id: string;
-  /** German words; null where she wrote none, and English stands in. */
-  readonly de: PieceTexts | null;
-  readonly design: Design;
-  /** German names of its components, by id, and of its wire, by `wireKey`, where she wrote any. */
+/** What is written on a component or wire besides what is computed by: by its id, or by `wireKey`; only where she wrote any. */
+export type Labels = {
   readonly germanNames: Readonly<Record<string, string>>;
-  /** Price of the piece at its usual counts. */
-  readonly listedMinor: number;
-  readonly status: Status;
-  /** When it was first made: `2024`, `2024-05` or `2024-05-17`. */
-  readonly made: string;
-  /** Twelve hexadecimal digits that change when the design, the wire, a component's measures or the price do. */
-  readonly revision: string;
-  readonly pictures: readonly Picture[];
+  /** As on the bag: the seller's number, or her own. */
+  readonly partNumbers: Readonly<Record<string, string>>;
 };
+
+/** A piece, with the labels of its own wire and components. */
+export type Piece = PieceTexts &
+  Labels & {
+    readonly id: string;
+    /** German words; null where she wrote none, and English stands in. */
+    readonly de: PieceTexts | null;
+    readonly design: Design;
+    /** Price of the piece at its usual counts. */
+    readonly listedMinor: number;
+    readonly status: Status;
+    /** When it was first made: `2024`, `2024-05` or `2024-05-17`. */
+    readonly made: string;
+    /** Twelve hexadecimal digits that change when the design, the wire, a component's measures or the price do. */
+    readonly revision: string;
+    readonly pictures: readonly Picture[];
+  };
 
 /** How an order reaches the maker, and what happens to it then. */
 type Orders = {
@@ -82,11 +89,9 @@ export type Guide = {
   readonly body: string;
 };
 
-export type Catalogue = {
+export type Catalogue = Labels & {
   readonly shop: Shop;
   readonly components: Readonly<Record<string, Component>>;
-  /** German names of components, by id, and of wires, by `wireKey`, where she wrote any. */
-  readonly germanNames: Readonly<Record<string, string>>;
   readonly wires: Readonly<Record<string, Wire>>;
   /** Newest first, then by id. */
   readonly pieces: readonly Piece[];

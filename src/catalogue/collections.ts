@@ -24,19 +24,22 @@ async function readAll(): Promise<Whole> {
   if (shop === undefined) throw new Error('the content has no shop');
   const components: Record<string, Component> = {};
   const germanNames: Record<string, string> = {};
+  const partNumbers: Record<string, string> = {};
   for (const { id, data } of componentEntries) {
-    const { germanName, ...component } = data;
+    const { germanName, partNumber, ...component } = data;
     components[id] = component;
     if (germanName !== null) germanNames[id] = germanName;
+    if (partNumber !== null) partNumbers[id] = partNumber;
   }
   const wires: Record<string, Wire> = {};
   for (const { id, data } of wireEntries) {
-    const { germanName, ...wire } = data;
+    const { germanName, partNumber, ...wire } = data;
     wires[id] = wire;
     if (germanName !== null) germanNames[wireKey(id)] = germanName;
+    if (partNumber !== null) partNumbers[wireKey(id)] = partNumber;
   }
   const pieces = pieceEntries
-    .map(({ data }) => restorePiece(data, wires, components, germanNames))
+    .map(({ data }) => restorePiece(data, wires, components, { germanNames, partNumbers }))
     .sort(newestFirst);
   const pages = guideEntries
     .map(({ data, rendered }) => ({ ...data, html: rendered?.html ?? '' }))
@@ -45,6 +48,7 @@ async function readAll(): Promise<Whole> {
     shop,
     components,
     germanNames,
+    partNumbers,
     wires,
     pieces,
     guides: pages,

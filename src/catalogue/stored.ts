@@ -1,36 +1,44 @@
 /** Pieces as they are kept: without copies of what they are made of. */
 import type { Component, Wire } from '#core/components/component.ts';
 import type { Design } from '#core/strand/design.ts';
-import { wireKey, type Piece } from './catalogue.ts';
+import { wireKey, type Labels, type Piece } from './catalogue.ts';
 
-/** A component with its German name beside it; null where there is none. */
-export type StoredComponent = Component & { readonly germanName: string | null };
-
-/** A wire with its German name beside it; null where there is none. */
-export type StoredWire = Wire & { readonly germanName: string | null };
+/** Its labels beside it; null where there is none. */
+type Labelled = { readonly germanName: string | null; readonly partNumber: string | null };
+export type StoredComponent = Component & Labelled;
+export type StoredWire = Wire & Labelled;
 
 /** A piece that names its wire and components instead of holding them: a tenth of the size. */
-export type StoredPiece = Omit<Piece, 'design' | 'germanNames'> & {
+export type StoredPiece = Omit<Piece, 'design' | keyof Labels> & {
   readonly design: Omit<Design, 'wire' | 'components'> & {
     readonly wire: string;
     readonly components: readonly string[];
   };
 };
 
-/** The names that a design's own wire and components have, out of all. */
-export function namesFor(
+/** The labels of a design's own wire and components, out of all. */
+export function labelsFor(
   design: Pick<Design, 'components' | 'wire'>,
-  names: Readonly<Record<string, string>>,
-): Readonly<Record<string, string>> {
-  return Object.fromEntries(
-    [wireKey(design.wire.id), ...Object.keys(design.components)].flatMap((id) => {
-      const name = names[id];
-      return name === undefined ? [] : [[id, name] as const];
-    }),
-  );
+  { germanNames, partNumbers }: Labels,
+): Labels {
+  const ids = [wireKey(design.wire.id), ...Object.keys(design.components)];
+  const own = (all: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
+    Object.fromEntries(
+      ids.flatMap((id) => {
+        const label = all[id];
+        return label === undefined ? [] : [[id, label] as const];
+      }),
+    );
+  return { germanNames: own(germanNames), partNumbers: own(partNumbers) };
 }
 
-export function storePiece({ germanNames: _names, ...piece }: Piece): StoredPiece {
+/** Labels as they are kept, one of each beside its component or wire. */
+export const labelsOf = (key: string, { germanNames, partNumbers }: Labels): Labelled => ({
+  germanName: germanNames[key] ?? null,
+  partNumber: partNumbers[key] ?? null,
+});
+
+export function storePiece({ germanNames: _names, partNumbers: _numbers, ...piece }: Piece): StoredPiece {
   const { wire, components, ...design } = piece.design;
   return { ...piece, design: { ...design, wire: wire.id, components: Object.keys(components) } };
 }
@@ -40,7 +48,7 @@ export function restorePiece(
   stored: StoredPiece,
   wires: Readonly<Record<string, Wire>>,
   components: Readonly<Record<string, Component>>,
-  germanNames: Readonly<Record<string, string>>,
+  labels: Labels,
 ): Piece {
   const wire = wires[stored.design.wire];
   if (wire === undefined) throw new Error(`no wire ${stored.design.wire} for piece ${stored.id}`);
@@ -50,5 +58,5 @@ export function restorePiece(
     return [id, component] as const;
   });
   const design = { ...stored.design, wire, components: Object.fromEntries(parts) };
-  return { ...stored, design, germanNames: namesFor(design, germanNames) };
+  return { ...stored, design, ...labelsFor(design, labels) };
 }

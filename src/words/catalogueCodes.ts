@@ -37,6 +37,7 @@ export type CatalogueArgs = {
   // One entry
   'duplicate-id': { id: string; other: string };
   'duplicate-name': { name: string; other: string };
+  'duplicate-part-number': { number: string; other: string };
   'size-or-both': { shape: string };
   'measure-needed': { field: string; kind: string };
   'field-not-for': { field: string; kind: string };

@@ -61,6 +61,28 @@ describe('the search page', () => {
     await page.context().close();
   });
 
+  test('finds a piece by the part number of one of its beads', async () => {
+    const [id, number] = Object.entries(catalogue.partNumbers).find(([key]) => key.startsWith('slate')) ?? [];
+    const { page } = await visit(shop, `/find/?q=${number}`);
+    await answered(page);
+    const within = pieces.filter(({ design }) => (id ?? '') in design.components).map(({ name }) => name);
+    expect(within.length).toBeGreaterThan(0);
+    expect((await allHits(page)).sort()).toEqual(within.sort());
+    await page.context().close();
+  });
+
+  test('finds every piece with a bead by the bead’s name, in either language', async () => {
+    const id = 'box-8';
+    const within = pieces.filter(({ design }) => id in design.components).length;
+    expect(within).toBeGreaterThan(1);
+    for (const path of ['/find/?q=boxwood', `/de/find/?q=${catalogue.germanNames[id]}`]) {
+      const { page } = await visit(shop, path);
+      await answered(page);
+      expect((await allHits(page)).length, path).toBeGreaterThanOrEqual(within);
+      await page.context().close();
+    }
+  });
+
   test('shows the same when its address is opened again', async () => {
     const { page } = await visit(shop, '/find/?kind=Bracelets&sort=cheapest');
     await answered(page);

@@ -48,12 +48,12 @@ describe('a revision', () => {
 
 describe('pieces in the store', () => {
   const catalogue = readCatalogue(new URL('../../content', import.meta.url).pathname).catalogue!;
-  const { wires, components, germanNames } = catalogue;
+  const { wires, components } = catalogue;
 
   it('come back as they went, through text', () => {
     for (const piece of catalogue.pieces) {
       const kept = JSON.parse(JSON.stringify(storePiece(piece)));
-      expect(restorePiece(kept, wires, components, germanNames)).toEqual(piece);
+      expect(restorePiece(kept, wires, components, catalogue)).toEqual(piece);
     }
   });
 
@@ -64,8 +64,8 @@ describe('pieces in the store', () => {
 
   it('lose nothing silently', () => {
     const kept = storePiece(catalogue.pieces[0]!);
-    expect(() => restorePiece(kept, wires, {}, {})).toThrow(/no component/);
-    expect(() => restorePiece(kept, {}, components, {})).toThrow(/no wire/);
+    expect(() => restorePiece(kept, wires, {}, catalogue)).toThrow(/no component/);
+    expect(() => restorePiece(kept, {}, components, catalogue)).toThrow(/no wire/);
   });
 
   it('speak German where they can', () => {

@@ -14,6 +14,8 @@ import type { Frame } from './frame.ts';
 export type Needed = {
   readonly id: string;
   readonly name: string;
+  /** As on the bag; null where she wrote none. */
+  readonly number: string | null;
   readonly count: number;
   /** How many she has; null where she doesn't count. */
   readonly stock: number | null;
@@ -26,6 +28,7 @@ export type Needed = {
 export type NeededWire = {
   readonly id: string;
   readonly name: string;
+  readonly number: string | null;
   /** All cuts together, allowances included. */
   readonly lengthMm: number;
   readonly orders: readonly string[];
@@ -97,7 +100,9 @@ function neededParts(sums: ReadonlyMap<string, Sum>, catalogue: Catalogue, { lan
     const found = catalogue.components[id];
     const stock = found?.stock ?? null;
     const missing = stock === null ? null : Math.max(0, amount - stock);
-    return { id, name: own[id] ?? found?.name ?? id, count: amount, stock, missing, orders };
+    const name = own[id] ?? found?.name ?? id;
+    const number = catalogue.partNumbers[id] ?? null;
+    return { id, name, number, count: amount, stock, missing, orders };
   });
   return all.toSorted(
     (a, b) =>
@@ -108,6 +113,8 @@ function neededParts(sums: ReadonlyMap<string, Sum>, catalogue: Catalogue, { lan
 function neededWires(sums: ReadonlyMap<string, Sum>, catalogue: Catalogue, { lang }: Frame): NeededWire[] {
   const own = partNamesIn(catalogue, lang);
   return [...sums].map(([id, { amount, orders }]) => {
-    return { id, name: own[wireKey(id)] ?? catalogue.wires[id]?.name ?? id, lengthMm: amount, orders };
+    const name = own[wireKey(id)] ?? catalogue.wires[id]?.name ?? id;
+    const number = catalogue.partNumbers[wireKey(id)] ?? null;
+    return { id, name, number, lengthMm: amount, orders };
   });
 }

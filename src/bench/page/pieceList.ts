@@ -15,7 +15,7 @@ export type PieceRow = {
   readonly lengthMm: number;
 };
 
-/** Pieces that hold every word of `text` in their name, summary, year or beads; newest first. */
+/** Pieces that hold every word of `text` in their name, summary, year, beads or part numbers; newest first. */
 export function pieceList({ pieces, shop }: Catalogue, text: string, { lang }: Frame): PieceRow[] {
   const words = fold(text).split(/\s+/).filter(Boolean);
   return pieces
@@ -23,8 +23,9 @@ export function pieceList({ pieces, shop }: Catalogue, text: string, { lang }: F
       const { name, summary } = textsOf(piece, lang);
       const beads = Object.values(piece.design.components).map((component) => component.name);
       const german = lang === 'de' ? Object.values(piece.germanNames) : [];
+      const numbers = Object.values(piece.partNumbers);
       const all = fold(
-        [piece.id, name, summary, piece.made, piece.design.kind, ...beads, ...german].join(' '),
+        [piece.id, name, summary, piece.made, piece.design.kind, ...beads, ...german, ...numbers].join(' '),
       );
       return words.every((word) => all.includes(word));
     })

@@ -45,12 +45,14 @@ export function GatherView({ gathering, frame }: Props) {
               {parts.map((part) => (
                 <Part part={part} frame={frame} />
               ))}
-              {wires.map(({ id, name, lengthMm, orders: by }) => (
+              {wires.map(({ id, name, number, lengthMm, orders: by }) => (
                 <tr>
                   <td>
                     <input type="checkbox" name={`wire-${id}`} aria-label={name} />
                   </td>
-                  <th scope="row">{name}</th>
+                  <th scope="row">
+                    {name} <PartNumber number={number} />
+                  </th>
                   <td class="number">{said.metres(lengthMm / 1000, format)}</td>
                   <td class="number quiet">{said.uncounted}</td>
                   <td></td>
@@ -67,14 +69,26 @@ export function GatherView({ gathering, frame }: Props) {
   );
 }
 
-function Part({ part: { id, name, count, stock, missing, orders }, frame }: { part: Needed; frame: Frame }) {
+function PartNumber({ number }: { number: string | null }) {
+  return number === null ? null : <span class="quiet">{number}</span>;
+}
+
+function Part({
+  part: { id, name, number, count, stock, missing, orders },
+  frame,
+}: {
+  part: Needed;
+  frame: Frame;
+}) {
   const { words, format } = frame;
   return (
     <tr>
       <td>
         <input type="checkbox" name={`part-${id}`} aria-label={name} />
       </td>
-      <th scope="row">{name}</th>
+      <th scope="row">
+        {name} <PartNumber number={number} />
+      </th>
       <td class="number">{format.number(count)}</td>
       <td class={stock === null ? 'number quiet' : 'number'}>
         {stock === null ? words.gather.uncounted : format.number(stock)}

@@ -1,8 +1,8 @@
 /** From what the maker wrote to a piece of the shop, with every truth held against it. */
 import type { Component, Wire } from '#core/components/component.ts';
 import type { Rules } from '#core/sizing/rules.ts';
-import type { Piece } from '../catalogue.ts';
-import { namesFor } from '../stored.ts';
+import type { Labels, Piece } from '../catalogue.ts';
+import { labelsFor } from '../stored.ts';
 import type { Entry } from '../read/entry.ts';
 import type { Problem } from '../read/problem.ts';
 import { revisionOf } from '../revision.ts';
@@ -20,7 +20,7 @@ import { buildPictures } from './pictures.ts';
 export type Stock = {
   readonly folder: string;
   readonly components: Readonly<Record<string, Component>>;
-  readonly germanNames: Readonly<Record<string, string>>;
+  readonly labels: Labels;
   readonly wires: Readonly<Record<string, Wire>>;
   /** Short names that exist, those of broken entries too. */
   readonly knownComponents: ReadonlySet<string>;
@@ -73,7 +73,7 @@ export function buildPiece(
     id,
     ...textsOf(value),
     design,
-    germanNames: namesFor(design, stock.germanNames),
+    ...labelsFor(design, stock.labels),
     listedMinor: value.price.minor,
     status: value.status,
     made: value.made,

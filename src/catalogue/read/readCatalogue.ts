@@ -5,16 +5,16 @@ import { LANGS, isLang } from '#words/lang.ts';
 import { buildComponent } from '../build/component.ts';
 import { buildPiece } from '../build/piece.ts';
 import { buildWire } from '../build/wire.ts';
-import { wireKey, type Catalogue, type Guide } from '../catalogue.ts';
+import { wireKey, type Catalogue, type Guide, type Labels } from '../catalogue.ts';
 import { newestFirst } from '../order.ts';
 import { componentSchema } from '../schemas/component.ts';
 import { guideSchema } from '../schemas/guide.ts';
 import { pieceSchema } from '../schemas/piece.ts';
 import { wireSchema } from '../schemas/wire.ts';
 import { assertCurrency } from '../truths/currency.ts';
-import { assertOwnNames } from '../truths/names.ts';
+import { assertOwnNames, assertOwnNumbers } from '../truths/names.ts';
 import { collectFiles, collectMaps, idOfFile } from './collect.ts';
-import { readEntry } from './entry.ts';
+import { readEntry, type Entry } from './entry.ts';
 import { contentFiles } from './files.ts';
 import { inOrder, problem, type Problem } from './problem.ts';
 import { readShop } from './readShop.ts';
@@ -29,33 +29,56 @@ export type Reading = {
   readonly notes: readonly Problem[];
 };
 
+type Labelled = Entry<{
+  readonly 'name-de'?: string | undefined;
+  readonly 'part-number'?: string | undefined;
+}>;
+
+/** What is written on components or wires, under their keys. */
+function labelsWritten(entries: readonly Labelled[], keyOf = (id: string): string => id): Labels {
+  const written = (field: 'name-de' | 'part-number'): Readonly<Record<string, string>> =>
+    Object.fromEntries(
+      entries.flatMap(({ id, value }) => {
+        const label = value[field];
+        return label === undefined ? [] : [[keyOf(id), label] as const];
+      }),
+    );
+  return { germanNames: written('name-de'), partNumbers: written('part-number') };
+}
+
 function readComponents(folder: string, files: readonly string[], currency: string | null) {
   const collected = collectMaps(folder, files, componentSchema);
   const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
   const components: Record<string, Component> = {};
-  const germanNames: Record<string, string> = {};
   for (const entry of collected.entries) {
     const built = buildComponent(entry);
     problems.push(...built.problems, ...assertCurrency(entry, ['cost'], entry.value.cost, currency));
     if (built.component !== null) components[entry.id] = built.component;
-    const german = entry.value['name-de'];
-    if (german !== undefined) germanNames[entry.id] = german;
   }
-  return { components, germanNames, known: collected.known, problems };
+  return {
+    components,
+    entries: collected.entries,
+    labels: labelsWritten(collected.entries),
+    known: collected.known,
+    problems,
+  };
 }
 
 function readWires(folder: string, files: readonly string[], currency: string | null) {
   const collected = collectMaps(folder, files, wireSchema);
   const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
   const wires: Record<string, Wire> = {};
-  const germanNames: Record<string, string> = {};
   for (const entry of collected.entries) {
     problems.push(...assertCurrency(entry, ['cost'], entry.value.cost, currency));
     wires[entry.id] = buildWire(entry);
-    const german = entry.value['name-de'];
-    if (german !== undefined) germanNames[wireKey(entry.id)] = german;
   }
-  return { wires, germanNames, known: collected.known, problems };
+  return {
+    wires,
+    entries: collected.entries,
+    labels: labelsWritten(collected.entries, wireKey),
+    known: collected.known,
+    problems,
+  };
 }
 
 /** Guides live in a folder for each language: `guides/en/measuring.md`. */
@@ -97,11 +120,14 @@ export function readCatalogue(folder: string): Reading {
   const wires = readWires(folder, files.wires, currency);
   const { guides, problems: guideProblems } = readGuides(folder, files.guides);
   const collected = collectFiles(folder, files.pieces, pieceSchema);
-  const germanNames = { ...components.germanNames, ...wires.germanNames };
+  const labels: Labels = {
+    germanNames: { ...components.labels.germanNames, ...wires.labels.germanNames },
+    partNumbers: { ...components.labels.partNumbers, ...wires.labels.partNumbers },
+  };
   const stock = {
     folder,
     components: components.components,
-    germanNames,
+    labels,
     wires: wires.wires,
     knownComponents: components.known,
     knownWires: wires.known,
@@ -115,10 +141,11 @@ export function readCatalogue(folder: string): Reading {
     ...guideProblems,
     ...collected.problems,
     ...assertOwnNames(collected.entries),
+    ...assertOwnNumbers([...components.entries, ...wires.entries]),
     ...built.flatMap((one) => one.problems),
   ];
   const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
-  const all = { components: components.components, germanNames, wires: wires.wires, pieces, guides };
+  const all = { components: components.components, ...labels, wires: wires.wires, pieces, guides };
   return {
     catalogue: shop === null ? null : { shop, ...all },
     problems: inOrder(problems),

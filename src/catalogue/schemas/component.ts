@@ -30,6 +30,8 @@ const length = quantity('length', 0, longestMm);
 export const componentSchema = fields({
   name: text(60),
   'name-de': text(60).optional(),
+  /** What its bag is labelled with. */
+  'part-number': text(24).optional(),
   kind: oneOf(kinds).default('bead'),
   shape: oneOf(shapes).optional(),
   /** Length and width in one, where they are the same. */

@@ -5,6 +5,8 @@ import { fields, perMetre, quantity, text, whole } from '../fields/field.ts';
 export const wireSchema = fields({
   name: text(60),
   'name-de': text(60).optional(),
+  /** What its reel is labelled with. */
+  'part-number': text(24).optional(),
   /** Outside diameter, coating included. */
   diameter: quantity('length', 0.1, 2),
   /** Steel wires in it. */

@@ -1,4 +1,4 @@
-/** No two entries share a short name, and no two that a buyer sees share a name. */
+/** No two entries share a short name, no two that a buyer sees a name, and no two bags a part number. */
 import type { Entry } from '../read/entry.ts';
 import type { Problem } from '../read/problem.ts';
 
@@ -24,5 +24,22 @@ export function assertOwnNames(entries: readonly Named[]): Problem[] {
     ids.set(entry.id, sameId ?? entry.place);
     names.set(name, sameName ?? entry.place);
     return problems;
+  });
+}
+
+type Numbered = Entry<{ readonly 'part-number'?: string | undefined }>;
+
+/** Complains about each component or wire whose part number came before: a bag holds one thing. */
+export function assertOwnNumbers(entries: readonly Numbered[]): Problem[] {
+  const places = new Map<string, string>();
+  return entries.flatMap((entry) => {
+    const number = entry.value['part-number'];
+    if (number === undefined) return [];
+    const key = asRead(number);
+    const other = places.get(key);
+    places.set(key, other ?? entry.place);
+    return other === undefined
+      ? []
+      : [entry.complain(['part-number'], 'duplicate-part-number', { number, other })];
   });
 }

@@ -11,7 +11,7 @@ import { partsList } from '../pieces/partsList.ts';
 const round = (value: number): number => Math.round(value * 100) / 100;
 
 export function pieceJson(piece: Piece, shop: Shop, site: URL): object {
-  const { design } = piece;
+  const { design, partNumbers } = piece;
   const counts = usual(design);
   const shown = describe(design, shop.rules, piece.listedMinor, counts);
   const sizes = range(design, shop.rules);
@@ -38,6 +38,7 @@ export function pieceJson(piece: Piece, shop: Shop, site: URL): object {
     parts: partsList(design, counts).map(({ component, count }) => ({
       id: component.id,
       name: component.name,
+      ...(partNumbers[component.id] !== undefined && { partNumber: partNumbers[component.id] }),
       kind: component.kind,
       material: component.material,
       shape: component.shape,

@@ -135,6 +135,10 @@ export const catalogue: CatalogueSentences = {
     what: `Den Namen „${name}“ gibt es zweimal; der andere steht in ${other}.`,
     fix: 'Geben Sie einem der beiden einen anderen Namen, damit man sie unterscheiden kann.',
   }),
+  'duplicate-part-number': ({ number, other }) => ({
+    what: `Die Teilenummer „${number}“ gibt es zweimal; die andere steht in ${other}.`,
+    fix: 'Sehen Sie auf den Tütchen nach und geben Sie jedem Teil seine eigene Nummer.',
+  }),
   'size-or-both': ({ shape }) => ({
     what: `Die Maße sind unvollständig (Form: ${shape}).`,
     fix: 'Schreiben Sie „size“ allein, wenn das Teil so lang wie breit ist; sonst „along“ (Länge auf dem Draht) und „across“ (Breite) ohne „size“.',

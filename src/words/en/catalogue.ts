@@ -135,6 +135,10 @@ export const catalogue: CatalogueSentences = {
     what: `The name “${name}” is there twice; the other is in ${other}.`,
     fix: 'Give one of them another name, so that buyers can tell them apart.',
   }),
+  'duplicate-part-number': ({ number, other }) => ({
+    what: `The part number “${number}” is there twice; the other is in ${other}.`,
+    fix: 'Look at the bags, and give each the number on its own.',
+  }),
   'size-or-both': ({ shape }) => ({
     what: `The measures of this ${shape} aren't complete.`,
     fix: 'Write “size” alone if it is as long as it is wide; else “along” (its length on the wire) and “across” (its width), and no “size”.',

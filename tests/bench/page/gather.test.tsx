@@ -58,6 +58,8 @@ it('adds up what every order still to be strung takes', () => {
   expect(parts.find(({ id }) => id === ends?.clasp)?.count).toBe(4);
   expect(parts.find(({ id }) => id === ends?.crimp)?.count).toBe(8);
   expect(wires.map(({ id }) => id)).toEqual([wire?.id]);
+  for (const { id, number } of parts) expect(number).toBe(catalogue.partNumbers[id]);
+  expect(wires[0]?.number).toBe(catalogue.partNumbers[`wire/${wire?.id}`]);
   // Four bracelets, each with the shop's four inches to hold by beside its own length.
   expect(wires[0]?.lengthMm).toBeGreaterThan(4 * (190 + 4 * 25.4));
 });

@@ -35,6 +35,15 @@ describe('the list', () => {
     expect(pieceList(catalogue, 'no such words', frame)).toEqual([]);
   });
 
+  it('finds by a part number, however it is written', () => {
+    const [id, number] = Object.entries(catalogue.partNumbers).find(([key]) => key.startsWith('slate')) ?? [];
+    if (id === undefined || number === undefined) throw new Error('no part number');
+    const found = pieceList(catalogue, number.toLowerCase(), frame).map((row) => row.id);
+    const within = catalogue.pieces.filter(({ design }) => id in design.components).map((piece) => piece.id);
+    expect(within.length).toBeGreaterThan(0);
+    expect(found.sort()).toEqual(within.sort());
+  });
+
   it('finds by a bead, in German by its German name', () => {
     const [id, name] = Object.entries(catalogue.germanNames).find(([key]) => !key.startsWith('wire/')) ?? [];
     if (id === undefined || name === undefined) throw new Error('no German name');

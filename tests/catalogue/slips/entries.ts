@@ -35,6 +35,16 @@ export const entrySlips: readonly Slip[] = [
     fix: 'tell them apart',
   },
   {
+    code: 'duplicate-part-number',
+    edits: [
+      change(parts, 'name: Glass round', 'name: Glass round\n  part-number: G 101'),
+      change(parts, 'name: Stone round', 'name: Stone round\n  part-number: g 101'),
+    ],
+    at: 'components/parts.yaml:12 stone-8, part-number',
+    what: 'The part number “g 101” is there twice; the other is in components/parts.yaml:1.',
+    fix: 'Look at the bags',
+  },
+  {
     code: 'size-or-both',
     edits: [change(parts, 'size: 8 mm', 'along: 8 mm')],
     at: 'components/parts.yaml:1 ball-8',
