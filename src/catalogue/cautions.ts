@@ -16,5 +16,11 @@ export function cautionsOf(design: Design): readonly Caution[] {
   for (const component of Object.values(design.components)) {
     for (const caution of component.cautions) found.add(caution);
   }
+  return gravestFirst(found);
+}
+
+/** Cautions in the order in which anyone should read them, each once. */
+export function gravestFirst(cautions: Iterable<Caution>): readonly Caution[] {
+  const found = new Set(cautions);
   return gravity.filter((caution) => found.has(caution));
 }

@@ -6,6 +6,7 @@ import { EXIT } from '../../src/command/size/exit.ts';
 import { run } from '../../src/command/size/run.ts';
 import { component, focalBracelet, twoStrands } from '#tests/support/workshop.ts';
 import type { Design } from '#core/strand/design.ts';
+import { goodsWords } from '#words/goods.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const schema: object = JSON.parse(readFileSync(resolve(root, 'public/schema/size-answer.json'), 'utf8'));
@@ -49,9 +50,29 @@ describe('another clasp', () => {
     expect(size(asked).out).not.toMatch(/pacemaker/);
     expect(size([...asked, '--clasp', 'magnet-7-steel']).out).toMatch(/pacemaker.*swallowed/);
     expect(size([...asked, '--clasp', 'magnet-7-steel', '--lang', 'de']).out).toMatch(/Herzschrittmacher/);
+    expect(answer([...asked, '--clasp', 'magnet-7-steel']).swapped.cautions).toEqual(['magnet']);
+    expect(answer([...asked, '--clasp', 'toggle-14-silver']).swapped.cautions).toEqual([]);
     const toggle = size([...asked, '--clasp', 'toggle-14-silver']).out;
     expect(toggle).toContain('toggle');
     expect(toggle).not.toMatch(/pacemaker/);
+  });
+
+  it('brings its gravest caution first, however they are written', () => {
+    const hook = component('hook', {
+      kind: 'clasp',
+      shape: 'magnetic',
+      alongMm: 10,
+      holeMm: 0,
+      cautions: ['sharp', 'nickel', 'magnet'],
+    });
+    const stocked = { ...focalBracelet, components: { ...focalBracelet.components, hook } };
+    const argv = ['-', '--wrist', '6.5 in', '--clasp', 'hook'];
+    expect(answer(argv, stocked).swapped.cautions).toEqual(['magnet', 'nickel', 'sharp']);
+    const { out } = size(argv, stocked);
+    const { magnet, nickel, sharp } = goodsWords('en').cautions;
+    const told = [magnet, nickel, sharp].map(({ title }) => out.indexOf(title));
+    expect(told.every((at) => at > 0)).toBe(true);
+    expect(told).toEqual([...told].sort((a, b) => a - b));
   });
 
   it('dearer than the listed one makes the piece dearer', () => {

@@ -139,9 +139,7 @@ test('what would help is said by name, for the maker to decide', () => {
   const named = withComponent(focalBracelet, 'ball-3', { name: 'Silver round, 3 mm' });
   const said = textOf(renderToString(h(Helps, { words, format, design: named, help })));
   expect(said).toContain('2 × Silver round, 3 mm on each side more would bring it within 0.3 mm.');
-  expect(said).toContain(
-    'With “run” repeated 1 time fewer than she usually allows, it would come within 1 mm.',
-  );
+  expect(said).toContain('With “run” repeated 1 time fewer than usually allowed, it would come within 1 mm.');
   expect(said).toContain('1 × boulder more in the drawer would make it possible.');
   expect(said).toContain('she decides');
 });

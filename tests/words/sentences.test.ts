@@ -97,6 +97,17 @@ describe('a height told from the pit of the neck', () => {
     );
   });
 
+  test('a pendant in the pit of the neck or above it is told so', () => {
+    const { pendantLies } = terminalWords('en');
+    expect(plain(pendantLies(inches, -25.4))).toBe(
+      'The middle of the pendant lies about 1 in above the pit of the neck.',
+    );
+    expect(plain(pendantLies(inches, 0.2))).toContain('about level with the pit');
+    expect(plain(terminalWords('de').pendantLies(centimetres, 30))).toBe(
+      'Die Mitte des Anhängers liegt etwa 3 cm unter der Halsgrube.',
+    );
+  });
+
   test.each(LANGS)('%s: no band is told with a minus', (lang) => {
     const f = formatFor(lang, 'cm', 'EUR');
     expect(bodyWords(lang).hangs(f, 5, -30, 40)).not.toMatch(/[-−]\d/);

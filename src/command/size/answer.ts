@@ -5,6 +5,7 @@ import type { Choice } from '#core/sizing/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { stringing } from '#core/stringing/stringing.ts';
 import type { Stringing } from '#core/stringing/stringing.ts';
+import { broughtCautions } from './brought.ts';
 import type { Options } from './options.ts';
 import { liesOf } from './place.ts';
 import type { Reached } from './place.ts';
@@ -68,11 +69,13 @@ function sizingAnswer(sizing: Sizing) {
   };
 }
 
-/** What was swapped, and how the price stands to the listed one; null where nothing was. */
-function swappedAnswer({ swaps, listedMinor }: Subject, chosen: Candidate | null) {
+/** What was swapped, what it has to be warned of, and how the price stands to the listed one; null where nothing was. */
+function swappedAnswer(subject: Subject, chosen: Candidate | null) {
+  const { swaps, listedMinor } = subject;
   if (swaps.length === 0) return null;
   return {
     parts: swaps,
+    cautions: broughtCautions(subject),
     listedMinor,
     differenceMinor: chosen === null ? null : chosen.priceMinor - listedMinor,
   };

@@ -17,6 +17,7 @@ import { nameOf } from './names.ts';
 import type { Options } from './options.ts';
 import { liesOf } from './place.ts';
 import type { Reached } from './place.ts';
+import { broughtCautions } from './brought.ts';
 import type { Subject } from './subject.ts';
 
 type Voice = { readonly f: Format; readonly sizing: SizingWords; readonly terminal: TerminalWords };
@@ -125,11 +126,9 @@ function swapLines(
   ];
 }
 
-/** What the parts swapped in bring with them: the page of the listed piece doesn't warn of it. */
-function cautionLines({ design, swaps }: Subject, lang: Lang): string[] {
-  const brought = swaps.flatMap(({ to }) => (to === null ? [] : (design.components[to]?.cautions ?? [])));
+function cautionLines(subject: Subject, lang: Lang): string[] {
   const { cautions } = goodsWords(lang);
-  return [...new Set(brought)].map((caution) => `${cautions[caution].title}. ${cautions[caution].text}`);
+  return broughtCautions(subject).map((caution) => `${cautions[caution].title}. ${cautions[caution].text}`);
 }
 
 function askedLine({ asked }: TerminalWords, choice: Choice, options: Options, f: Format): string {

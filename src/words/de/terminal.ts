@@ -182,7 +182,7 @@ Der Befehl endet mit
     `Wie angeboten, in der üblichen Größe, kostet es ${f.money(listedMinor)}; dieses kostet ${moreMinor === 0 ? 'dasselbe' : `${f.money(Math.abs(moreMinor))} ${moreMinor > 0 ? 'mehr' : 'weniger'}`}.`,
   lies: (f, dropMm, leastMm, mostMm) =>
     `Die tiefste Perle liegt etwa ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
-  pendantLies: (f, dropMm) => `Die Mitte des Anhängers liegt etwa ${f.length(dropMm)} darunter.`,
+  pendantLies: (f, dropMm) => `Die Mitte des Anhängers liegt etwa ${fromPit(f, dropMm)}.`,
   tooShort: 'Für einen solchen Hals ist die Kette zu kurz zum Schließen.',
   card: 'An der Werkbank',
   board: (side) =>

@@ -83,7 +83,7 @@ const help: Sentences<NamedHelp> = {
   'add-component': ({ count, sides, name, offMm }, f) =>
     `${f.number(count)} × ${name}${sides === 2 ? ' on each side' : ''} more would bring it within ${f.fine(Math.abs(offMm))}.`,
   'widen-section': ({ repeats, name, offMm }, f) =>
-    `With “${name}” repeated ${f.number(Math.abs(repeats))} ${Math.abs(repeats) === 1 ? 'time' : 'times'} ${repeats > 0 ? 'more' : 'fewer'} than she usually allows, it would come within ${f.fine(Math.abs(offMm))}.`,
+    `With “${name}” repeated ${f.number(Math.abs(repeats))} ${Math.abs(repeats) === 1 ? 'time' : 'times'} ${repeats > 0 ? 'more' : 'fewer'} than usually allowed, it would come within ${f.fine(Math.abs(offMm))}.`,
   'more-stock': ({ count, name }, f) =>
     `${f.number(count)} × ${name} more in the drawer would make it possible.`,
 };

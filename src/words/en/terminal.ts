@@ -205,7 +205,7 @@ It ends with
   lies: (f: Format, dropMm: number, leastMm: number, mostMm: number): string =>
     `Its lowest bead lies about ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
   pendantLies: (f: Format, dropMm: number): string =>
-    `The middle of the pendant lies about ${f.length(dropMm)} below it.`,
+    `The middle of the pendant lies about ${fromPit(f, dropMm)}.`,
   tooShort: 'For a neck like that it is too short to close.',
   card: 'At the bench',
   board: (side: 'left' | 'right' | null): string =>
