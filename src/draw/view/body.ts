@@ -9,7 +9,8 @@ import { paintSpots } from '../paint/strand.ts';
 import { outlineOf, type Outline } from '../place/figure.ts';
 import { pictured, placeWorn, type WornLie } from '../place/worn.ts';
 import { svgDocument, type Box, type Caption } from '../svg/document.ts';
-import { element, escapeXml, num, pair } from '../svg/text.ts';
+import { element, num, pair } from '../svg/text.ts';
+import { paintCompared, type Compared } from './compared.ts';
 import { paintDropScale, paintLandmarks, type LandmarkLabels } from './landmarks.ts';
 import type { RulerUnit } from './ruler.ts';
 
@@ -21,8 +22,8 @@ export type BodyOptions = Caption & {
   readonly sex: Sex;
   readonly unit: RulerUnit;
   readonly labels: LandmarkLabels;
-  /** Another length to compare with, drawn as a plain line with its words at the lowest point. */
-  readonly compared?: readonly { readonly lie: WornLie; readonly label: string }[];
+  /** Other lengths to compare with. */
+  readonly compared?: readonly Compared[];
   /** Keeps the view from jumping while a length is dragged: how far below the pit it goes, mm. */
   readonly bottomMm?: number;
 };
@@ -65,7 +66,7 @@ export function drawBody(design: Design, strands: readonly WornStrand[], options
   const content =
     paintLandmarks(figure, box, options.labels) +
     paintOutline(ink, outline) +
-    compared.map(({ lie, label }) => paintCompared(lie, label, box.width / 40)).join('') +
+    paintCompared(compared, box) +
     element('g', { 'clip-path': ink.clip(allBut(outline.neck, box)) }, behind) +
     front +
     (first === undefined ? '' : paintHung(ink, design, first.lie)) +
@@ -106,35 +107,4 @@ function paintHung(ink: Ink, design: Design, lie: WornLie): string {
   if (design.hanging === null) return '';
   const { yMm } = pictured(lie, 0);
   return paintHanging(ink, design, 0, yMm);
-}
-
-/** Points on half a compared line: as smooth as the eye asks. */
-const LINE_POINTS = 40;
-
-function paintCompared(lie: WornLie, label: string, textMm: number): string {
-  let d = '';
-  for (let step = -LINE_POINTS; step <= LINE_POINTS; step += 1) {
-    const { xMm, yMm } = pictured(lie, (step / LINE_POINTS) * (lie.frontMm / 2));
-    d += `${d === '' ? 'M' : 'L'}${num(xMm, 1)} ${num(yMm, 1)}`;
-  }
-  const line = element('path', {
-    d,
-    fill: 'none',
-    stroke: 'currentColor',
-    'stroke-width': 1,
-    'stroke-dasharray': '3 2.4',
-    opacity: '.7',
-  });
-  const text = element(
-    'text',
-    {
-      y: lie.dropMm - textMm * 0.5,
-      'font-size': textMm,
-      'text-anchor': 'middle',
-      fill: 'currentColor',
-      'font-family': 'inherit',
-    },
-    escapeXml(label),
-  );
-  return line + text;
 }

@@ -8,7 +8,7 @@ import { rulerMarks, type RulerUnit } from './ruler.ts';
 export type LandmarkLabels = { readonly pit: string; readonly bust: string; readonly navel: string };
 
 /** Height of the words as a share of the drawing's width: legible at 360 px. */
-const TEXT_SHARE = 1 / 27;
+export const TEXT_SHARE = 1 / 27;
 
 export function paintLandmarks(figure: Figure, box: Box, labels: LandmarkLabels): string {
   const textMm = box.width * TEXT_SHARE;
@@ -62,6 +62,6 @@ export function paintDropScale(box: Box, unit: RulerUnit): string {
   );
 }
 
-function textLook(textMm: number, anchor: 'start' | 'end'): Readonly<Record<string, string | number>> {
+export function textLook(textMm: number, anchor: 'start' | 'end'): Readonly<Record<string, string | number>> {
   return { fill: 'currentColor', 'font-size': textMm, 'text-anchor': anchor, 'font-family': 'inherit' };
 }

@@ -59,9 +59,10 @@ export const body: typeof english = {
     opera: 'Opernlänge',
     rope: 'Sautoir',
   },
-  named: (f, lengthMm, name) => (name === null ? f.length(lengthMm) : `${f.length(lengthMm)}, ${name}`),
   compare: 'Diese Länge zum Vergleich behalten',
   compared: 'Verglichene Längen',
+  take: 'Zurück',
+  forgetShort: 'Vergessen',
   forget: (length) => `${length} vergessen`,
   takeLength: (length) => `Zurück zu ${length}`,
   estimate:

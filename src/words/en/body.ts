@@ -62,10 +62,10 @@ export const body = {
     opera: 'opera length',
     rope: 'rope',
   } satisfies Record<LengthName, string>,
-  named: (f: Format, lengthMm: number, name: string | null): string =>
-    name === null ? f.length(lengthMm) : `${f.length(lengthMm)}, ${name}`,
   compare: 'Keep this length to compare',
   compared: 'Lengths compared',
+  take: 'Go back',
+  forgetShort: 'Forget',
   forget: (length: string): string => `Forget ${length}`,
   takeLength: (length: string): string => `Go back to ${length}`,
   estimate:

@@ -24,7 +24,7 @@ export function BodyChart(props: BodyChartProps & { readonly words: BodyWords })
   const body = useMemo(() => bodyOf({ ...form, neck: ownNeck }, unit), [form, ownNeck, unit]);
   const named = (mm: number) => {
     const name = lengthName(mm);
-    return words.named(format, mm, name && words.names[name]);
+    return name === null ? [format.length(mm)] : [format.length(mm), words.names[name]];
   };
   const bySize = piece.design.kind === 'necklace';
   return (
@@ -60,7 +60,7 @@ export function BodyChart(props: BodyChartProps & { readonly words: BodyWords })
           </button>
           <Compared
             words={words}
-            lengths={kept.map((mm) => ({ mm, text: named(mm) }))}
+            lengths={kept.map((mm) => ({ mm, text: named(mm).join(', ') }))}
             onTake={onLength}
             onForget={(mm) => setKept(kept.filter((one) => one !== mm))}
           />

@@ -26,7 +26,8 @@ type ChartProps = BodyChartProps & {
   readonly words: BodyWords;
   readonly body: Extract<WearerBody, { ok: true }>;
   readonly kept: readonly number[];
-  readonly named: (mm: number) => string;
+  /** A length and, where it has one, its name. */
+  readonly named: (mm: number) => readonly string[];
   readonly movable: boolean;
   /** The neck that is shown where nobody said one and a typical one won't do, mm; else null. */
   readonly presumedNeckMm: number | null;
@@ -61,7 +62,7 @@ export function Chart({
     const compared = kept.flatMap((mm) => {
       const other = nearestTo(piece, mm);
       const strand = other === null ? undefined : layOn(piece, other, figure).strands[0];
-      return strand === undefined ? [] : [{ lie: strand.lie, label: named(mm) }];
+      return strand === undefined ? [] : [{ lie: strand.lie, lines: named(mm) }];
     });
     const description = laid.lowestMm === null ? '' : words.handleText(format, lengthMm, laid.lowestMm);
     const caption = { title: words.picture(piece.name), description, idPrefix: `${id}-worn` };

@@ -17,11 +17,22 @@ export function Compared({ words, lengths, onTake, onForget }: ComparedProps) {
       <ul role="list" class="chart-compared">
         {lengths.map(({ mm, text }) => (
           <li key={mm}>
-            <button type="button" class="button plain" onClick={() => onTake(mm)}>
-              {words.takeLength(text)}
+            <span>{text}</span>
+            <button
+              type="button"
+              class="button plain"
+              aria-label={words.takeLength(text)}
+              onClick={() => onTake(mm)}
+            >
+              {words.take}
             </button>
-            <button type="button" class="button plain" onClick={() => onForget(mm)}>
-              {words.forget(text)}
+            <button
+              type="button"
+              class="button plain"
+              aria-label={words.forget(text)}
+              onClick={() => onForget(mm)}
+            >
+              {words.forgetShort}
             </button>
           </li>
         ))}
