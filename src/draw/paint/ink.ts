@@ -32,8 +32,15 @@ export function mixInk(idPrefix: string): Ink {
     definitions += written;
     return id;
   };
+  const byStops = new Map<string, string>();
+  const writeAlike = (gradient: Gradient, id: string): string => {
+    const stops = JSON.stringify(gradient.stops);
+    const first = byStops.get(stops);
+    if (first === undefined) byStops.set(stops, id);
+    return writeGradient(gradient, id, first === undefined ? null : `#${first}`);
+  };
   return {
-    paint: (gradient) => `url(#${define(JSON.stringify(gradient), (id) => writeGradient(gradient, id))})`,
+    paint: (gradient) => `url(#${define(JSON.stringify(gradient), (id) => writeAlike(gradient, id))})`,
     clip: (outline) => `url(#${define(`clip ${outline}`, (id) => element('clipPath', { id }, outline))})`,
     symbol: (key, draw) => `#${define(`symbol ${key}`, (id) => element('g', { id }, draw()))}`,
     marker: (key, stance, draw) =>

@@ -9,10 +9,14 @@ const LAMP_RAD = (-120 * Math.PI) / 180;
 /** Steps a half turn is cut into: every step is one more symbol, and 30° is about what the eye lets pass. */
 const STEPS = 6;
 
+/** On a tumbled chip, whose own outline is chance, and on a seed bead's one glint, 60° passes too. */
+const COARSE_STEPS = 3;
+
 /** The light as a component turned by `turnRad` sees it, in one of a few steps so that symbols can be shared. */
-export function lightOn(turnRad: number): Light {
-  const step = Math.round((turnRad / Math.PI) * STEPS);
-  const seenRad = LAMP_RAD - (step * Math.PI) / STEPS;
+export function lightOn(turnRad: number, coarse = false): Light {
+  const steps = coarse ? COARSE_STEPS : STEPS;
+  const step = Math.round((turnRad / Math.PI) * steps);
+  const seenRad = LAMP_RAD - (step * Math.PI) / steps;
   return { x: Math.cos(seenRad), y: Math.sin(seenRad) };
 }
 

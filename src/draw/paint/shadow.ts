@@ -3,6 +3,7 @@ import type { Spot } from '../place/spot.ts';
 import { element, num } from '../svg/text.ts';
 import type { Gradient } from './gradient.ts';
 import type { Ink } from './ink.ts';
+import { stampAt, stanceOf, type Place } from './stamp.ts';
 
 /** Dark where the bead rests, gone a little outside it. A blur filter would look the same and cost a phone far more. */
 const SHADOW: Gradient = {
@@ -25,25 +26,32 @@ const SPREAD = 1.36;
 /** A shadow is too soft to show which way a bead this near to round is turned. */
 const NEARLY_ROUND = 1.35;
 
+/** One shadow at every place it falls, each size drawn once. */
 export function paintShadows(ink: Ink, spots: readonly Spot[]): string {
-  const fill = ink.paint(SHADOW);
-  const shadows = spots.map(({ component, xMm, yMm, turnRad }) => {
+  const sizes = new Map<string, { readonly shape: string; readonly places: Place[] }>();
+  for (const { component, xMm, yMm, turnRad } of spots) {
     const { alongMm, acrossMm } = component;
-    const cx = xMm + acrossMm * FALL_X;
-    const cy = yMm + acrossMm * FALL_Y;
-    if (alongMm < acrossMm * NEARLY_ROUND && acrossMm < alongMm * NEARLY_ROUND) {
-      return element('circle', {
-        cx: num(cx, 1),
-        cy: num(cy, 1),
-        r: num(((alongMm + acrossMm) / 4) * SPREAD, 1),
-      });
-    }
-    const degrees = num((turnRad * 180) / Math.PI, 0);
-    return element('ellipse', {
-      rx: num((alongMm / 2) * SPREAD, 1),
-      ry: num((acrossMm / 2) * SPREAD, 1),
-      transform: `translate(${num(cx, 1)} ${num(cy, 1)})rotate(${degrees})`,
-    });
-  });
-  return element('g', { fill }, shadows.join(''));
+    const isRound = alongMm < acrossMm * NEARLY_ROUND && acrossMm < alongMm * NEARLY_ROUND;
+    const shape = isRound ? round((alongMm + acrossMm) / 4) : oval(alongMm / 2, acrossMm / 2);
+    const place = {
+      xMm: xMm + acrossMm * FALL_X,
+      yMm: yMm + acrossMm * FALL_Y,
+      turnRad: isRound ? 0 : turnRad,
+    };
+    const size = sizes.get(shape);
+    if (size === undefined) sizes.set(shape, { shape, places: [place] });
+    else size.places.push(place);
+  }
+  return [...sizes.values()].map(({ shape, places }) => stampShadow(ink, shape, places)).join('');
 }
+
+function stampShadow(ink: Ink, shape: string, places: readonly Place[]): string {
+  const stance = stanceOf(places);
+  const shadow = (): string => element('g', { fill: ink.paint(SHADOW) }, shape);
+  return stampAt(ink.marker(`shadow ${shape}`, stance, shadow), places, stance);
+}
+
+const round = (radiusMm: number): string => element('circle', { r: num(radiusMm * SPREAD, 1) });
+
+const oval = (alongMm: number, acrossMm: number): string =>
+  element('ellipse', { rx: num(alongMm * SPREAD, 1), ry: num(acrossMm * SPREAD, 1) });

@@ -13,6 +13,9 @@ import { stampAt, stanceOf, type Place } from './stamp.ts';
 /** Tumbled chips differ in outline even where their material has no figure. */
 const CHIP_VARIANTS = 4;
 
+/** The largest seed bead whose light may come in coarse steps, mm: an 8/0 is about 3. */
+const SEED_MM = 3.1;
+
 /** Components side by side: coat by coat, all of a kind at once; caps last, whose petals reach over what they hold. */
 export function paintSpots(ink: Ink, spots: readonly Spot[]): string {
   const layers: Map<string, Stamped>[] = [];
@@ -66,7 +69,8 @@ export function useAt(href: string, xMm: number, yMm: number, turnRad: number, s
 }
 
 function coatsAt({ component, index }: Spot, turnRad: number): Coat[] {
-  return coatsOf(component, lightOn(turnRad), variantOf(component, index));
+  const coarse = isIrregular(component) || component.acrossMm <= SEED_MM;
+  return coatsOf(component, lightOn(turnRad, coarse), variantOf(component, index));
 }
 
 /** How far the painted component is turned: not at all where it makes no difference. */
