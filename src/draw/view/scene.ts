@@ -40,7 +40,12 @@ function paintLying(ink: Ink, design: Design, sequences: Sequences, box: Box): s
   const loops = sequences.map((sequence) => tilt(placeLoop(design, sequence, NEAR_RAD)));
   const nested = nestLoops(loops.map(({ spots }) => spots));
   const all = nested.flat();
-  const around = boundsOf([...all.map(extentOf), ...loops.flatMap(({ closing }) => closing.map(extentOf))]);
+  const hung = hungAt(design, nested[0] ?? []);
+  const around = boundsOf([
+    ...all.map(extentOf),
+    ...loops.flatMap(({ closing }) => closing.map(extentOf)),
+    ...(hung === null ? [] : [{ ...hung, yMm: hung.yMm + hangLengthMm(design), reachMm: 0 }]),
+  ]);
   const closing = loops.map((loop, at) =>
     closingOnce(loop.closing, at)
       .map((spot) => paintClosing(ink, design, spot))
@@ -52,9 +57,16 @@ function paintLying(ink: Ink, design: Design, sequences: Sequences, box: Box): s
     paintPile(
       ink,
       all.toSorted((a, b) => a.yMm - b.yMm),
-    );
+    ) +
+    (hung === null ? '' : paintHanging(ink, design, hung.xMm, hung.yMm));
   const scale = Math.min((box.width * FILL) / around.width, (box.height * FILL) / around.height);
   return placed(content, scale, box, around);
+}
+
+/** Where something hangs from the nearest part of a strand, on its wire; null where nothing does. */
+function hungAt(design: Design, spots: readonly Spot[]): { xMm: number; yMm: number } | null {
+  if (design.hanging === null || spots.length === 0) return null;
+  return { xMm: 0, yMm: Math.max(...spots.map(({ yMm }) => yMm)) };
 }
 
 /** How far each further strand falls towards the eye, at its nearest; by the clasp they share they lie together. */
