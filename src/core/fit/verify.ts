@@ -1,109 +1,132 @@
 /**
  * Checks an answer of the sizing against the design. What is stated of every
  * piece is worked out anew, apart from the search, and so is the claim that
- * nothing one repeat away is better. Laying out, girth and costs share nothing
- * with the solver. It says what is broken.
+ * nothing one repeat away is better, strand for strand. Laying out, girth and
+ * costs share nothing with the solver. It says what is broken.
+ *
+ * What nested strands are fitted to comes from where they lie on a body, which
+ * is proven by itself (tests/core/sizing/nest.test.ts) and taken as given here.
  */
+import { nestingOf } from '../sizing/nest.ts';
 import type { Candidate, Sizing } from '../sizing/sizing.ts';
 import type { Design } from '../strand/design.ts';
-import {
-  allowed,
-  checkStock,
-  CLOSE_MM,
-  lengthOf,
-  near,
-  verifyCandidate,
-  type Fault,
-} from './verifyCandidate.ts';
-import { girthByRelaxing } from './verifyGirth.ts';
-import { costOfCounts, strung, verifierParts } from './verifyParts.ts';
+import { allowed, checkStock, CLOSE_MM, near, verifyCandidate, type Fault } from './verifyCandidate.ts';
+import { offMm, worstOf } from './verifyStrand.ts';
+import { costOfCounts } from './verifyParts.ts';
 
 /** A hundredth, in which answers are compared, mm. */
 const HUNDREDTH_MM = 0.01;
+/** A chain isn't let out by less than half a millimetre, and so a piece may be off by as much. */
+const CHAIN_MM = 0.51;
 
 type Sized = Exclude<Sizing, { status: 'refused' }>;
+type Hold = (right: boolean, code: Fault['code'], at?: string) => void;
 
-/** Error and tolerance as the answer states them, for a piece of one strand. */
-function checkStated(
-  sizing: Sized,
-  candidate: Candidate,
-  hold: (right: boolean, code: Fault['code']) => void,
-): void {
-  const off = candidate.fittedMm - sizing.targetMm;
-  hold(near(Math.abs(off), Math.abs(candidate.errorMm), HUNDREDTH_MM), 'error');
-  const within = Math.round(Math.abs(candidate.errorMm) * 100) <= Math.round(sizing.toleranceMm * 100);
-  hold(candidate.withinTolerance === within, 'tolerance');
+const hundredths = (mm: number): number => Math.round(Math.abs(mm) * 100);
+
+/** What each strand is fitted to, mm. */
+function targetsOf(design: Design, sizing: Sized): readonly number[] {
+  const nesting = nestingOf(design);
+  return design.strands.map((_, index) => nesting.targetMm(index, sizing.targetMm));
+}
+
+/** Error and tolerance as the answer states them: of several strands those of the one furthest off. */
+function checkStated(design: Design, sizing: Sized, candidate: Candidate, hold: Hold): void {
+  const single = design.strands.length === 1;
+  const offs = targetsOf(design, sizing).map((targetMm, index) =>
+    offMm(design, index, candidate.counts[index] ?? [], sizing.fitted, targetMm),
+  );
+  const byMm = single && design.ends.extenderMm > 0 ? CHAIN_MM : HUNDREDTH_MM;
+  hold(near(Math.abs(worstOf(offs)), Math.abs(candidate.errorMm), byMm), 'error');
+  if (single) {
+    hold(near(candidate.fittedMm - sizing.targetMm, candidate.errorMm, HUNDREDTH_MM), 'error');
+  }
+  const most = Math.max(...offs.map(hundredths));
+  const allows = hundredths(sizing.toleranceMm);
+  // A hundredth from the tolerance rounding decides, and either is right.
+  if (Math.abs(most - allows) > 1) hold(candidate.withinTolerance === most < allows, 'tolerance');
 }
 
 /** Excess over the tolerance in hundredths, then what the change costs. */
-function standing(design: Design, counts: readonly number[], sizing: Sized): readonly [number, number] {
-  const strand = design.strands[0]!;
-  const measured =
-    sizing.fitted === 'length'
-      ? lengthOf(design, strung(strand, counts), 0)
-      : girthByRelaxing(verifierParts(design, strand, counts, 0));
-  const error = Math.round(Math.abs(measured - sizing.targetMm) * 100);
-  return [Math.max(0, error - Math.round(sizing.toleranceMm * 100)), costOfCounts(strand, counts)];
+function standing(
+  design: Design,
+  index: number,
+  counts: readonly number[],
+  sizing: Sized,
+  targetMm: number,
+): readonly [number, number] {
+  const error = hundredths(offMm(design, index, counts, sizing.fitted, targetMm));
+  return [Math.max(0, error - hundredths(sizing.toleranceMm)), costOfCounts(design.strands[index]!, counts)];
 }
 
-/** Whether a repeat more or less of one section would be preferred. One strand without an extender only. */
-function beatenNextDoor(design: Design, best: Candidate, sizing: Sized): boolean {
-  const strand = design.strands[0]!;
-  const counts = best.counts[0] ?? [];
-  const [excess, cost] = standing(design, counts, sizing);
-  return counts.some((count, index) =>
+/** Whether a repeat more or less of one section of a strand would be preferred, the other strands as they are. */
+function beatenNextDoor(design: Design, best: Candidate, sizing: Sized, index: number): boolean {
+  const strand = design.strands[index]!;
+  const targetMm = targetsOf(design, sizing)[index]!;
+  const counts = best.counts[index] ?? [];
+  const [excess, cost] = standing(design, index, counts, sizing, targetMm);
+  return counts.some((count, section) =>
     [count - 1, count + 1].some((other) => {
-      const next = counts.with(index, other);
-      if (!allowed(strand, next) || !checkStock(design, { counts: [next] }, sizing.choice.quantity))
-        return false;
-      const [itsExcess, itsCost] = standing(design, next, sizing);
+      const next = counts.with(section, other);
+      const all = { counts: best.counts.with(index, next) };
+      if (!allowed(strand, next) || !checkStock(design, all, sizing.choice.quantity)) return false;
+      const [itsExcess, itsCost] = standing(design, index, next, sizing, targetMm);
       // A hundredth either way is rounding's, not the solver's.
       return itsExcess < excess - 1 || (itsExcess === 0 && excess === 0 && itsCost < cost);
     }),
   );
 }
 
-/**
- * What is broken in an answer; empty where nothing is. A refusal is passed
- * over. Of several strands the figures are checked, but not each one's target.
- */
+/** A piece offered below or above has every strand on that side that isn't within tolerance. */
+function checkSide(design: Design, sizing: Sized, candidate: Candidate, side: -1 | 1, hold: Hold): void {
+  targetsOf(design, sizing).forEach((targetMm, index) => {
+    const off = offMm(design, index, candidate.counts[index] ?? [], sizing.fitted, targetMm);
+    hold(hundredths(off) <= hundredths(sizing.toleranceMm) || off * side > 0, 'side', `strands.${index}`);
+  });
+}
+
+/** What is broken in an answer; empty where nothing is. A refusal is passed over. */
 export function verifySizing(design: Design, sizing: Sizing): Fault[] {
   if (sizing.status === 'refused') return [];
-  const pieces = sizing.choice.quantity;
   const faults: Fault[] = [];
-  const hold = (right: boolean, code: Fault['code'], at = sizing.status): void => {
+  const hold: Hold = (right, code, at = sizing.status) => {
     if (!right) faults.push({ code, at });
   };
-  const single = design.strands.length === 1;
   const { leastMm, mostMm } = sizing.limits;
-  hold(leastMm <= mostMm + CLOSE_MM, 'limits');
+  // Of several strands each is fitted by itself: one may be a step beyond where another ends.
+  const single = design.strands.length === 1;
+  if (single) hold(leastMm <= mostMm + CLOSE_MM, 'limits');
   const candidates =
     sizing.status === 'outside'
       ? [sizing.nearest]
       : [sizing.best, sizing.chosen, sizing.below, sizing.above].filter((one) => one !== null);
   for (const candidate of candidates) {
-    faults.push(...verifyCandidate(design, candidate, pieces));
-    if (single) checkStated(sizing, candidate, hold);
-    if (single)
-      hold(
-        candidate.fittedMm > leastMm - HUNDREDTH_MM && candidate.fittedMm < mostMm + HUNDREDTH_MM,
-        'limits',
-      );
+    faults.push(...verifyCandidate(design, candidate, sizing.choice.quantity));
+    checkStated(design, sizing, candidate, hold);
+    const { fittedMm } = candidate;
+    if (single) hold(fittedMm > leastMm - HUNDREDTH_MM && fittedMm < mostMm + HUNDREDTH_MM, 'limits');
   }
+  hold((sizing.fitted === 'length') === (design.kind === 'necklace'), 'fitted');
+  // What a tape round a body gives and what the piece must measure differ by one allowance throughout.
+  const allowanceMm = sizing.targetMm - sizing.choice.measure.mm;
+  hold(near(leastMm - sizing.limits.leastAskedMm, allowanceMm), 'limits');
+  hold(near(mostMm - sizing.limits.mostAskedMm, allowanceMm), 'limits');
   if (sizing.status === 'outside') {
-    hold(sizing.side === 'below' || sizing.targetMm > leastMm, 'side');
-    hold(sizing.side === 'above' || sizing.targetMm < mostMm, 'side');
+    if (single) hold(sizing.side === 'below' || sizing.targetMm > leastMm, 'side');
+    if (single) hold(sizing.side === 'above' || sizing.targetMm < mostMm, 'side');
     return faults;
   }
   hold(sizing.status === 'fits' ? sizing.best.withinTolerance : !sizing.best.withinTolerance, 'tolerance');
   if (sizing.status === 'fits') hold(sizing.below === null && sizing.above === null, 'side');
-  const { below, above, best } = sizing;
-  if (single && below !== null) hold(below.fittedMm <= sizing.targetMm + CLOSE_MM, 'side');
-  if (single && above !== null) hold(above.fittedMm >= sizing.targetMm - CLOSE_MM, 'side');
-  if (single && design.ends.extenderMm === 0) hold(!beatenNextDoor(design, best, sizing), 'better');
+  const { below, above, best, chosen } = sizing;
+  hold(chosen === ({ best, below, above }[sizing.choice.pick] ?? best) && sizing.proven, 'pick');
+  if (below !== null) checkSide(design, sizing, below, -1, hold);
+  if (above !== null) checkSide(design, sizing, above, 1, hold);
+  for (const index of design.strands.keys()) {
+    hold(!beatenNextDoor(design, best, sizing, index), 'better', `strands.${index}`);
+  }
   for (const other of [below, above]) {
-    const error = (one: Candidate): number => Math.round(Math.abs(one.errorMm) * 100);
-    if (single && other !== null) hold(error(other) >= error(best), 'better');
+    if (other !== null) hold(hundredths(other.errorMm) >= hundredths(best.errorMm), 'better');
   }
   return faults;
 }

@@ -4,10 +4,10 @@
  * found by relaxing, another way than the solver's. It says what is broken.
  */
 import type { Candidate } from '../sizing/sizing.ts';
-import type { Component } from '../components/component.ts';
+import { massOf } from '../components/mass.ts';
 import type { Design, Strand } from '../strand/design.ts';
 import { girthByRelaxing } from './verifyGirth.ts';
-import { strung, verifierParts } from './verifyParts.ts';
+import { strung, strungPlaces, verifierParts } from './verifyParts.ts';
 
 export type Fault = {
   readonly code:
@@ -20,6 +20,8 @@ export type Fault = {
     | 'error'
     | 'tolerance'
     | 'changes'
+    | 'mass'
+    | 'pick'
     | 'stock'
     | 'chain'
     | 'limits'
@@ -84,8 +86,10 @@ function checkChanges(design: Design, candidate: Candidate): boolean {
     ).forEach((id) => add(id, -1));
   });
   for (const change of candidate.changes) {
-    const section = design.strands[change.strand]?.sections.find(({ id }) => id === change.section);
-    if (section?.usual !== change.from || change.to === change.from) return false;
+    const sections = design.strands[change.strand]?.sections ?? [];
+    const at = sections.findIndex(({ id }) => id === change.section);
+    if (sections[at]?.usual !== change.from || change.to === change.from) return false;
+    if (candidate.counts[change.strand]?.[at] !== change.to) return false;
     for (const { component, count } of change.parts) add(component, -count);
   }
   return [...net.values()].every((count) => count === 0);
@@ -93,12 +97,42 @@ function checkChanges(design: Design, candidate: Candidate): boolean {
 
 function sameSequence(design: Design, strand: Strand, candidate: Candidate, index: number): boolean {
   const sequence = candidate.sequences[index] ?? [];
-  const inner = sequence.filter((placed) => placed.section !== 'end').map((placed) => placed.component.id);
-  const outer = sequence.filter((placed) => placed.section === 'end').map((placed) => placed.component);
-  const wanted = strung(strand, candidate.counts[index] ?? []);
-  const ends = [design.ends.crimp, design.ends.cover].filter((id) => id !== null).length * 2;
-  const sound = (component: Component): boolean => ['crimp', 'cover'].includes(component.kind);
-  return inner.join('\n') === wanted.join('\n') && outer.length === ends && outer.every(sound);
+  const { crimp, cover } = design.ends;
+  const end = cover === null ? [crimp] : [crimp, cover];
+  const wanted = [
+    ...end.map((id) => ({ id, section: 'end', side: 'left' as const })),
+    ...strungPlaces(strand, candidate.counts[index] ?? []),
+    ...end.toReversed().map((id) => ({ id, section: 'end', side: 'right' as const })),
+  ];
+  return (
+    sequence.length === wanted.length &&
+    sequence.every(({ component, section, side, covered }, at) => {
+      const place = wanted[at];
+      const hidden = cover !== null && section === 'end' && component.id === crimp;
+      return (
+        component.id === place?.id &&
+        section === place.section &&
+        side === place.side &&
+        (covered === true) === hidden
+      );
+    })
+  );
+}
+
+/** Every component that is strung, closes or hangs, and the wire along the strands, weighed one by one, grams. */
+function massG(design: Design, candidate: Candidate, lengthsMm: readonly number[]): number {
+  const { ends, hanging, wire } = design;
+  const perStrand = design.strands.flatMap((strand, index) => [
+    ...strung(strand, candidate.counts[index] ?? []),
+    ...[ends.crimp, ends.cover, ends.guard].flatMap((id) => [id, id]),
+  ]);
+  const once = [ends.clasp, ends.ring, hanging?.pendant ?? null, ...(hanging?.rings ?? [])];
+  const componentsG = [...perStrand, ...once].reduce((sum, id) => {
+    const component = id === null ? undefined : design.components[id];
+    return component === undefined ? sum : sum + massOf(component).massG;
+  }, 0);
+  const wireMm = lengthsMm.reduce((sum, mm) => sum + mm, 0);
+  return componentsG + (wire.massGPerM * wireMm) / 1000;
 }
 
 /** What is broken in one candidate, whatever it was sized for. */
@@ -126,7 +160,9 @@ export function verifyCandidate(design: Design, candidate: Candidate, pieces: nu
     near(candidate.fittedMm, (byLength ? lengths[0] : girthMm) ?? NaN, byLength ? CLOSE_MM : GIRTH_MM),
     'fitted',
   );
-  hold(candidate.chainUsedMm >= 0 && candidate.chainUsedMm <= Math.max(0, design.ends.extenderMm), 'chain');
+  const chainMm = design.strands.length === 1 ? Math.max(0, design.ends.extenderMm) : 0;
+  hold(candidate.chainUsedMm >= 0 && candidate.chainUsedMm <= chainMm, 'chain');
+  hold(near(candidate.massG, massG(design, candidate, lengths)), 'mass');
   hold(checkChanges(design, candidate), 'changes');
   hold(checkStock(design, candidate, pieces), 'stock');
   return faults;

@@ -10,9 +10,9 @@ import type { Part } from '../geometry/part.ts';
 
 const FULL_TURN = 2 * Math.PI;
 /** Rounds of bends; they settle to a tenth or so each time. */
-const MOST_ROUNDS = 60;
-/** Radius at which a round is called still, mm: 2e-5 mm of girth. */
-const STILL_MM = 3e-6;
+const MOST_ROUNDS = 300;
+/** Radius at which a round is called still, mm. Tight rings of discs settle by a thousandth of what is left. */
+const STILL_MM = 3e-7;
 /** A pass is the last one when no square moves by more, mm². */
 const STILL_SQUARE = 2e-8;
 /** Each part goes beyond where it is pulled by this factor, which takes fewer passes (successive over-relaxation). */

@@ -6,20 +6,34 @@
 import type { Part } from '../geometry/part.ts';
 import type { Design, Strand } from '../strand/design.ts';
 
-/** Ids in stringing order, written out one by one. */
-export function strung(strand: Strand, counts: readonly number[]): string[] {
-  const half: string[] = [];
-  const middle: string[] = [];
-  strand.sections.forEach((section, index) => {
+/** One component of a strand: its id, its section, and the side it lies on. */
+export type Strung = { readonly id: string; readonly section: string; readonly side: Side };
+type Side = 'left' | 'centre' | 'right';
+
+/** Components in stringing order, written out one by one. */
+export function strungPlaces(strand: Strand, counts: readonly number[]): Strung[] {
+  const half: Omit<Strung, 'side'>[] = [];
+  const middle: Omit<Strung, 'side'>[] = [];
+  strand.sections.forEach(({ id: section, role, motif }, index) => {
     for (let repeat = 0; repeat < (counts[index] ?? 0); repeat += 1) {
-      for (const part of section.motif) {
+      for (const part of motif) {
         for (let copy = 0; copy < part.count; copy += 1) {
-          (strand.mirrored && section.role === 'focal' ? middle : half).push(part.component);
+          (strand.mirrored && role === 'focal' ? middle : half).push({ id: part.component, section });
         }
       }
     }
   });
-  return strand.mirrored ? [...half.toReversed(), ...middle, ...half] : half;
+  const on = (all: readonly Omit<Strung, 'side'>[], side: Side): Strung[] =>
+    all.map((one) => ({ ...one, side }));
+  if (strand.mirrored)
+    return [...on(half.toReversed(), 'left'), ...on(middle, 'centre'), ...on(half, 'right')];
+  const left = Math.ceil(half.length / 2);
+  return [...on(half.slice(0, left), 'left'), ...on(half.slice(left), 'right')];
+}
+
+/** Their ids alone. */
+export function strung(strand: Strand, counts: readonly number[]): string[] {
+  return strungPlaces(strand, counts).map(({ id }) => id);
 }
 
 /** A length of wire or chain with ends as round as it can have. */

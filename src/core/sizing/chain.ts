@@ -26,7 +26,7 @@ export function chainUsedMm(
   const targetNm = toNm(targetMm);
   if (!(extenderMm > 0) || targetNm <= span.lowNm) return 0;
   if (targetNm >= span.highNm) return extenderMm;
-  if (fitted === 'length') return (targetNm - span.lowNm) / 1e6;
+  if (fitted === 'length') return letOut((targetNm - span.lowNm) / 1e6);
   let low = 0;
   let high = extenderMm;
   for (let round = 0; round < MOST_HALVINGS; round += 1) {
@@ -35,6 +35,7 @@ export function chainUsedMm(
     if (girth < targetMm) low = middle;
     else high = middle;
   }
-  const usedMm = (low + high) / 2;
-  return usedMm < LEAST_CHAIN_MM ? 0 : usedMm;
+  return letOut((low + high) / 2);
 }
+
+const letOut = (usedMm: number): number => (usedMm < LEAST_CHAIN_MM ? 0 : usedMm);

@@ -65,3 +65,36 @@ export function randomDesign(of: Random, kind: PieceKind, size: Size): Design {
   const made = design(kind, [strand('only', sections, mirrored)], beads);
   return of.next() < 0.15 ? { ...made, ends: { ...made.ends, extenderMm: of.whole(10, 50) } } : made;
 }
+
+/** Two or three strands on one clasp, side by side or (necklaces) nested, out of one stock; some with a chain. */
+export function randomStrands(of: Random, kind: PieceKind, size: Size): Design {
+  const one = randomDesign(of, kind, size);
+  const many = of.whole(2, 3);
+  const others = Array.from({ length: many - 1 }, (_, at) => {
+    const other = randomDesign(of, kind, size);
+    const named = (id: string): string => `${id}-${at}`;
+    const own = Object.fromEntries(
+      Object.values(other.components)
+        .filter(({ id }) => id.startsWith('bead') || id === 'focal')
+        .map((bead) => [named(bead.id), { ...bead, id: named(bead.id) }]),
+    );
+    // A bead in two is the first strand's, so that they draw on one stock.
+    const mapped = (id: string): string => (id in one.components && of.next() < 0.3 ? id : named(id));
+    const strands = other.strands.map((each) => ({
+      ...each,
+      id: `strand-${at}`,
+      sections: each.sections.map((section) => ({
+        ...section,
+        motif: section.motif.map((part) => ({ ...part, component: mapped(part.component) })),
+      })),
+    }));
+    return { own, strands };
+  });
+  return {
+    ...one,
+    lie: kind === 'necklace' && of.next() < 0.6 ? 'nested' : 'side-by-side',
+    nestGapMm: of.whole(0, 12),
+    strands: [...one.strands, ...others.flatMap(({ strands }) => strands)],
+    components: Object.assign({}, one.components, ...others.map(({ own }) => own)) as Design['components'],
+  };
+}

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { verifySizing } from '#core/fit/verify.ts';
 import { verifyCandidate } from '#core/fit/verifyCandidate.ts';
 import type { Choice } from '#core/sizing/choice.ts';
 import { range } from '#core/sizing/range.ts';
@@ -47,57 +46,6 @@ function answer(sizing: Sizing): Candidate | null {
 const mapComponents = (design: Design, of: (component: Component) => Component): Design => ({
   ...design,
   components: Object.fromEntries(Object.values(design.components).map((one) => [one.id, of(one)])),
-});
-
-describe('the verifier', () => {
-  test('accepts every answer', () => {
-    fc.assert(
-      fc.property(someCase, ({ design, choice }) => {
-        expect(verifySizing(design, sized(design, choice))).toEqual([]);
-      }),
-    );
-  });
-
-  const sizing = sized(focalBracelet, choose('wrist', 165));
-  const best = answer(sizing)!;
-  const strung = best.sequences[0]!;
-  const swapped = strung.with(4, strung[5]!).with(5, strung[4]!);
-
-  test.each<[string, Partial<Candidate>, string]>([
-    ['a repeat more', { counts: [best.counts[0]!.with(1, best.counts[0]![1]! + 1)] }, 'sequence'],
-    ['a count beyond its most', { counts: [best.counts[0]!.with(1, 8)] }, 'counts'],
-    ['a count that is none', { counts: [best.counts[0]!.with(2, 1.5)] }, 'counts'],
-    ['a strand left out', { counts: [] }, 'counts'],
-    ['length', { finishedLengthMm: best.finishedLengthMm + 0.01 }, 'length'],
-    ['girth', { insideGirthMm: best.insideGirthMm - 0.01 }, 'girth'],
-    ['what was fitted', { fittedMm: best.fittedMm + 0.01 }, 'fitted'],
-    ['error', { errorMm: best.errorMm + 0.5 }, 'error'],
-    ['tolerance', { withinTolerance: false }, 'tolerance'],
-    ['changes left out', { changes: best.changes.slice(1) }, 'changes'],
-    [
-      'a change from another count',
-      { changes: best.changes.map((one) => ({ ...one, from: one.from + 1 })) },
-      'changes',
-    ],
-    ['more chain than there is', { chainUsedMm: 5 }, 'chain'],
-    ['two beads changed places', { sequences: [swapped] }, 'sequence'],
-  ])('finds %s', (_, damage, code) => {
-    if (sizing.status !== 'fits') throw new Error('the example must fit');
-    const broken = { ...sizing, best: { ...best, ...damage } };
-    expect(verifySizing(focalBracelet, broken).map((fault) => fault.code)).toContain(code);
-  });
-
-  test('finds a piece that is one repeat short of a better one', () => {
-    if (sizing.status !== 'fits') throw new Error('the example must fit');
-    const dear = { ...best, counts: [best.counts[0]!.with(2, best.counts[0]![2]! + 1)] };
-    const codes = verifySizing(focalBracelet, { ...sizing, best: dear }).map((fault) => fault.code);
-    expect(codes).toContain('better');
-  });
-
-  test('finds a piece that the stock does not reach for', () => {
-    const scarce = mapComponents(focalBracelet, (one) => (one.id === 'six' ? { ...one, stock: 5 } : one));
-    expect(verifyCandidate(scarce, best, 1).map((fault) => fault.code)).toContain('stock');
-  });
 });
 
 describe('symmetries: the same answer', () => {

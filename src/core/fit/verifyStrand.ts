@@ -1,0 +1,39 @@
+/** One strand against what it is fitted to, measured by the verifier's own code. */
+import type { Fitted } from '../sizing/target.ts';
+import type { Design } from '../strand/design.ts';
+import { lengthOf } from './verifyCandidate.ts';
+import { girthByRelaxing } from './verifyGirth.ts';
+import { strung, verifierParts } from './verifyParts.ts';
+
+function measured(
+  design: Design,
+  index: number,
+  counts: readonly number[],
+  fitted: Fitted,
+  chainMm: number,
+): number {
+  const strand = design.strands[index]!;
+  return fitted === 'length'
+    ? lengthOf(design, strung(strand, counts), chainMm)
+    : girthByRelaxing(verifierParts(design, strand, counts, chainMm));
+}
+
+/** How far a strand is from its target, mm: below 0 where too small, 0 where the chain reaches it. */
+export function offMm(
+  design: Design,
+  index: number,
+  counts: readonly number[],
+  fitted: Fitted,
+  targetMm: number,
+): number {
+  const leastMm = measured(design, index, counts, fitted, 0);
+  // On several strands the chain is the wearer's: let out, it would lengthen all of them alike.
+  const extenderMm = design.strands.length === 1 ? design.ends.extenderMm : 0;
+  const mostMm = extenderMm > 0 ? measured(design, index, counts, fitted, extenderMm) : leastMm;
+  if (targetMm < leastMm) return leastMm - targetMm;
+  return Math.min(0, mostMm - targetMm);
+}
+
+/** The one furthest from 0. */
+export const worstOf = (offs: readonly number[]): number =>
+  offs.reduce((worst, off) => (Math.abs(off) > Math.abs(worst) ? off : worst), 0);
