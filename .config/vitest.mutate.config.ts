@@ -2,7 +2,7 @@ import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Tests that lay out many pieces come last: most mutants fall to a cheap one before. */
-const HEAVY = /exhaustive|properties|Hostile/;
+const HEAVY = /exhaustive|properties|Hostile|verify\.test/;
 
 class CheapFirst extends BaseSequencer {
   override sort(files: TestSpecification[]): Promise<TestSpecification[]> {
