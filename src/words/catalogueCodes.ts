@@ -44,6 +44,7 @@ export type CatalogueArgs = {
   'rounding-too-large': { roundingMm: number; mostMm: number };
   'hole-too-wide': { holeMm: number; acrossMm: number };
   'sections-or-strands': Record<never, never>;
+  'strands-apart': { leastMm: number; mostMm: number };
   'counts-order': { fewest: number; usual: number; most: number };
   'focal-place': Record<never, never>;
   'lie-needed': { strands: number };

@@ -12,7 +12,7 @@ import { assertCountsInOrder, assertFocalPlace } from '../truths/counts.ts';
 import { assertCurrency } from '../truths/currency.ts';
 import { noteLowPrice } from '../truths/price.ts';
 import { assertStringable } from '../truths/stringable.ts';
-import { assertWearable } from '../truths/sizes.ts';
+import { assertTogether, assertWearable } from '../truths/sizes.ts';
 import { buildDesign, namedComponents, strandsOf, type AuthoredStrand } from './design.ts';
 import { buildPictures } from './pictures.ts';
 
@@ -68,7 +68,7 @@ export function buildPiece(
   const design = buildDesign(id, value, strands, wire, stock.components);
   const strung = assertStringable(entry, design, strands, stock.rules, stock.components);
   if (strung.problems.length > 0) return { piece: null, ...strung };
-  const sizes = assertWearable(entry, design);
+  const sizes = [...assertWearable(entry, design), ...assertTogether(entry, design, stock.rules)];
   const piece: Piece = {
     id,
     ...textsOf(value),

@@ -1,5 +1,7 @@
-/** The piece comes out at a size that a person could wear. */
+/** The piece comes out at a size that a person could wear, all its strands alike. */
 import { solveLoop } from '#core/geometry/loop.ts';
+import { range } from '#core/sizing/range.ts';
+import type { Rules } from '#core/sizing/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
 import type { Design, PieceKind } from '#core/strand/design.ts';
 import { expand } from '#core/strand/expand.ts';
@@ -37,4 +39,13 @@ export function assertWearable(entry: Entry<AuthoredPiece>, design: Design): Pro
   return slipped === undefined
     ? []
     : [entry.complain([], 'size-absurd', { kind, mm: slipped, leastMm, mostMm })];
+}
+
+/** Complains where no size suits all strands. */
+export function assertTogether(entry: Entry<AuthoredPiece>, design: Design, rules: Rules): Problem[] {
+  if (design.strands.length < 2) return [];
+  const known = range(design, rules);
+  if (known.status !== 'refused' || known.problem.code !== 'strands-apart') return [];
+  const { leastMm, mostMm } = known.problem;
+  return [entry.complain(['strands'], 'strands-apart', { leastMm, mostMm })];
 }

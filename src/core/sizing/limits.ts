@@ -5,7 +5,7 @@ import type { FitProblem } from '../fit/problem.ts';
 import type { Measure } from './choice.ts';
 import type { Job } from './job.ts';
 import type { Rules, Sit } from './rules.ts';
-import type { Limits } from './sizing.ts';
+import type { Limits, SizingProblem } from './sizing.ts';
 import { askedOf } from './target.ts';
 
 /** Sections that may change and stand at one end of what they may. */
@@ -64,4 +64,9 @@ export function limitsOf(
     mostBinds: standingAt(problemOf(atMost), mostCounts, 'most'),
     mostStock: runOut(problemOf(atMost), mostCounts),
   };
+}
+
+/** Strands that no size brings together, not even within tolerance of it; null where there is one. */
+export function apartProblem({ leastMm, mostMm }: Limits, toleranceMm: number): SizingProblem | null {
+  return leastMm - mostMm > 2 * toleranceMm ? { code: 'strands-apart', leastMm, mostMm } : null;
 }

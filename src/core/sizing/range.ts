@@ -6,7 +6,7 @@ import { toMm, toNm } from '../fit/outcome.ts';
 import { TooLarge } from '../fit/tooLarge.ts';
 import type { Design } from '../strand/design.ts';
 import type { Measure } from './choice.ts';
-import { limitsOf } from './limits.ts';
+import { apartProblem, limitsOf } from './limits.ts';
 import { jobOf, type Job } from './job.ts';
 import { allLimits } from './plan.ts';
 import type { Rules, Sit } from './rules.ts';
@@ -58,6 +58,9 @@ function rangeSound(design: Design, rules: Rules): Range {
   const strandLimits = allLimits(job);
   if (strandLimits === null) return { status: 'refused', problem: stockProblem(design, 1) };
   const of = design.kind === 'necklace' ? 'length' : BODY_MEASURE[design.kind];
+  const ends = limitsOf(job, rules, strandLimits, of, 'easy');
+  const apart = apartProblem(ends, toleranceMm);
+  if (apart !== null) return { status: 'refused', problem: apart };
   const intervals = intervalsOf(job, strandLimits).map(({ fromNm, toNm: endNm }) => ({
     fromMm: toMm(fromNm),
     toMm: toMm(endNm),
@@ -70,7 +73,7 @@ function rangeSound(design: Design, rules: Rules): Range {
     status: 'known',
     fitted,
     toleranceMm,
-    limits: limitsOf(job, rules, strandLimits, of, 'easy'),
+    limits: ends,
     intervals,
     body: { snug: bodyFor('snug'), easy: bodyFor('easy'), loose: bodyFor('loose') },
   };

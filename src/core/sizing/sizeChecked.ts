@@ -6,7 +6,7 @@ import { adviseHand } from '../hand/hand.ts';
 import type { Design } from '../strand/design.ts';
 import { candidate, type Listing } from './candidate.ts';
 import type { Choice, Pick } from './choice.ts';
-import { limitsOf } from './limits.ts';
+import { apartProblem, limitsOf } from './limits.ts';
 import { whatHelps } from './help.ts';
 import { jobOf, type Job } from './job.ts';
 import { allLimits, planStrands, type Plan } from './plan.ts';
@@ -63,6 +63,8 @@ function sizeSound(design: Design, rules: Rules, listing: Listing, choice: Choic
   const strandLimits = allLimits(job);
   if (strandLimits === null) return refuse(stockProblem(design, choice.quantity));
   const limits = limitsOf(job, rules, strandLimits, of, choice.sit);
+  const apart = apartProblem(limits, toleranceMm);
+  if (apart !== null) return refuse(apart);
   const plan = planStrands(job, targetMm, 'best');
   if (plan === null) return refuse(stockProblem(design, choice.quantity));
   const made = (from: Plan): Candidate =>

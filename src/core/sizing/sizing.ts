@@ -88,6 +88,8 @@ export type SizingProblem =
   | { readonly code: 'choice'; readonly field: 'measure' | 'sit' | 'hand' | 'pick' }
   /** The stock doesn't reach for the smallest piece: `need` of `component`, `have` there. */
   | { readonly code: 'stock'; readonly component: string; readonly have: number; readonly need: number }
+  /** No size suits all strands: one is never below `leastMm`, another never above `mostMm`, in the first strand's measure. */
+  | { readonly code: 'strands-apart'; readonly leastMm: number; readonly mostMm: number }
   | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
 
 export type DesignProblem = {

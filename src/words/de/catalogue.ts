@@ -163,6 +163,10 @@ export const catalogue: CatalogueSentences = {
     what: 'Das Stück hat entweder keine Perlen oder „sections“ und „strands“ zugleich.',
     fix: 'Schreiben Sie „sections“ für einen Strang, „strands“ mit je eigenen „sections“ für mehrere.',
   }),
+  'strands-apart': ({ leastMm, mostMm }) => ({
+    what: `Die Stränge kommen auf keine gemeinsame Größe: Einer ist nie unter ${mm(leastMm)}, ein anderer nie über ${mm(mostMm)}.`,
+    fix: 'Lassen Sie „fewest“ und „most“ der Stränge dieselben Größen erreichen.',
+  }),
   'counts-order': ({ fewest, usual, most }) => ({
     what: `fewest ${fewest}, usual ${usual} und most ${most} steigen nicht an.`,
     fix: 'fewest darf nicht über usual liegen und usual nicht über most.',

@@ -163,6 +163,10 @@ export const catalogue: CatalogueSentences = {
     what: 'The piece has either no beads, or both “sections” and “strands”.',
     fix: 'Write “sections” for one strand, “strands” with sections in each for several.',
   }),
+  'strands-apart': ({ leastMm, mostMm }) => ({
+    what: `The strands don't come to one size: one is never below ${mm(leastMm)}, another never above ${mm(mostMm)}.`,
+    fix: 'Let “fewest” and “most” of the strands reach the same sizes.',
+  }),
   'counts-order': ({ fewest, usual, most }) => ({
     what: `Fewest ${fewest}, usual ${usual} and most ${most} aren't in rising order.`,
     fix: 'See to it that fewest is not above usual, and usual not above most.',

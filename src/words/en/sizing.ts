@@ -55,6 +55,8 @@ const problems: Sentences<SizingProblem> = {
   'measure-wrong-kind': ({ of }) => `This piece isn’t sized by ${BODY[of as Of] ?? of}.`,
   quantity: (): string => 'Order a whole number of pieces, one or more.',
   choice: () => 'The choice is incomplete. Choose size, sit and hand again.',
+  'strands-apart': ({ leastMm, mostMm }, f) =>
+    `The strands of this piece don’t come to one size: one is never below ${f.length(leastMm)}, another never above ${f.length(mostMm)}. Please write to the shop.`,
   stock: ({ have, need }, f) =>
     `There aren’t enough beads left for this piece: ${f.number(have)} of the ${f.number(need)} it needs at the least. Please write to the shop.`,
   design: () => 'The plan of this piece has a fault, so it can’t be sized here. Please write to the shop.',

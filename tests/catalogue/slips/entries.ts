@@ -114,6 +114,25 @@ export const entrySlips: readonly Slip[] = [
     fix: '“lie: side-by-side”',
   },
   {
+    code: 'strands-apart',
+    edits: [
+      change(parts, '  shape: lobster\n', '  shape: lobster\n  ways: 2\n'),
+      change(
+        row,
+        `mirrored: no\n${sections.replace('mirrored: no\n', '')}`,
+        `lie: side-by-side\nstrands:\n${['One', 'Two']
+          .map(
+            (name, at) =>
+              `  - name: ${name}\n    mirrored: no\n    sections:\n      - name: Run\n        beads: ball-8\n        usual: ${22 - 6 * at}\n`,
+          )
+          .join('')}`,
+      ),
+    ],
+    at: 'pieces/row.yaml:16 strands',
+    what: "The strands don't come to one size: one is never below 178.68 mm, another never above 131.21 mm.",
+    fix: 'reach the same sizes',
+  },
+  {
     code: 'unknown-material',
     edits: [change(parts, 'material: glass', 'material: glas')],
     at: 'components/parts.yaml:5 ball-8, material',
