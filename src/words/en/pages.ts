@@ -275,6 +275,7 @@ export const pages = {
     feed: 'New pieces as an Atom feed',
     sitemap: 'Every page, as a sitemap',
     order: 'The form of an order, as a JSON Schema',
+    design: 'The form of a design, as a JSON Schema',
   },
 
   notFound: {

@@ -33,7 +33,7 @@ export const terminal = {
   help: `Size a piece.
 
   npm run -s size -- <piece> [options]
-  npm run -s size -- - [options] < design.json
+  npm run -s size -- - [options] < design.json   (public/schema/design-1.json)
 
 What is wanted (one of them)
   --wrist, --ankle, --neck  girth of the body: "6 1/2 in", 16.5cm, 165mm

@@ -1,0 +1,81 @@
+/** The published form of a design and the core's own check of one say the same. */
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import Ajv2020 from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { checkDesign } from '#core/components/check.ts';
+import type { Design } from '#core/strand/design.ts';
+import { random, randomDesign, randomStrands, type Random } from '#tests/core/fit/random.ts';
+import { ALL } from '#tests/support/workshop.ts';
+
+const root = resolve(import.meta.dirname, '../..');
+const schema: object = JSON.parse(readFileSync(resolve(root, 'public/schema/design-1.json'), 'utf8'));
+const matches = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
+
+const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+
+const { catalogue } = readCatalogue(resolve(root, 'content'));
+const demo = (catalogue?.pieces ?? []).map(({ design }) => design);
+
+const NASTY: readonly unknown[] = [
+  null,
+  '',
+  'x',
+  'constructor',
+  true,
+  [],
+  {},
+  -1,
+  0.5,
+  1e9,
+  [null],
+  { length: 3 },
+];
+
+/** One value somewhere in the design changed or left out. */
+function damaged(of: Random, value: unknown, depth = 0): unknown {
+  const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
+  if (keys.length === 0 || (depth > 0 && of.next() < 0.15)) return of.pick(NASTY);
+  const key = of.pick(keys);
+  const copy: object = Array.isArray(value) ? [...(value as unknown[])] : { ...(value as object) };
+  const inner = (copy as Record<string, unknown>)[key];
+  if (of.next() < 0.15 && !Array.isArray(copy)) delete (copy as Record<string, unknown>)[key];
+  else (copy as Record<string, unknown>)[key] = damaged(of, inner, depth + 1);
+  return copy;
+}
+
+describe('a design', () => {
+  test('of the demo shop, of the workshop, and any random one has the published form', () => {
+    expect(demo.length).toBeGreaterThan(40);
+    const made = Array.from({ length: 200 }, (_, seed) => {
+      const of = random(seed);
+      const make = of.next() < 0.5 ? randomDesign : randomStrands;
+      return make(of, of.pick(['necklace', 'bracelet', 'collar', 'anklet']), { sections: 3, repeats: 6 });
+    });
+    for (const design of [...demo, ...ALL, ...made]) {
+      expect(matches(plain(design)) ? [] : matches.errors, design.id).toEqual([]);
+    }
+  });
+
+  test('that has not is refused by the core, and the other way round', () => {
+    let refused = 0;
+    let passed = 0;
+    for (let seed = 1; seed <= 3000; seed += 1) {
+      const of = random(seed);
+      const broken = plain(damaged(of, plain(of.pick(demo))));
+      const fits = matches(broken);
+      const problems = checkDesign(broken as Design);
+      // That a component's id is its key no JSON Schema can say.
+      const ofShape = problems.filter(
+        ({ code, at }) => code === 'bad-shape' && !/^components\..*\.id$/.test(at),
+      );
+      if (!fits) expect(problems, `seed ${seed}: ${JSON.stringify(matches.errors)}`).not.toEqual([]);
+      if (ofShape.length > 0) expect(fits, `seed ${seed}: ${JSON.stringify(ofShape)}`).toBe(false);
+      if (fits) passed += 1;
+      else refused += 1;
+    }
+    expect(refused).toBeGreaterThan(1000);
+    expect(passed).toBeGreaterThan(20);
+  });
+});
