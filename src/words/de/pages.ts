@@ -264,7 +264,7 @@ export const pages: typeof english = {
     feed: 'Neue Stücke als Atom-Feed',
     sitemap: 'Alle Seiten als Sitemap',
     order: 'Die Form einer Bestellung als JSON-Schema',
-    design: 'Der Aufbau eines Entwurfs, als JSON-Schema',
+    design: 'Die Form eines Entwurfs als JSON-Schema',
   },
 
   notFound: {
