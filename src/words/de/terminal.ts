@@ -46,7 +46,7 @@ export const terminal: typeof en = {
   help: `Ein Stück auf Maß rechnen.
 
   npm run -s size -- <Stück> [Angaben]
-  npm run -s size -- - [Angaben] < entwurf.json
+  npm run -s size -- - [Angaben] < entwurf.json   (public/schema/design-1.json)
 
 Was gewünscht ist (eins davon)
   --wrist, --ankle, --neck  Umfang am Körper: "6 1/2 in", 16,5cm, 165mm
