@@ -133,6 +133,27 @@ describe('a piece that meets neither side', () => {
   });
 });
 
+test('what stands in the middle alone is not offered at the clasp', () => {
+  const focal = plain([
+    { sections: [run('middle', 'b4', [1, 1, 1], 'focal'), run('run', 'b20', [5, 4, 5])], mirrored: true },
+  ]);
+  const offered = helpFor(focal, 4 + 200 + 8).flatMap((one) =>
+    one.code === 'add-component' ? [one.component] : [],
+  );
+  expect(offered).toEqual([]);
+  const also = plain([
+    {
+      sections: [
+        run('middle', 'b4', [1, 1, 1], 'focal'),
+        run('run', 'b20', [5, 4, 5]),
+        run('end', 'b4', [1, 1, 1]),
+      ],
+      mirrored: true,
+    },
+  ]);
+  expect(helpFor(also, 4 + 200 + 8 + 8)).toContainEqual(add('b4', 1, 0, 2));
+});
+
 describe('a piece that the stock keeps short', () => {
   const sixes = [{ sections: [run('run', 'b6', [40, 40, 60])] }];
 
@@ -154,6 +175,14 @@ describe('a piece that the stock keeps short', () => {
     expect(helpFor(two, 304)[0]).toEqual({ code: 'more-stock', component: 'b6', count: 5 });
     expect(helpFor(two, 304).filter(({ code }) => code === 'more-stock')).toHaveLength(1);
     expect(helpFor(two, 600)).toEqual([]);
+    // The fours may run out, from one to five of three, and one is all that is used.
+    const one = plain([{ sections: [run('run', 'b6', [40, 40, 60]), run('end', 'b4', [1, 1, 5])] }], {
+      b6: 45,
+      b4: 1,
+    });
+    expect(helpFor(one, 304).filter(({ code }) => code === 'more-stock')).toEqual([
+      { code: 'more-stock', component: 'b6', count: 5 },
+    ]);
     expect(helpFor(plain(sixes), 372).map(({ code }) => code)).toEqual(['add-component', 'widen-section']);
   });
 });

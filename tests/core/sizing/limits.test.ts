@@ -4,6 +4,7 @@ import type { Limits } from '#core/sizing/sizing.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Design } from '#core/strand/design.ts';
 import { withEnds } from '#core/strand/swap.ts';
+import { section } from '#tests/core/fit/designs.ts';
 import { asking, ENDS_MM, plain, run, within } from './plain.ts';
 
 function known(piece: Design, toleranceMm = 1): Extract<Range, { status: 'known' }> {
@@ -52,6 +53,22 @@ describe('what ends the sizes of a piece', () => {
     });
   });
 
+  test('of a repeat’s components the one that runs out, and not one that has just enough for one more', () => {
+    const pair = section(
+      'pair',
+      [
+        { component: 'b6', count: 1 },
+        { component: 'b8', count: 1 },
+      ],
+      [10, 5, 20],
+    );
+    expect(limitsOf(plain([{ sections: [pair] }], { b6: 12, b8: 13 }))).toMatchObject({
+      mostMm: ENDS_MM + 12 * 14,
+      mostBinds: [],
+      mostStock: ['b6'],
+    });
+  });
+
   test('a remainder that is no whole repeat has run out too', () => {
     const pairs = plain([{ sections: [run('run', 'b6', [10, 5, 15])], mirrored: true }], { b6: 25 });
     // Twelve pairs take 24; the odd one is of no use.
@@ -93,6 +110,14 @@ describe('what ends the sizes of a piece', () => {
       mostBinds: [],
       mostStock: ['b6'],
     });
+  });
+});
+
+test('a stock too small for even the smallest names what is short, not what just reaches', () => {
+  const sections = [run('six', 'b6', [5, 5, 9]), run('eight', 'b8', [5, 5, 9])];
+  expect(range(plain([{ sections }], { b6: 5, b8: 4 }), within(1))).toEqual({
+    status: 'refused',
+    problem: { code: 'stock', component: 'b8', have: 4, need: 5 },
   });
 });
 
