@@ -13,6 +13,7 @@ import type { Material, Tint } from './material/material.ts';
 import { formOf, isIrregular } from './shape/all.ts';
 import type { Form, Mark } from './shape/form.ts';
 import type { Ink } from './ink.ts';
+import type { Drawn } from './stampAll.ts';
 
 /** The edge's width as a share of the diameter, its least (mm), and how far it lets the bead through. */
 const EDGE_SHARE = 0.016;
@@ -23,8 +24,8 @@ const EDGE_OPACITY = '.75';
 const DARK = 0.42;
 const RIM_LIGHT = 0.15;
 
-/** One coat of a component, the under one first. Those of a key are alike. */
-export type Coat = { readonly key: string; readonly paint: (ink: Ink) => string };
+/** One coat of a component, the under one first. */
+export type Coat = Drawn;
 
 /**
  * Up to this diameter, mm, a bead is shown as its surface and one glint: a seed bead's hole and sheen are

@@ -3,7 +3,8 @@ import type { Spot } from '../place/spot.ts';
 import { element, num } from '../svg/text.ts';
 import type { Gradient } from './gradient.ts';
 import type { Ink } from './ink.ts';
-import { stampAt, stanceOf, type Place } from './stamp.ts';
+import type { Place } from './stamp.ts';
+import { stampAll, type Drawn } from './stampAll.ts';
 
 /** Dark where the bead rests, gone a little outside it. A blur filter would look the same and cost a phone far more. */
 const SHADOW: Gradient = {
@@ -26,29 +27,23 @@ const SPREAD = 1.36;
 /** A shadow is too soft to show which way a bead this near to round is turned. */
 const NEARLY_ROUND = 1.35;
 
-/** One shadow at every place it falls, each size drawn once. */
 export function paintShadows(ink: Ink, spots: readonly Spot[]): string {
-  const sizes = new Map<string, { readonly shape: string; readonly places: Place[] }>();
-  for (const { component, xMm, yMm, turnRad } of spots) {
-    const { alongMm, acrossMm } = component;
-    const isRound = alongMm < acrossMm * NEARLY_ROUND && acrossMm < alongMm * NEARLY_ROUND;
-    const shape = isRound ? round((alongMm + acrossMm) / 4) : oval(alongMm / 2, acrossMm / 2);
-    const place = {
-      xMm: xMm + acrossMm * FALL_X,
-      yMm: yMm + acrossMm * FALL_Y,
-      turnRad: isRound ? 0 : turnRad,
-    };
-    const size = sizes.get(shape);
-    if (size === undefined) sizes.set(shape, { shape, places: [place] });
-    else size.places.push(place);
-  }
-  return [...sizes.values()].map(({ shape, places }) => stampShadow(ink, shape, places)).join('');
+  return stampAll(ink, spots.map(shadowOf));
 }
 
-function stampShadow(ink: Ink, shape: string, places: readonly Place[]): string {
-  const stance = stanceOf(places);
-  const shadow = (): string => element('g', { fill: ink.paint(SHADOW) }, shape);
-  return stampAt(ink.marker(`shadow ${shape}`, stance, shadow), places, stance);
+function shadowOf({ component, xMm, yMm, turnRad }: Spot): readonly [Drawn, Place] {
+  const { alongMm, acrossMm } = component;
+  const isRound = alongMm < acrossMm * NEARLY_ROUND && acrossMm < alongMm * NEARLY_ROUND;
+  const shape = isRound ? round((alongMm + acrossMm) / 4) : oval(alongMm / 2, acrossMm / 2);
+  const place = {
+    xMm: xMm + acrossMm * FALL_X,
+    yMm: yMm + acrossMm * FALL_Y,
+    turnRad: isRound ? 0 : turnRad,
+  };
+  return [
+    { key: `shadow ${shape}`, paint: (ink) => element('g', { fill: ink.paint(SHADOW) }, shape) },
+    place,
+  ];
 }
 
 const round = (radiusMm: number): string => element('circle', { r: num(radiusMm * SPREAD, 1) });

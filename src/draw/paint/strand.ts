@@ -8,7 +8,8 @@ import type { Ink } from './ink.ts';
 import { halfTurn, lightOn } from './light.ts';
 import { materials } from './material/all.ts';
 import { isIrregular, isRound, isTwoEnded } from './shape/all.ts';
-import { stampAt, stanceOf, type Place } from './stamp.ts';
+import type { Place } from './stamp.ts';
+import { stampAll } from './stampAll.ts';
 
 /** Tumbled chips differ in outline even where their material has no figure. */
 const CHIP_VARIANTS = 4;
@@ -18,29 +19,16 @@ const SEED_MM = 3.1;
 
 /** Components side by side: coat by coat, all of a kind at once; caps last, whose petals reach over what they hold. */
 export function paintSpots(ink: Ink, spots: readonly Spot[]): string {
-  const layers: Map<string, Stamped>[] = [];
+  const layers: (readonly [Coat, Place])[][] = [];
   for (const spot of spots) {
     const place = { xMm: spot.xMm, yMm: spot.yMm, turnRad: shownTurn(spot) };
     const above = spot.component.shape === 'cap' ? 2 : 0;
     for (const [at, coat] of coatsAt(spot, place.turnRad).entries()) {
-      const layer = (layers[above + at] ??= new Map<string, Stamped>());
-      const stamped = layer.get(coat.key);
-      if (stamped === undefined) layer.set(coat.key, { coat, places: [place] });
-      else stamped.places.push(place);
+      (layers[above + at] ??= []).push([coat, place]);
     }
   }
-  return layers.flatMap((layer) => [...layer.values()].map((stamped) => stamp(ink, stamped))).join('');
-}
-
-type Stamped = { readonly coat: Coat; readonly places: Place[] };
-
-function stamp(ink: Ink, { coat, places }: Stamped): string {
-  const stance = stanceOf(places);
-  return stampAt(
-    ink.marker(coat.key, stance, () => coat.paint(ink)),
-    places,
-    stance,
-  );
+  // A layer that nothing is on is a hole of the list, which `map` passes over.
+  return layers.map((layer) => stampAll(ink, layer)).join('');
 }
 
 /** Components that are seen one before the other, at a slant: in the order given, later ones on top. */

@@ -48,3 +48,6 @@ function opensBack(seen: readonly Placed[], index: number): boolean {
 function fatness(component: Component | undefined): number {
   return component === undefined || component.kind === 'cap' ? 0 : component.acrossMm;
 }
+
+/** Height of the lowest centre, where what hangs hangs from; the origin's at least. */
+export const lowestMm = (spots: readonly Spot[]): number => Math.max(0, ...spots.map(({ yMm }) => yMm));

@@ -5,6 +5,7 @@ import type { Ink } from '../paint/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
 import { paintSpots } from '../paint/strand.ts';
 import type { PlacedLoop } from '../place/loop.ts';
+import { lowestMm } from '../place/spot.ts';
 import type { Box } from '../svg/document.ts';
 
 /** Findings first, so that the beads lie over the wire. */
@@ -16,11 +17,7 @@ export function paintLoop(ink: Ink, design: Design, placed: PlacedLoop): string 
 
 /** What hangs from the middle of the first strand, which then lies below. */
 export function paintLoopHanging(ink: Ink, design: Design, [first]: readonly PlacedLoop[]): string {
-  return first === undefined ? '' : paintHanging(ink, design, 0, lowestMm(first));
-}
-
-function lowestMm({ spots }: PlacedLoop): number {
-  return Math.max(0, ...spots.map(({ yMm }) => yMm));
+  return first === undefined ? '' : paintHanging(ink, design, 0, lowestMm(first.spots));
 }
 
 /** What holds everything, with a margin, mm; a circle of `leastMm` round the origin at least. */
@@ -41,7 +38,7 @@ export function boxRound(
     }
   }
   const hangMm = hangLengthMm(design);
-  if (hangMm > 0 && loops[0] !== undefined) ys.push(lowestMm(loops[0]) + hangMm);
+  if (hangMm > 0 && loops[0] !== undefined) ys.push(lowestMm(loops[0].spots) + hangMm);
   const left = Math.min(...xs) - marginMm;
   const top = Math.min(...ys) - marginMm;
   const right = Math.max(...xs) + marginMm;

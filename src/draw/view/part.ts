@@ -28,7 +28,7 @@ const LARGEST = 22;
 
 /**
  * A component on a ground of its own.
- * @param design a piece that has it: a clasp is drawn with that piece's ring
+ * @param design a piece that has it
  */
 export function drawPart(design: Design, component: Component, caption: Caption): string {
   const ink = mixInk(caption.idPrefix);

@@ -11,7 +11,7 @@ import { paintPile, paintSpots } from '../paint/strand.ts';
 import { closingOnce, type ClosingSpot } from '../place/closing.ts';
 import { drape } from '../place/draped.ts';
 import { placeLoop } from '../place/loop.ts';
-import type { Spot } from '../place/spot.ts';
+import { lowestMm, type Spot } from '../place/spot.ts';
 import { tilt } from '../place/tilted.ts';
 import type { Box } from '../svg/document.ts';
 import { element, num } from '../svg/text.ts';
@@ -40,11 +40,11 @@ function paintLying(ink: Ink, design: Design, sequences: Sequences, box: Box): s
   const loops = sequences.map((sequence) => tilt(placeLoop(design, sequence, NEAR_RAD)));
   const nested = nestLoops(loops.map(({ spots }) => spots));
   const all = nested.flat();
-  const hung = hungAt(design, nested[0] ?? []);
+  const wireMm = lowestMm(nested[0] ?? []);
   const around = boundsOf([
     ...all.map(extentOf),
     ...loops.flatMap(({ closing }) => closing.map(extentOf)),
-    ...(hung === null ? [] : [{ ...hung, yMm: hung.yMm + hangLengthMm(design), reachMm: 0 }]),
+    { xMm: 0, yMm: wireMm + hangLengthMm(design), reachMm: 0 },
   ]);
   const closing = loops.map((loop, at) =>
     closingOnce(loop.closing, at)
@@ -58,15 +58,9 @@ function paintLying(ink: Ink, design: Design, sequences: Sequences, box: Box): s
       ink,
       all.toSorted((a, b) => a.yMm - b.yMm),
     ) +
-    (hung === null ? '' : paintHanging(ink, design, hung.xMm, hung.yMm));
+    paintHanging(ink, design, 0, wireMm);
   const scale = Math.min((box.width * FILL) / around.width, (box.height * FILL) / around.height);
   return placed(content, scale, box, around);
-}
-
-/** Where something hangs from the nearest part of a strand, on its wire; null where nothing does. */
-function hungAt(design: Design, spots: readonly Spot[]): { xMm: number; yMm: number } | null {
-  if (design.hanging === null || spots.length === 0) return null;
-  return { xMm: 0, yMm: Math.max(...spots.map(({ yMm }) => yMm)) };
 }
 
 /** How far each further strand falls towards the eye, at its nearest; by the clasp they share they lie together. */
