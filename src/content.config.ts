@@ -17,9 +17,10 @@ import {
   type StoredPiece,
   type StoredWire,
 } from '#catalogue/stored.ts';
+import { contentFolder } from '#ui/contentFolder.ts';
 
 /** Another catalogue can be built by naming its folder. */
-const folder = resolve(process.env['CLASPWISE_CONTENT'] ?? 'content');
+const folder = resolve(contentFolder());
 
 /** A large catalogue may have a remark on every piece; the first tell what there is to know. */
 const mostNotes = 10;

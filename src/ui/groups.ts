@@ -1,10 +1,11 @@
 /** The ways to look through the shop: by kind, material, colour, bead and year, each with its groups. */
 import type { Catalogue, Piece } from '#catalogue/catalogue.ts';
-import { facetsOf, sharesOf } from '#catalogue/facets.ts';
+import { facetsOf } from '#catalogue/facets.ts';
 import { materialName } from '#words/goods.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';
 import { colourName } from './colourName.ts';
+import { lookedFor } from './pieces/lookedFor.ts';
 
 /** One list: `/materials/glass/`. */
 export type Group = {
@@ -32,12 +33,11 @@ type Named = { readonly key: string; readonly name: string; readonly title: stri
 /** Keys under which a piece stands in each way. */
 function keysOf(piece: Piece): Readonly<Record<By, readonly string[]>> {
   const { kind, materials, colours, year } = facetsOf(piece);
-  const clasp = piece.design.ends.clasp;
   return {
     kinds: [kind],
     materials,
     colours,
-    beads: [...sharesOf(piece.design).map(({ component }) => component.id), clasp],
+    beads: lookedFor(piece.design).map(({ id }) => id),
     years: [String(year)],
   };
 }

@@ -2,7 +2,8 @@
 import type { Piece, Shop } from '#catalogue/catalogue.ts';
 import { cardDrawing, cardSvg, pixelBytes } from './cardDrawing.ts';
 import { inTurn } from './inTurn.ts';
-import { partDrawing, partsShown } from './partDrawing.ts';
+import { lookedFor } from '../pieces/lookedFor.ts';
+import { partDrawing } from './partDrawing.ts';
 import { photograph, photographBytes } from './photograph.ts';
 import { AT_ONCE, MAKES_PIXELS, MEDIA_TYPES } from './settings.ts';
 import { shareBytes, shareName } from './share.ts';
@@ -45,8 +46,8 @@ function drawingsOf(piece: Piece, shop: Shop): PictureFile[] {
 
 /** Each bead and finding once, however many pieces have it. */
 function partsOf(pieces: readonly Piece[]): PictureFile[] {
-  const drawn = pieces.flatMap((piece) =>
-    partsShown(piece).map((component) => partDrawing(piece.design, component)),
+  const drawn = pieces.flatMap(({ design }) =>
+    lookedFor(design).map((component) => partDrawing(design, component)),
   );
   const once = new Map(drawn.map(({ name, svg }) => [name, svg]));
   return [...once].map(([name, svg]) => ({

@@ -1,6 +1,4 @@
 /** The drawing of one bead, pendant or clasp by itself, a few KB of SVG. */
-import type { Piece } from '#catalogue/catalogue.ts';
-import { sharesOf } from '#catalogue/facets.ts';
 import type { Component } from '#core/components/component.ts';
 import type { Design } from '#core/strand/design.ts';
 import { drawPart } from '#draw/view/part.ts';
@@ -18,10 +16,4 @@ export function partDrawing(design: Design, component: Component): PartDrawing {
   const drawing = { name: `part-${component.id}-${keyOf(svg)}.svg`, svg };
   known.set(component, drawing);
   return drawing;
-}
-
-/** What a piece is looked through by: all that is strung or hung, and its clasp. */
-export function partsShown({ design }: Piece): readonly Component[] {
-  const clasp = design.components[design.ends.clasp];
-  return [...sharesOf(design).map(({ component }) => component), ...(clasp === undefined ? [] : [clasp])];
 }

@@ -22,10 +22,6 @@ const place = (row: PartRow): number => ORDER.indexOf(row.component.kind);
 /** Area seen from the front, mm², all of a kind together. */
 const shownMm2 = ({ component, count }: PartRow): number => component.alongMm * component.acrossMm * count;
 
-/** Whether there is a list of pieces with it: nobody looks for a crimp. */
-export const isLookedFor = ({ kind }: Component): boolean =>
-  kind !== 'crimp' && kind !== 'cover' && kind !== 'ring';
-
 /** Every component with its count and the mass of one, showiest first. */
 export function partsList(design: Design, counts: Counts): PartRow[] {
   const rows = [...tally(design, counts)].flatMap(([id, count]) => {
