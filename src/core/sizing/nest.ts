@@ -2,6 +2,7 @@
 import { figureOf } from '../body/figure.ts';
 import { loadOf } from '../body/load.ts';
 import { nestLengths, type NestStrand } from '../body/nest.ts';
+import { root } from '../body/root.ts';
 import type { Design } from '../strand/design.ts';
 import { expand, type Placed } from '../strand/expand.ts';
 import { finishedLengthMm } from '../strand/parts.ts';
@@ -14,9 +15,6 @@ export type Nesting = {
   readonly firstMm: (strand: number, targetMm: number) => number;
 };
 
-/** Rounds of the inverse. The difference of two strands hardly changes with their length, so each gains two digits or more. */
-const INVERSE_ROUNDS = 8;
-
 const SHARED: Nesting = { targetMm: (_, firstMm) => firstMm, firstMm: (_, targetMm) => targetMm };
 
 /** Across of what lies lowest: the middle of the strand. */
@@ -24,14 +22,29 @@ function lowestAcrossMm(sequence: readonly Placed[]): number {
   return sequence[Math.floor(sequence.length / 2)]?.component.acrossMm ?? 0;
 }
 
-/** Lengths in steps of a hundredth of a millimetre are told apart; the answers are remembered. */
-function remembering(of: (firstMm: number) => readonly (number | null)[]): typeof of {
-  const known = new Map<number, readonly (number | null)[]>();
-  return (firstMm) => {
-    const key = Math.round(firstMm * 100);
+type Lengths = readonly (number | null)[];
+
+/**
+ * Lengths for every hundredth of a millimetre of the first strand's, which are
+ * remembered, and in proportion between two: so they rise with it, and can be
+ * gone back from.
+ */
+function everyHundredth(
+  of: (firstMm: number) => Lengths,
+): (firstMm: number, strand: number) => number | null {
+  const known = new Map<number, Lengths>();
+  const at = (key: number): Lengths => {
     const found = known.get(key) ?? of(key / 100);
     known.set(key, found);
     return found;
+  };
+  return (firstMm, strand) => {
+    const key = Math.floor(firstMm * 100);
+    const share = firstMm * 100 - key;
+    const low = at(key)[strand] ?? null;
+    if (low === null || share === 0) return low;
+    const high = at(key + 1)[strand] ?? null;
+    return high === null ? null : low + share * (high - low);
   };
 }
 
@@ -39,6 +52,10 @@ function remembering(of: (firstMm: number) => readonly (number | null)[]): typeo
  * Strands side by side share the first one's target. Of nested ones each hangs
  * below the one inside it by half their diameters and the maker's gap, and by
  * no less than in her own piece; the first in the design is the innermost.
+ *
+ * Where the first is too short for a neck there is nothing to hang below, and
+ * the others are as far apart as she has them; so their lengths jump where it
+ * is just long enough.
  *
  * They are laid on the average figure, whoever wears the piece: the difference
  * of two lengths hardly hangs on the neck, and the sizes on a page must not
@@ -53,22 +70,26 @@ export function nestingOf(design: Design): Nesting {
     lowestAcrossMm: lowestAcrossMm(sequence),
   }));
   const average = figureOf({ sex: 'unstated', neckGirthMm: null, heightMm: null });
-  const hung = remembering((firstMm) =>
+  const hung = everyHundredth((firstMm) =>
     average.ok ? nestLengths(strands, firstMm, design.nestGapMm, average.figure) : [],
   );
+  const keptMm = (strand: number): number => (lengths[strand] ?? 0) - (lengths[0] ?? 0);
   const targetMm = (strand: number, firstMm: number): number => {
     if (strand === 0) return firstMm;
-    const kept = firstMm + (lengths[strand] ?? 0) - (lengths[0] ?? 0);
-    return Math.max(kept, hung(firstMm)[strand] ?? kept);
+    const kept = firstMm + keptMm(strand);
+    return Math.max(kept, hung(firstMm, strand) ?? kept);
   };
   return {
     targetMm,
     firstMm: (strand, wantedMm) => {
-      let firstMm = wantedMm;
-      for (let round = 0; round < INVERSE_ROUNDS; round += 1) {
-        firstMm += wantedMm - targetMm(strand, firstMm);
-      }
-      return firstMm;
+      if (strand === 0) return wantedMm;
+      const beyond = (firstMm: number): number => targetMm(strand, firstMm) - wantedMm;
+      // None is less apart than she has them, so the first is no longer than this.
+      const mostMm = wantedMm - keptMm(strand);
+      if (beyond(mostMm) <= 0) return mostMm;
+      let widthMm = 50;
+      while (beyond(mostMm - widthMm) > 0) widthMm *= 2;
+      return root(beyond, mostMm - widthMm, mostMm);
     },
   };
 }

@@ -64,14 +64,29 @@ describe('nested strands', () => {
   });
 
   test('which first strand asks this of another: back and forth is the same', () => {
-    for (const mm of [400, 431.23, 520]) {
-      expect(wide.firstMm(1, wide.targetMm(1, mm))).toBeCloseTo(mm, 1);
+    for (const mm of [100, 400, 431.23, 431.2345678, 520, 1800]) {
+      expect(wide.firstMm(1, wide.targetMm(1, mm))).toBeCloseTo(mm, 6);
     }
   });
 
-  test('hanging is worked out in hundredths of a millimetre', () => {
-    expect(wide.targetMm(1, 430.004)).toBe(wide.targetMm(1, 430));
-    expect(wide.targetMm(1, 430.02)).toBeGreaterThan(wide.targetMm(1, 430));
+  test('a length that the other jumps over as the first comes to close round a neck asks for the first where it jumps', () => {
+    let [low, high] = [300, 420];
+    while (high - low > 1e-9) {
+      const middle = (low + high) / 2;
+      if (wide.targetMm(1, middle) < middle + 40 + 1e-6) low = middle;
+      else high = middle;
+    }
+    const [under, over] = [wide.targetMm(1, low), wide.targetMm(1, high)];
+    expect(over - under).toBeGreaterThan(5);
+    for (const share of [0.01, 0.3, 0.7, 0.99]) {
+      expect(wide.firstMm(1, under + share * (over - under))).toBeCloseTo(low, 6);
+    }
+  });
+
+  test('hanging is worked out in hundredths of a millimetre, between two in proportion', () => {
+    const [at, between, next] = [430, 430.0025, 430.01].map((mm) => wide.targetMm(1, mm));
+    expect(next!).toBeGreaterThan(at!);
+    expect(between).toBeCloseTo(at! + (next! - at!) / 4, 9);
   });
 
   test('too short for the neck, the strands stay as far apart as in her own piece', () => {
