@@ -1,6 +1,8 @@
 /** The piece comes out at a size that a person could wear, all its strands alike. */
 import { solveLoop } from '#core/geometry/loop.ts';
-import { range } from '#core/sizing/range.ts';
+import { jobOf } from '#core/sizing/job.ts';
+import { reachOf } from '#core/sizing/reach.ts';
+import { unlessTooLarge } from '#core/sizing/refused.ts';
 import type { Rules } from '#core/sizing/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
 import type { Design, PieceKind } from '#core/strand/design.ts';
@@ -44,8 +46,9 @@ export function assertWearable(entry: Entry<AuthoredPiece>, design: Design): Pro
 /** Complains where no size suits all strands. */
 export function assertTogether(entry: Entry<AuthoredPiece>, design: Design, rules: Rules): Problem[] {
   if (design.strands.length < 2) return [];
-  const known = range(design, rules);
-  if (known.status !== 'refused' || known.problem.code !== 'strands-apart') return [];
-  const { leastMm, mostMm } = known.problem;
+  // In which measure and at which sit its limits are told changes nothing here.
+  const reach = unlessTooLarge(() => reachOf(jobOf(design, rules, 1), rules, 'length', 'easy'));
+  if (reach.status !== 'refused' || reach.problem.code !== 'strands-apart') return [];
+  const { leastMm, mostMm } = reach.problem;
   return [entry.complain(['strands'], 'strands-apart', { leastMm, mostMm })];
 }

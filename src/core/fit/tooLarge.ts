@@ -1,2 +1,2 @@
-/** A search ran into its cap: no answer is claimed. Thrown inside `core` only; `size` and `range` turn it into a problem. */
+/** A search ran into its cap: no answer is claimed. Thrown inside `core` only; `unlessTooLarge` makes a refusal of it. */
 export class TooLarge extends Error {}

@@ -1,10 +1,9 @@
 /** The counts behind a finished piece: what a maker has who has the piece and a ruler, but no plan. */
 import { checkDesign } from '../components/check.ts';
 import { explain, type Explanation, type Reckoned } from '../fit/explain.ts';
-import { TooLarge } from '../fit/tooLarge.ts';
 import type { Design } from '../strand/design.ts';
 import { measureOf } from './job.ts';
-import type { SizingProblem } from './sizing.ts';
+import { refuse, unlessTooLarge, type Refused } from './refused.ts';
 import type { Fitted } from './target.ts';
 
 export type Found = {
@@ -18,8 +17,7 @@ export type Found = {
 };
 
 export type Explained =
-  | { readonly status: 'explained'; readonly explanations: readonly Explanation[] }
-  | { readonly status: 'refused'; readonly problem: SizingProblem };
+  { readonly status: 'explained'; readonly explanations: readonly Explanation[] } | Refused;
 
 /** Counts taken at a glance are off by this share of them, but for a focal, which nobody miscounts (common practice, no source). */
 const GLANCE_SHARE = 0.15;
@@ -53,24 +51,15 @@ function sound(found: Found, sections: number): boolean {
  */
 export function explainPiece(design: Design, strand: number, found: Found): Explained {
   const problems = checkDesign(design);
-  if (problems.length > 0) return { status: 'refused', problem: { code: 'design', problems } };
+  if (problems.length > 0) return refuse({ code: 'design', problems });
   const sections = design.strands[strand]?.sections.length ?? 0;
   if (sections === 0 || !sound(found, sections)) {
-    return {
-      status: 'refused',
-      problem: { code: 'measure-not-positive', mm: Number.isFinite(found.mm) ? found.mm : 0 },
-    };
+    return refuse({ code: 'measure-not-positive', mm: Number.isFinite(found.mm) ? found.mm : 0 });
   }
   const reckoned = found.reckoned ?? atAGlance(design, strand);
   const evidence = { measuredMm: found.mm, rulerSdMm: found.sdMm, reckoned };
-  try {
-    const measure = measureOf(design, strand, found.of);
-    return { status: 'explained', explanations: explain(measure, evidence, MOST_EXPLANATIONS) };
-  } catch (error) {
-    if (!(error instanceof TooLarge)) throw error;
-    return {
-      status: 'refused',
-      problem: { code: 'design', problems: [{ code: 'too-large', at: 'strands', args: {} }] },
-    };
-  }
+  return unlessTooLarge(() => ({
+    status: 'explained',
+    explanations: explain(measureOf(design, strand, found.of), evidence, MOST_EXPLANATIONS),
+  }));
 }

@@ -1,16 +1,10 @@
 /** Fits every strand of a piece, one after the other, out of one stock. */
-import { fitStrand, strandLimits, type StrandFit, type StrandLimits } from '../fit/fit.ts';
+import { fitStrand, strandLimits, type StrandFit } from '../fit/fit.ts';
 import { offNm, toMm, toNm, type Outcome } from '../fit/outcome.ts';
 import type { Counts } from '../strand/design.ts';
 import { chainUsedMm } from './chain.ts';
 import type { Pick } from './choice.ts';
 import { wholeChain, type Job, type StrandJob } from './job.ts';
-
-/** Limits of every strand, each with the others at their fewest; null where the stock doesn't reach. */
-export function allLimits(job: Job): StrandLimits[] | null {
-  const limits = job.design.strands.map((_, index) => strandLimits(job.strand(index, []).search));
-  return limits.every((limit) => limit !== null) ? limits : null;
-}
 
 /** One strand as planned: what it was asked, out of what, and what came of it. */
 type StrandPlan = {

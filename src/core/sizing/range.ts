@@ -3,33 +3,31 @@ import { checkDesign } from '../components/check.ts';
 import { coverOf, intersect, type Interval } from '../fit/cover.ts';
 import type { StrandLimits } from '../fit/fit.ts';
 import { toMm, toNm } from '../fit/outcome.ts';
-import { TooLarge } from '../fit/tooLarge.ts';
 import type { Design } from '../strand/design.ts';
 import type { Measure } from './choice.ts';
-import { apartProblem, limitsOf } from './limits.ts';
 import { jobOf, type Job } from './job.ts';
-import { allLimits } from './plan.ts';
+import { reachOf } from './reach.ts';
+import { refuse, unlessTooLarge, type Refused } from './refused.ts';
 import type { Rules, Sit } from './rules.ts';
-import { stockProblem } from './sizeChecked.ts';
-import type { Limits, SizingProblem } from './sizing.ts';
+import type { Limits } from './sizing.ts';
 import { askedOf, type Fitted } from './target.ts';
 
 /** Sizes from one to another, both met within tolerance and everything between too. */
 type SizeInterval = { readonly fromMm: number; readonly toMm: number };
 
-export type Range =
-  | {
-      readonly status: 'known';
-      readonly fitted: Fitted;
-      readonly toleranceMm: number;
-      /** Its asked measures are the body's at an easy sit; of a necklace, finished lengths. */
-      readonly limits: Limits;
-      /** Finished lengths or inside girths that the piece meets within tolerance, rising and apart. */
-      readonly intervals: readonly SizeInterval[];
-      /** The same as girths of the wearer's wrist, ankle or neck, for every sit. */
-      readonly body: Readonly<Record<Sit, readonly SizeInterval[]>>;
-    }
-  | { readonly status: 'refused'; readonly problem: SizingProblem };
+type KnownRange = {
+  readonly status: 'known';
+  readonly fitted: Fitted;
+  readonly toleranceMm: number;
+  /** Its asked measures are the body's at an easy sit; of a necklace, finished lengths. */
+  readonly limits: Limits;
+  /** Finished lengths or inside girths that the piece meets within tolerance, rising and apart. */
+  readonly intervals: readonly SizeInterval[];
+  /** The same as girths of the wearer's wrist, ankle or neck, for every sit. */
+  readonly body: Readonly<Record<Sit, readonly SizeInterval[]>>;
+};
+
+export type Range = KnownRange | Refused;
 
 /** By what the wearer's body is measured for each kind. */
 const BODY_MEASURE: Readonly<Record<Design['kind'], Measure['of']>> = {
@@ -55,13 +53,10 @@ function intervalsOf(job: Job, limits: readonly StrandLimits[]): Interval[] {
 function rangeSound(design: Design, rules: Rules): Range {
   const job = jobOf(design, rules, 1);
   const { fitted, toleranceMm } = job;
-  const strandLimits = allLimits(job);
-  if (strandLimits === null) return { status: 'refused', problem: stockProblem(design, 1) };
   const of = design.kind === 'necklace' ? 'length' : BODY_MEASURE[design.kind];
-  const ends = limitsOf(job, rules, strandLimits, of, 'easy');
-  const apart = apartProblem(ends, toleranceMm);
-  if (apart !== null) return { status: 'refused', problem: apart };
-  const intervals = intervalsOf(job, strandLimits).map(({ fromNm, toNm: endNm }) => ({
+  const reach = reachOf(job, rules, of, 'easy');
+  if (reach.status === 'refused') return reach;
+  const intervals = intervalsOf(job, reach.strands).map(({ fromNm, toNm: endNm }) => ({
     fromMm: toMm(fromNm),
     toMm: toMm(endNm),
   }));
@@ -73,7 +68,7 @@ function rangeSound(design: Design, rules: Rules): Range {
     status: 'known',
     fitted,
     toleranceMm,
-    limits: ends,
+    limits: reach.limits,
     intervals,
     body: { snug: bodyFor('snug'), easy: bodyFor('easy'), loose: bodyFor('loose') },
   };
@@ -86,12 +81,6 @@ function rangeSound(design: Design, rules: Rules): Range {
  */
 export function range(design: Design, rules: Rules): Range {
   const problems = checkDesign(design);
-  if (problems.length > 0) return { status: 'refused', problem: { code: 'design', problems } };
-  try {
-    return rangeSound(design, rules);
-  } catch (error) {
-    if (!(error instanceof TooLarge)) throw error;
-    const tooLarge = { code: 'too-large', at: 'strands', args: {} } as const;
-    return { status: 'refused', problem: { code: 'design', problems: [tooLarge] } };
-  }
+  if (problems.length > 0) return refuse({ code: 'design', problems });
+  return unlessTooLarge(() => rangeSound(design, rules));
 }

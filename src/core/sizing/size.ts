@@ -2,6 +2,7 @@
 import { checkDesign } from '../components/check.ts';
 import type { Design } from '../strand/design.ts';
 import type { Choice } from './choice.ts';
+import { refuse } from './refused.ts';
 import type { Rules } from './rules.ts';
 import { sizeChecked } from './sizeChecked.ts';
 import type { Sizing } from './sizing.ts';
@@ -26,6 +27,6 @@ export function size(
   listed: Design = design,
 ): Sizing {
   const problems = [...checkDesign(design), ...(listed === design ? [] : checkDesign(listed))];
-  if (problems.length > 0) return { status: 'refused', problem: { code: 'design', problems } };
+  if (problems.length > 0) return refuse({ code: 'design', problems });
   return sizeChecked(design, rules, listedMinor, choice, listed);
 }

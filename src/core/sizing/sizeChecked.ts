@@ -1,38 +1,16 @@
 /** A buyer's choice in, the piece she would get out, for a design that is known to be sound. */
-import { tally } from '../components/tally.ts';
-import { TooLarge } from '../fit/tooLarge.ts';
-import { fewestCounts } from '../fit/problem.ts';
 import { adviseHand } from '../hand/hand.ts';
 import type { Design } from '../strand/design.ts';
 import { candidate, type Listing } from './candidate.ts';
 import type { Choice, Pick } from './choice.ts';
-import { apartProblem, limitsOf } from './limits.ts';
 import { whatHelps } from './help.ts';
 import { jobOf, type Job } from './job.ts';
-import { allLimits, planStrands, type Plan } from './plan.ts';
+import { planStrands, type Plan } from './plan.ts';
+import { reachOf, stockProblem } from './reach.ts';
+import { refuse, unlessTooLarge } from './refused.ts';
 import type { Rules } from './rules.ts';
-import type { Candidate, Help, Sizing, SizingProblem } from './sizing.ts';
+import type { Candidate, Help, Sizing } from './sizing.ts';
 import { choiceProblem, targetOf } from './target.ts';
-
-/** The component that runs short for even the smallest piece. */
-export function stockProblem(design: Design, pieces: number): SizingProblem {
-  const smallest = tally(design, design.strands.map(fewestCounts));
-  for (const [component, count] of smallest) {
-    const have = design.components[component]?.stock ?? null;
-    if (have !== null && have < count * pieces)
-      return { code: 'stock', component, have, need: count * pieces };
-  }
-  return { code: 'design', problems: [] };
-}
-
-function refuse(problem: SizingProblem): Sizing {
-  return { status: 'refused', problem };
-}
-
-const tooLarge: SizingProblem = {
-  code: 'design',
-  problems: [{ code: 'too-large', at: 'strands', args: {} }],
-};
 
 /** On which side a strand can't follow; null where all can. */
 function outsideOf(plan: Plan): 'below' | 'above' | null {
@@ -60,11 +38,8 @@ function sizeSound(design: Design, rules: Rules, listing: Listing, choice: Choic
   const { fitted, toleranceMm } = job;
   const { of, mm } = choice.measure;
   const targetMm = targetOf(rules, design.kind, of, mm, choice.sit);
-  const strandLimits = allLimits(job);
-  if (strandLimits === null) return refuse(stockProblem(design, choice.quantity));
-  const limits = limitsOf(job, rules, strandLimits, of, choice.sit);
-  const apart = apartProblem(limits, toleranceMm);
-  if (apart !== null) return refuse(apart);
+  const reach = reachOf(job, rules, of, choice.sit);
+  if (reach.status === 'refused') return reach;
   const plan = planStrands(job, targetMm, 'best');
   if (plan === null) return refuse(stockProblem(design, choice.quantity));
   const made = (from: Plan): Candidate =>
@@ -75,7 +50,7 @@ function sizeSound(design: Design, rules: Rules, listing: Listing, choice: Choic
     });
   const best = made(plan);
   const help = helpFor(job, plan);
-  const shared = { choice, fitted, targetMm, toleranceMm, limits, help };
+  const shared = { choice, fitted, targetMm, toleranceMm, limits: reach.limits, help };
   const side = outsideOf(plan);
   if (side !== null) {
     return { status: 'outside', ...shared, side, nearest: best };
@@ -106,10 +81,6 @@ export function sizeChecked(
 ): Sizing {
   const problem = choiceProblem(design.kind, choice);
   if (problem !== null) return refuse(problem);
-  try {
-    return sizeSound(design, rules, { priceMinor: listedMinor, design: listed }, choice);
-  } catch (error) {
-    if (error instanceof TooLarge) return refuse(tooLarge);
-    throw error;
-  }
+  const listing = { priceMinor: listedMinor, design: listed };
+  return unlessTooLarge(() => sizeSound(design, rules, listing, choice));
 }

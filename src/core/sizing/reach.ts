@@ -1,0 +1,43 @@
+/** How far a whole piece can be made smaller and larger, or why it can't be made at all. */
+import { tally } from '../components/tally.ts';
+import { strandLimits, type StrandLimits } from '../fit/fit.ts';
+import { fewestCounts } from '../fit/problem.ts';
+import type { Design } from '../strand/design.ts';
+import type { Measure } from './choice.ts';
+import type { Job } from './job.ts';
+import { apartProblem, limitsOf } from './limits.ts';
+import type { Rules, Sit } from './rules.ts';
+import { refuse, type Refused } from './refused.ts';
+import type { Limits, SizingProblem } from './sizing.ts';
+
+type Reach = {
+  readonly status: 'known';
+  /** Each strand's own, with the others at their fewest. */
+  readonly strands: readonly StrandLimits[];
+  readonly limits: Limits;
+};
+
+/** The component that runs short for even the smallest piece. */
+export function stockProblem(design: Design, pieces: number): SizingProblem {
+  const smallest = tally(design, design.strands.map(fewestCounts));
+  for (const [component, count] of smallest) {
+    const have = design.components[component]?.stock ?? null;
+    if (have !== null && have < count * pieces)
+      return { code: 'stock', component, have, need: count * pieces };
+  }
+  return { code: 'design', problems: [] };
+}
+
+/**
+ * Limits of a piece, told as `of` at this sit.
+ * @throws TooLarge
+ */
+export function reachOf(job: Job, rules: Rules, of: Measure['of'], sit: Sit): Reach | Refused {
+  const { design, pieces, toleranceMm } = job;
+  const all = design.strands.map((_, index) => strandLimits(job.strand(index, []).search));
+  const strands = all.filter((limit) => limit !== null);
+  if (strands.length < all.length) return refuse(stockProblem(design, pieces));
+  const limits = limitsOf(job, rules, strands, of, sit);
+  const apart = apartProblem(limits, toleranceMm);
+  return apart === null ? { status: 'known', strands, limits } : refuse(apart);
+}

@@ -1,0 +1,19 @@
+/** What is given in place of an answer where there is none. */
+import { TooLarge } from '../fit/tooLarge.ts';
+import type { SizingProblem } from './sizing.ts';
+
+export type Refused = { readonly status: 'refused'; readonly problem: SizingProblem };
+
+export function refuse(problem: SizingProblem): Refused {
+  return { status: 'refused', problem };
+}
+
+/** The answer, or a refusal where a search for it ran into its cap. */
+export function unlessTooLarge<Answer>(answer: () => Answer): Answer | Refused {
+  try {
+    return answer();
+  } catch (error) {
+    if (!(error instanceof TooLarge)) throw error;
+    return refuse({ code: 'design', problems: [{ code: 'too-large', at: 'strands', args: {} }] });
+  }
+}
