@@ -9,7 +9,7 @@ import { leastDistanceMm } from '../geometry/verifyLoop.ts';
 import type { Part } from '../geometry/part.ts';
 
 const FULL_TURN = 2 * Math.PI;
-/** Rounds of bends; they settle to a tenth or so each time. */
+/** Rounds of bends. Most strands settle to a tenth or so each time; tight rings of discs hardly do. */
 const MOST_ROUNDS = 300;
 /** Radius at which a round is called still, mm. Tight rings of discs settle by a thousandth of what is left. */
 const STILL_MM = 3e-7;

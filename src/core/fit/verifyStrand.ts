@@ -18,6 +18,19 @@ function measured(
     : girthByRelaxing(verifierParts(design, strand, counts, chainMm));
 }
 
+/** What a strand measures with its chain taken in and let out, mm. */
+export function spanMm(
+  design: Design,
+  index: number,
+  counts: readonly number[],
+  fitted: Fitted,
+): readonly [leastMm: number, mostMm: number] {
+  const leastMm = measured(design, index, counts, fitted, 0);
+  // On several strands the chain is the wearer's: let out, it would lengthen all of them alike.
+  const extenderMm = design.strands.length === 1 ? design.ends.extenderMm : 0;
+  return [leastMm, extenderMm > 0 ? measured(design, index, counts, fitted, extenderMm) : leastMm];
+}
+
 /** How far a strand is from its target, mm: below 0 where too small, 0 where the chain reaches it. */
 export function offMm(
   design: Design,
@@ -26,10 +39,7 @@ export function offMm(
   fitted: Fitted,
   targetMm: number,
 ): number {
-  const leastMm = measured(design, index, counts, fitted, 0);
-  // On several strands the chain is the wearer's: let out, it would lengthen all of them alike.
-  const extenderMm = design.strands.length === 1 ? design.ends.extenderMm : 0;
-  const mostMm = extenderMm > 0 ? measured(design, index, counts, fitted, extenderMm) : leastMm;
+  const [leastMm, mostMm] = spanMm(design, index, counts, fitted);
   if (targetMm < leastMm) return leastMm - targetMm;
   return Math.min(0, mostMm - targetMm);
 }

@@ -5,7 +5,7 @@ import type { Rules } from '#core/sizing/rules.ts';
 import type { Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/strand/design.ts';
 import { twoStrands } from '#tests/support/workshop.ts';
-import { focalBracelet, necklace, rules, tubeBracelet } from './designs.ts';
+import { focalBracelet, necklace, rules, stocked, strict, tubeBracelet } from './designs.ts';
 
 export type Sample = { readonly design: Design; readonly sizing: Exclude<Sizing, { status: 'refused' }> };
 
@@ -13,33 +13,19 @@ export function choose(of: Choice['measure']['of'], mm: number, pick: Choice['pi
   return { measure: { of, mm }, sit: 'easy', hand: 'right', pick, quantity: 1 };
 }
 
-/** Hardly any tolerance, so that most sizes are near ones. */
-const tight: Rules = {
-  ...rules,
-  toleranceMm: { necklace: 0.2, bracelet: 0.2, anklet: 0.2, collar: 0.2 },
-};
-
 /** A bracelet whose beads are counted, and run out before the maker's range ends. */
-const counted: Design = {
-  ...focalBracelet,
-  components: Object.fromEntries(
-    Object.values(focalBracelet.components).map((one) => [
-      one.id,
-      one.id === 'six' ? { ...one, stock: 13 } : one,
-    ]),
-  ),
-};
+const counted = stocked(focalBracelet, { six: 13 });
 
 const ASKED: readonly (readonly [Design, Choice, Rules])[] = [
   [focalBracelet, choose('wrist', 165), rules],
   [focalBracelet, choose('wrist', 250), rules],
   [counted, choose('wrist', 240), rules],
   [counted, choose('wrist', 165), rules],
-  [tubeBracelet, choose('wrist', 171, 'below'), tight],
-  [tubeBracelet, choose('wrist', 171, 'above'), tight],
+  [tubeBracelet, choose('wrist', 171, 'below'), strict],
+  [tubeBracelet, choose('wrist', 171, 'above'), strict],
   [necklace, choose('length', 455), rules],
   [necklace, choose('length', 5000), rules],
-  [necklace, choose('length', 457), tight],
+  [necklace, choose('length', 457), strict],
   [twoStrands, choose('wrist', 170), rules],
   [twoStrands, choose('wrist', 400), rules],
 ];

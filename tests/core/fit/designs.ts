@@ -196,3 +196,17 @@ export const necklace = design(
   ],
   [ball('eight', 8), ball('six', 6), ball('four', 4), ball('three', 3)],
 );
+
+/** The design with these components counted, and no others. */
+export function stocked(piece: Design, stock: Record<string, number>): Design {
+  const components: Record<string, Component> = {};
+  for (const [id, one] of Object.entries(piece.components))
+    components[id] = { ...one, stock: stock[id] ?? null };
+  return { ...piece, components };
+}
+
+/** The shop's rules with hardly any tolerance, so that most sizes are near ones. */
+export const strict: Rules = {
+  ...rules,
+  toleranceMm: { necklace: 0.2, bracelet: 0.2, anklet: 0.2, collar: 0.2 },
+};

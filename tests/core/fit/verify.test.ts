@@ -7,8 +7,9 @@ import { range } from '#core/sizing/range.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { Design, PieceKind } from '#core/strand/design.ts';
+import { twoStrands } from '#tests/support/workshop.ts';
 import { choose, damaged, fieldsOf, SAMPLES } from './answers.ts';
-import { focalBracelet, rules } from './designs.ts';
+import { focalBracelet, rules, stocked } from './designs.ts';
 import { FIELDS } from './fields.ts';
 import { random, randomDesign, randomStrands, type Random } from './random.ts';
 
@@ -119,6 +120,25 @@ describe('finds', () => {
     expect(verifySizing(focalBracelet, broken).map((fault) => fault.code)).toContain(code);
   });
 
+  test.each<[string, number, number]>([
+    ['a least', 1, 0],
+    ['a most', 0, 1],
+    ['a most that is less', 0, -1],
+  ])('%s of several strands that is none of theirs', (_, leastMm, mostMm) => {
+    const both = size(twoStrands, rules, 4800, choose('wrist', 170));
+    if (both.status === 'refused') throw new Error('the example must be sized');
+    const { limits } = both;
+    const moved = {
+      ...limits,
+      leastMm: limits.leastMm + leastMm,
+      leastAskedMm: limits.leastAskedMm + leastMm,
+      mostMm: limits.mostMm + mostMm,
+      mostAskedMm: limits.mostAskedMm + mostMm,
+    };
+    const codes = verifySizing(twoStrands, { ...both, limits: moved }).map((fault) => fault.code);
+    expect(codes).toEqual(['limits']);
+  });
+
   test('another piece than the one picked', () => {
     const other = { ...sizing, chosen: { ...best } };
     expect(verifySizing(focalBracelet, other).map((fault) => fault.code)).toEqual(['pick']);
@@ -131,13 +151,8 @@ describe('finds', () => {
   });
 
   test('a piece that the stock does not reach for', () => {
-    const components = Object.fromEntries(
-      Object.values(focalBracelet.components).map((one) => [
-        one.id,
-        one.id === 'six' ? { ...one, stock: 5 } : one,
-      ]),
-    );
-    const codes = verifyCandidate({ ...focalBracelet, components }, best, 1).map((fault) => fault.code);
+    const scarce = stocked(focalBracelet, { six: 5 });
+    const codes = verifyCandidate(scarce, best, 1).map((fault) => fault.code);
     expect(codes).toContain('stock');
   });
 });

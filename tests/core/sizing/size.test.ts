@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { neckBase } from '#core/body/neckBase.ts';
-import type { Component } from '#core/components/component.ts';
 import { verifySizing } from '#core/fit/verify.ts';
 import type { Choice } from '#core/sizing/choice.ts';
 import { explainPiece } from '#core/sizing/explain.ts';
@@ -18,7 +17,9 @@ import {
   necklace,
   rules,
   section,
+  stocked,
   strand,
+  strict,
   tubeBracelet,
 } from '#tests/core/fit/designs.ts';
 import { twoStrands } from '#tests/support/workshop.ts';
@@ -30,14 +31,6 @@ function ask(of: Of, mm: number, over: Partial<Choice> = {}): Choice {
 }
 
 const sized = (piece: Design, choice: Choice, by: Rules = rules): Sizing => size(piece, by, 4800, choice);
-const strict: Rules = { ...rules, toleranceMm: { necklace: 0.2, bracelet: 0.2, anklet: 0.2, collar: 0.2 } };
-
-function stocked(piece: Design, stock: Record<string, number>): Design {
-  const components: Record<string, Component> = {};
-  for (const [id, one] of Object.entries(piece.components))
-    components[id] = { ...one, stock: stock[id] ?? null };
-  return { ...piece, components };
-}
 
 describe('targets', () => {
   test('a bracelet: the girth with what the sit adds', () => {
