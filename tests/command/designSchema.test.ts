@@ -6,7 +6,8 @@ import { describe, expect, test } from 'vitest';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
 import { checkDesign } from '#core/components/check.ts';
 import type { Design } from '#core/strand/design.ts';
-import { random, randomDesign, randomStrands, type Random } from '#tests/core/fit/random.ts';
+import { random, randomDesign, randomStrands } from '#tests/core/fit/random.ts';
+import { damage } from '#tests/support/damage.ts';
 import { ALL } from '#tests/support/workshop.ts';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -17,33 +18,6 @@ const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 const { catalogue } = readCatalogue(resolve(root, 'content'));
 const demo = (catalogue?.pieces ?? []).map(({ design }) => design);
-
-const NASTY: readonly unknown[] = [
-  null,
-  '',
-  'x',
-  'constructor',
-  true,
-  [],
-  {},
-  -1,
-  0.5,
-  1e9,
-  [null],
-  { length: 3 },
-];
-
-/** One value somewhere in the design changed or left out. */
-function damaged(of: Random, value: unknown, depth = 0): unknown {
-  const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
-  if (keys.length === 0 || (depth > 0 && of.next() < 0.15)) return of.pick(NASTY);
-  const key = of.pick(keys);
-  const copy: object = Array.isArray(value) ? [...(value as unknown[])] : { ...(value as object) };
-  const inner = (copy as Record<string, unknown>)[key];
-  if (of.next() < 0.15 && !Array.isArray(copy)) delete (copy as Record<string, unknown>)[key];
-  else (copy as Record<string, unknown>)[key] = damaged(of, inner, depth + 1);
-  return copy;
-}
 
 describe('a design', () => {
   test('of the demo shop, of the workshop, and any random one has the published form', () => {
@@ -63,7 +37,7 @@ describe('a design', () => {
     let passed = 0;
     for (let seed = 1; seed <= 3000; seed += 1) {
       const of = random(seed);
-      const broken = plain(damaged(of, plain(of.pick(demo))));
+      const broken = plain(damage(of, plain(of.pick(demo))));
       const fits = matches(broken);
       const problems = checkDesign(broken as Design);
       // That a component's id is its key no JSON Schema can say.

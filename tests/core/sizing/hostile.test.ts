@@ -7,55 +7,13 @@ import { size } from '#core/sizing/size.ts';
 import type { Design } from '#core/strand/design.ts';
 import { focalBracelet, necklace, rules, tubeBracelet } from '#tests/core/fit/designs.ts';
 import { random, randomDesign, type Random } from '#tests/core/fit/random.ts';
+import { damage } from '#tests/support/damage.ts';
 
 vi.setConfig({ testTimeout: 3_600_000 });
 
 const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 1_000_000 : 20_000;
 
-const NASTY: readonly unknown[] = [
-  null,
-  undefined,
-  '',
-  'x',
-  '12',
-  true,
-  [],
-  {},
-  NaN,
-  Infinity,
-  -Infinity,
-  -1,
-  0,
-  0.5,
-  1e-12,
-  1e9,
-  1e308,
-  -0,
-  2 ** 53,
-  '__proto__',
-  'constructor',
-  { length: 3 },
-  [null],
-  [[]],
-  { toString: null },
-];
-
 const ASKED = { bracelet: 'wrist', anklet: 'ankle', collar: 'neck', necklace: 'length' } as const;
-
-/** Replaces one value somewhere in a tree, or drops it, or puts a copy of another branch there. */
-function damage(of: Random, value: unknown, depth = 0): unknown {
-  const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
-  if (keys.length === 0 || (depth > 0 && of.next() < 0.12)) return of.pick(NASTY);
-  const key = of.pick(keys);
-  const copy: object = Array.isArray(value) ? [...(value as unknown[])] : { ...(value as object) };
-  const inner = (copy as Record<string, unknown>)[key];
-  const chance = of.next();
-  if (chance < 0.05) delete (copy as Record<string, unknown>)[key];
-  else if (chance < 0.1 && typeof inner === 'number')
-    (copy as Record<string, unknown>)[key] = inner * 10 ** of.whole(-6, 6);
-  else (copy as Record<string, unknown>)[key] = damage(of, inner, depth + 1);
-  return copy;
-}
 
 /** Every number in the answer is one. */
 function finite(value: unknown): boolean {
