@@ -19,10 +19,12 @@ const MOST_MM = 1e6;
 /** A pendant of this many times the strand's weight hangs it straight, to the last digit that matters. */
 const STRAIGHT = 1e9;
 
-/** Steps of the search. Newton needs about six; halving alone, where it fails, fewer than this. */
+/** Steps of the search. Newton needs about seven; halving alone, where it fails, fewer than this. */
 const MOST_STEPS = 200;
 /** The root is found when it moves by no more than this share of itself. */
 const STILL = 1e-15;
+/** Or when the logarithm is right to its own rounding: of a nearly taut strand no more can be known. */
+const NOISE = 4e-15;
 
 /**
  * ln of half the length that hangs with steepness x = 1/h, and its slope in x.
@@ -52,9 +54,10 @@ function solveSteepness(halfMm: number, spanMm: number, pendantMm: number): numb
     if (value < wanted) low = x;
     else high = x;
     const newton = x + (wanted - value) / slope;
-    const kept = newton > low && newton < high;
-    const next = kept ? newton : high === Infinity ? 2 * x : (low + high) / 2;
-    if (Math.abs(next - x) <= STILL * x) return next;
+    const kept = newton >= low && newton <= high;
+    // Until it has once been too long Newton goes up, and is kept.
+    const next = kept ? newton : (low + high) / 2;
+    if (Math.abs(next - x) <= STILL * x || Math.abs(wanted - value) <= NOISE) return next;
     x = next;
   }
   return x;

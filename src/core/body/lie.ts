@@ -60,7 +60,7 @@ const NEWTONS_PER_GRAM = GRAVITY / 1000;
 /** Weight of the pendant over the strand's weight per mm; Infinity for a strand that weighs nothing. */
 function pendantRatio({ pendantG, gPerMm }: Load): number {
   if (pendantG === 0) return 0;
-  return gPerMm > 0 ? pendantG / gPerMm : Infinity;
+  return pendantG / gPerMm;
 }
 
 /** The strand's middle line round the foot of the neck: half its across off the skin all the way. */
@@ -75,11 +75,15 @@ const sound = (load: Load) => Object.values(load).every((figure) => Number.isFin
  */
 const SAG_AT_PIT = hang(Math.PI / 2, 1, 0)!.sagMm / Math.PI;
 
+type OnNeck = {
+  readonly hung: Hung;
+  readonly spanMm: number;
+  readonly frontMm: number;
+  readonly sagAtPitMm: number;
+};
+
 /** Flat figures of one strand on a neck base of a given girth; null where it doesn't reach round. */
-function hangOn(
-  load: Load,
-  baseMm: number,
-): { hung: Hung; spanMm: number; frontMm: number; sagAtPitMm: number } | null {
+function hangOn(load: Load, baseMm: number): OnNeck | null {
   if (!sound(load)) return null;
   const round = lineRound(baseMm, load.acrossMm);
   const spanMm = round / Math.PI;
@@ -97,23 +101,28 @@ function scales(figure: Figure, sagAtPitMm: number) {
   return { abovePit: figure.napeAbovePit.mm / 2 / sagAtPitMm, belowPit: Math.cos(CHEST_SLOPE_RAD) };
 }
 
-/** Upright drop below the pit; null where the strand doesn't reach round, or its load isn't sound. */
+/** Upright drop below the pit. */
+function dropOf({ hung, sagAtPitMm }: OnNeck, figure: Figure): number {
+  const { abovePit, belowPit } = scales(figure, sagAtPitMm);
+  const beyond = hung.sagMm - sagAtPitMm;
+  return beyond * (beyond < 0 ? abovePit : belowPit);
+}
+
+/** The same of a load; null where the strand doesn't reach round, or its load isn't sound. */
 export function dropMm(load: Load, figure: Figure, baseMm: number): number | null {
   const found = hangOn(load, baseMm);
-  if (found === null) return null;
-  const { abovePit, belowPit } = scales(figure, found.sagAtPitMm);
-  const beyond = found.hung.sagMm - found.sagAtPitMm;
-  return beyond * (beyond < 0 ? abovePit : belowPit);
+  return found && dropOf(found, figure);
 }
 
 /** Drop over 90 % of people: the spread of the neck base and the doubt about the pit, which are independent. */
 function band(load: Load, figure: Figure, drop: number): Band {
   const reach = NINETY_PERCENT * figure.neckBase.sdMm;
   const high = dropMm(load, figure, figure.neckBase.mm + reach);
-  const low = dropMm(load, figure, figure.neckBase.mm - reach);
+  // A smaller neck it always reaches round.
+  const low = dropMm(load, figure, figure.neckBase.mm - reach) ?? drop;
   // Where the larger neck is more than it reaches round, the strand lies as high as it can.
   const up = high === null ? figure.napeAbovePit.mm / 2 + drop : drop - high;
-  const down = low === null ? up : low - drop;
+  const down = low - drop;
   return {
     leastMm: drop - Math.hypot(up, PIT_DOUBT_MM),
     mostMm: drop + Math.hypot(down, PIT_DOUBT_MM),
@@ -136,9 +145,9 @@ const shift = ({ leastMm, mostMm }: Band, byMm: number): Band => ({
 export function lieOf(load: Load, figure: Figure): Lie {
   const neckBaseMm = figure.neckBase.mm;
   const found = hangOn(load, neckBaseMm);
-  const drop = dropMm(load, figure, neckBaseMm);
   const tooShort = lineRound(figure.neckGirth.mm, load.acrossMm) > load.lengthMm;
-  if (found === null || drop === null || tooShort) return { status: 'too-short', neckBaseMm };
+  if (found === null || tooShort) return { status: 'too-short', neckBaseMm };
+  const drop = dropOf(found, figure);
   const dropBand = band(load, figure, drop);
   const { abovePit, belowPit } = scales(figure, found.sagAtPitMm);
   const hasPendant = load.pendantG > 0 || load.pendantMiddleMm > 0;

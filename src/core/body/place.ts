@@ -22,7 +22,6 @@ export function lengthForDrop(
   wantedMm: number,
   aim: Aim = 'strand',
 ): number | null {
-  if (!Number.isFinite(wantedMm)) return null;
   const belowWire = aim === 'pendant' ? load.pendantMiddleMm * Math.cos(CHEST_SLOPE_RAD) : 0;
   const target = wantedMm - belowWire;
   const beyond = (lengthMm: number) =>

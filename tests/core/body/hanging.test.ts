@@ -1,6 +1,6 @@
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { hang } from '#core/body/hanging.ts';
 
 /** odex 2 (Hairer's ODEX): it ships TypeScript that our settings don't pass, so only its face is typed here. */
@@ -143,5 +143,67 @@ describe('properties', () => {
     [200, 100, NaN],
   ])('%f over %f with %f does not hang', (length, wide, weight) => {
     expect(hang(length, wide, weight)).toBeNull();
+  });
+});
+
+describe('finding the level pull takes few steps', () => {
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+
+  it.each([
+    [130, 120, 0, 6],
+    [130, 120, 80, 6],
+    [160, 120, 5, 7],
+    [230, 120, 600, 6],
+    [700, 120, 0, 7],
+    [1500, 120, 5000, 6],
+    [2000, 20, 0, 6],
+    [120.001, 120, 0, 11],
+    [121, 120, 20_000, 13],
+    [400, 20, 1e6, 17],
+    [1e6, 1e-3, 0, 6],
+  ])('%s mm over %s mm with %s mm of pendant', (length, wide, weight, most) => {
+    // Each step takes this logarithm once.
+    const steps = vi.spyOn(Math, 'log1p');
+    sure(length, wide, weight);
+    expect(steps.mock.calls.length).toBeGreaterThan(2);
+    expect(steps.mock.calls.length).toBeLessThanOrEqual(most);
+  });
+});
+
+describe('what weighs next to nothing beside its pendant', () => {
+  it('hangs in two straight lines', () => {
+    const { sagMm, u0, u1, hMm } = sure(200, 120, Infinity);
+    // The triangle 60, 80, 100.
+    expect(sagMm).toBeCloseTo(80, 12);
+    expect(Math.sinh(u0)).toBeCloseTo(80 / 60, 12);
+    expect(u1).toBe(u0);
+    expect(hMm).toBe(Infinity);
+  });
+
+  it('nearly so from a thousand million times its weight on, and hardly otherwise just before', () => {
+    const [before, beyond] = [sure(200, 120, 199e9), sure(200, 120, 201e9)];
+    expect(beyond.hMm).toBe(Infinity);
+    expect(before.hMm).toBeLessThan(Infinity);
+    expect(before.sagMm).toBeCloseTo(beyond.sagMm, 4);
+  });
+});
+
+describe('a strand is a micrometre to a kilometre', () => {
+  it.each([
+    [2, 1e-3, true],
+    [2, 0.99e-3, false],
+    [1e6, 100, true],
+    [1.0001e6, 100, false],
+    [100, 100, false],
+    [100, 100.1, false],
+  ])('%s mm over %s mm', (length, wide, hangs) => {
+    expect(hang(length, wide, 0) !== null).toBe(hangs);
+  });
+
+  it('and no pendant pulls upwards', () => {
+    expect(hang(200, 120, -1)).toBeNull();
+    expect(hang(200, 120, NaN)).toBeNull();
   });
 });

@@ -197,7 +197,16 @@ describe('what can not be reached', () => {
   it('a place above what closes round the neck, or farther than five metres of strand', () => {
     expect(lengthForDrop(plain, figure(), -60)).toBeNull();
     expect(lengthForDrop(plain, figure(), 1e5)).toBeNull();
-    expect(lengthForDrop(plain, figure(), NaN)).toBeNull();
+    for (const nowhere of [NaN, Infinity, -Infinity]) {
+      expect(lengthForDrop(plain, figure(), nowhere)).toBeNull();
+    }
+  });
+
+  it('just above and just below where the shortest that closes hangs', () => {
+    const shortest = figure().neckGirth.mm + Math.PI * plain.acrossMm;
+    const drop = dropMm({ ...plain, lengthMm: shortest }, figure(), figure().neckBase.mm);
+    expect(lengthForDrop(plain, figure(), drop! - 0.01)).toBeNull();
+    expect(lengthForDrop(plain, figure(), drop! + 0.01)).toBeCloseTo(shortest, 0);
   });
 
   it('a nest whose innermost strand does not close has no lengths', () => {
