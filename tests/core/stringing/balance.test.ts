@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { usual } from '#core/sizing/usual.ts';
-import { balanceOf, SHOWS_MM } from '#core/stringing/balance.ts';
+import { balanceOf, SHOWS_MM, type Balance } from '#core/stringing/balance.ts';
 import { hungPendant } from '#core/stringing/hungPendant.ts';
 import type { Design } from '#core/strand/design.ts';
 import { expand } from '#core/strand/expand.ts';
@@ -68,6 +68,35 @@ describe('balance', () => {
     expect(found.offMm).toBeCloseTo((8 - 24) / 2, 9);
     expect(found.told).toBe(true);
     expect(Math.abs(found.offMm)).toBeGreaterThan(SHOWS_MM);
+  });
+
+  /** One run of eights round a focal, `before` on the clasp's side and `after` on the ring's; nothing weighs but what is told. */
+  const round = (before: number, after: number, massG: Record<string, number>): Balance => {
+    const sections = [
+      section('before', [['ball-8', 1]], { usual: before }),
+      focal('boulder'),
+      section('after', [['tube', 1]], { usual: after }),
+    ];
+    const of = design({ strands: [strand(sections, { mirrored: false })] });
+    const components = Object.fromEntries(
+      Object.values(of.components).map((one) => [one.id, { ...one, massG: massG[one.id] ?? 0 }]),
+    );
+    const even = { ...components, tube: { ...components['tube']!, alongMm: 8 } };
+    return balance({ ...of, components: even });
+  };
+
+  it('off its middle by length alone is told from beyond five millimetres on', () => {
+    expect(round(6, 7, {})).toMatchObject({ heavierG: 0, told: false });
+    expect(round(6, 8, {})).toMatchObject({ heavierG: 0, told: true });
+    expect(round(8, 6, {})).toMatchObject({ heavierG: 0, told: true });
+  });
+
+  it('out of balance by weight alone is told from beyond a twentieth of all that is strung', () => {
+    expect(round(5, 5, { 'ball-8': 1, tube: 1.08 })).toMatchObject({ told: false });
+    expect(round(5, 5, { 'ball-8': 1, tube: 1.12 })).toMatchObject({ told: true });
+    expect(round(5, 5, { 'ball-8': 1.12, tube: 1 })).toMatchObject({ told: true });
+    // The heavier the focal, the less the same difference pulls.
+    expect(round(5, 5, { 'ball-8': 1.12, tube: 1, boulder: 10 })).toMatchObject({ told: false });
   });
 
   it('about the pendant where one hangs, on either side of which the wire is', () => {
