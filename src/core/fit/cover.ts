@@ -15,10 +15,10 @@ const MOST_STEPS = 5000;
 /** A step worth taking at once, as a share of the tolerance: smaller ones are looked for only if need be. */
 const GOOD_STEP = 0.3;
 
-/** A piece that still meets `fromNm` and reaches beyond it; null where none does. */
+/** A piece that still meets `fromNm` and reaches beyond it, be it by a millionth: at no tolerance the one just met would do for ever. Null where none does. */
 function onward(search: Search, fromNm: number, toleranceNm: number): Outcome | null {
   const lastNm = fromNm + toleranceNm + TOUCH_NM;
-  const good = search.between(fromNm + GOOD_STEP * toleranceNm, lastNm);
+  const good = search.between(fromNm + Math.max(1, GOOD_STEP * toleranceNm), lastNm);
   return good ?? search.between(fromNm - toleranceNm + 1, lastNm);
 }
 
@@ -40,7 +40,7 @@ export function coverOf(search: Search, limits: StrandLimits, toleranceNm: numbe
       toNm = next.span.highNm + toleranceNm;
       continue;
     }
-    const beyond = search.nearest(toNm, 'above');
+    const beyond = search.nearest(toNm + 1, 'above');
     if (beyond === null) break;
     intervals.push({ fromNm, toNm });
     fromNm = beyond.span.lowNm - toleranceNm;
