@@ -4,6 +4,11 @@ import { MOST_LOOP_PARTS, solveLoop, type Part } from '#core/geometry/loop.ts';
 import { leastDistanceMm, verifyLoop } from '#core/geometry/verifyLoop.ts';
 
 const ball = (mm: number): Part => ({ alongMm: mm, acrossMm: mm, roundingMm: mm / 2 });
+const sharp = (alongMm: number, acrossMm: number, roundingMm = 0): Part => ({
+  alongMm,
+  acrossMm,
+  roundingMm,
+});
 const many = (count: number, part: Part): Part[] => new Array<Part>(count).fill(part);
 
 /** Beads as one meets them: 1 to 14 mm either way, from sharp to round. */
@@ -106,6 +111,13 @@ describe('no loop', () => {
     ['eleven metres in one', [...many(20, ball(4)), { alongMm: 11_000, acrossMm: 2, roundingMm: 0 }]],
     ['too many', many(MOST_LOOP_PARTS + 1, ball(2))],
     ['one rod and two beads', [{ alongMm: 60, acrossMm: 1, roundingMm: 0 }, ball(2), ball(2)]],
+    ['one wide one and three thin tubes', [sharp(19.7, 24.9, 9.85), ...many(3, sharp(3, 1))]],
+    ['a disc among tubes', [sharp(6, 1.9), sharp(1.5, 12), sharp(6, 1.9), sharp(6, 1.9)]],
+    ['a wide one among tubes', [sharp(8.7, 2), sharp(16.5, 30), sharp(8.7, 2), sharp(8.7, 2)]],
+    ['two tubes and a shorter', [sharp(13, 8, 4), sharp(13, 8, 4), sharp(3.7, 8.8)]],
+    ['discs and a ball', [sharp(5, 28), sharp(20, 25, 10), sharp(5, 28)]],
+    ['two discs and a wider', [sharp(2, 7), sharp(2, 7), sharp(4.7, 19.9)]],
+    ['three that would overlap', [sharp(8, 11.2, 2), sharp(4, 18, 1), sharp(4, 18, 1)]],
   ])('%s', (_, parts) => {
     const loop = solveLoop(parts);
     expect(loop.closes).toBe(false);
@@ -145,9 +157,39 @@ describe('the verifier', () => {
     ['off', damaged({ radiusMm: loop.spots[15]!.radiusMm + 1e-4 }), 'off-cylinder'],
     ['in', damaged({ radiusMm: loop.spots[15]!.radiusMm - 1e-4 }), 'inside-cylinder'],
     ['lifted', damaged({ lifted: true }), 'chord-bent'],
+    ['dent', dented(), 'corner-inwards'],
+    ['way round', { ...loop, spots: loop.spots.toReversed() }, 'not-closed'],
   ])('finds damage to %s', (_, broken, code) => {
     expect(verifyLoop(parts, broken).map((fault) => fault.code)).toContain(code);
   });
+
+  test('a loop that does not close is passed over', () => {
+    expect(verifyLoop(parts, { ...loop, closes: false, spots: [] })).toEqual([]);
+  });
+
+  test('parts of no length have no spot', () => {
+    const flat = { alongMm: 0, acrossMm: 5, roundingMm: 0 };
+    expect(verifyLoop([flat, ...parts, flat], loop)).toEqual([]);
+    expect(verifyLoop([flat, ...parts.slice(1)], loop)).toEqual([{ code: 'count', at: -1, by: 1 }]);
+  });
+
+  test('what is wrong of the loop as a whole is at no part', () => {
+    const faults = verifyLoop(parts, {
+      ...loop,
+      insideGirthMm: loop.insideGirthMm + 1,
+      slackMm: loop.slackMm + 2,
+    });
+    expect(faults.map(({ code, at }) => ({ code, at }))).toEqual([
+      { code: 'girth', at: -1 },
+      { code: 'slack', at: -1 },
+    ]);
+    expect(faults.map(({ by }) => Math.round(by))).toEqual([1, 2]);
+  });
+
+  /** One spot pressed in so far that its neighbours stand out beside it. */
+  function dented(): typeof loop {
+    return damaged({ radiusMm: loop.spots[15]!.radiusMm - 2, lifted: true });
+  }
 
   function damaged(by: object): typeof loop {
     return { ...loop, spots: loop.spots.map((spot, at) => (at === 15 ? { ...spot, ...by } : spot)) };
