@@ -60,5 +60,5 @@ export function intersect(one: readonly Interval[], other: readonly Interval[]):
       if (fromNm <= toNm) shared.push({ fromNm, toNm });
     }
   }
-  return shared.sort((a, b) => a.fromNm - b.fromNm);
+  return shared;
 }
