@@ -5,7 +5,7 @@
  */
 import type { Candidate } from '../sizing/sizing.ts';
 import { massOf } from '../components/mass.ts';
-import type { Design, Strand } from '../strand/design.ts';
+import type { Design, Section, Strand } from '../strand/design.ts';
 import { girthByRelaxing } from './verifyGirth.ts';
 import { strung, strungPlaces, verifierParts } from './verifyParts.ts';
 
@@ -36,13 +36,17 @@ export const CLOSE_MM = 1e-6;
 const GIRTH_MM = 1e-3;
 export const near = (one: number, other: number, by = CLOSE_MM): boolean => Math.abs(one - other) <= by;
 
+/** Fewest and most of a section; a focal keeps its usual count. */
+export function boundsOf({ role, usual, fewest, most }: Section): readonly [fewest: number, most: number] {
+  return role === 'focal' ? [usual, usual] : [fewest, most];
+}
+
 export function allowed(strand: Strand, counts: readonly number[] | undefined): boolean {
   return (
     counts?.length === strand.sections.length &&
     strand.sections.every((section, index) => {
       const count = counts[index] ?? -1;
-      const [least, most] =
-        section.role === 'focal' ? [section.usual, section.usual] : [section.fewest, section.most];
+      const [least, most] = boundsOf(section);
       return Number.isInteger(count) && count >= least && count <= most;
     })
   );

@@ -1,15 +1,12 @@
 /** The limits that an answer states, against each strand at its fewest and at its most, measured by the verifier's own code. */
 import type { Nesting } from '../sizing/nest.ts';
 import type { Sizing } from '../sizing/sizing.ts';
-import type { Design, Strand } from '../strand/design.ts';
-import { near } from './verifyCandidate.ts';
+import type { Design } from '../strand/design.ts';
+import { boundsOf, near } from './verifyCandidate.ts';
 import { spanMm } from './verifyStrand.ts';
 
 /** The girth found by relaxing and a nested strand's place are known to this, mm. */
 const LIMIT_MM = 0.01;
-
-const countsAt = (strand: Strand, end: 'fewest' | 'most'): number[] =>
-  strand.sections.map((section) => (section.role === 'focal' ? section.usual : section[end]));
 
 /** Whether limits are those of the strand that is met first, all of them told in the first one's measure. */
 export function checkLimits(
@@ -17,13 +14,14 @@ export function checkLimits(
   { fitted, limits }: Exclude<Sizing, { status: 'refused' }>,
   nesting: Nesting,
 ): boolean {
-  const all = (end: 'fewest' | 'most'): number[] =>
-    design.strands.map((strand, index) => {
-      const [leastMm, mostMm] = spanMm(design, index, countsAt(strand, end), fitted);
-      return nesting.firstMm(index, end === 'fewest' ? leastMm : mostMm);
+  /** At its fewest with the chain taken in, or at its most with it let out: 0 or 1 of each pair. */
+  const all = (end: 0 | 1): number[] =>
+    design.strands.map(({ sections }, index) => {
+      const counts = sections.map((section) => boundsOf(section)[end]);
+      return nesting.firstMm(index, spanMm(design, index, counts, fitted)[end]);
     });
-  const leastMm = Math.max(...all('fewest'));
-  const mostMm = Math.min(...all('most'));
+  const leastMm = Math.max(...all(0));
+  const mostMm = Math.min(...all(1));
   if (!near(limits.leastMm, leastMm, LIMIT_MM)) return false;
   // A stock may end it before, but nothing lets it go on.
   return limits.mostStock.length > 0

@@ -3,7 +3,8 @@ import { checkDesign } from '../components/check.ts';
 import { explain, type Explanation, type Reckoned } from '../fit/explain.ts';
 import type { Design } from '../strand/design.ts';
 import { measureOf } from './job.ts';
-import { refuse, unlessTooLarge, type Refused } from './refused.ts';
+import { refuse, unlessTooLarge } from './refused.ts';
+import type { Refused } from './sizing.ts';
 import type { Fitted } from './target.ts';
 
 export type Found = {

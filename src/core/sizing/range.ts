@@ -7,9 +7,9 @@ import type { Design } from '../strand/design.ts';
 import type { Measure } from './choice.ts';
 import { jobOf, type Job } from './job.ts';
 import { reachOf } from './reach.ts';
-import { refuse, unlessTooLarge, type Refused } from './refused.ts';
+import { refuse, unlessTooLarge } from './refused.ts';
 import type { Rules, Sit } from './rules.ts';
-import type { Limits } from './sizing.ts';
+import type { Limits, Refused } from './sizing.ts';
 import { askedOf, type Fitted } from './target.ts';
 
 /** Sizes from one to another, both met within tolerance and everything between too. */

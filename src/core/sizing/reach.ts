@@ -7,8 +7,8 @@ import type { Measure } from './choice.ts';
 import type { Job } from './job.ts';
 import { apartProblem, limitsOf } from './limits.ts';
 import type { Rules, Sit } from './rules.ts';
-import { refuse, type Refused } from './refused.ts';
-import type { Limits, SizingProblem } from './sizing.ts';
+import { refuse } from './refused.ts';
+import type { Limits, Refused, SizingProblem } from './sizing.ts';
 
 type Reach = {
   readonly status: 'known';

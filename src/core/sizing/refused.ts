@@ -1,8 +1,6 @@
 /** What is given in place of an answer where there is none. */
 import { TooLarge } from '../fit/tooLarge.ts';
-import type { SizingProblem } from './sizing.ts';
-
-export type Refused = { readonly status: 'refused'; readonly problem: SizingProblem };
+import type { Refused, SizingProblem } from './sizing.ts';
 
 export function refuse(problem: SizingProblem): Refused {
   return { status: 'refused', problem };

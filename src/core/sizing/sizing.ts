@@ -116,6 +116,9 @@ export type DesignProblem = {
   readonly args: Readonly<Record<string, string | number>>;
 };
 
+/** In place of an answer where there is none. */
+export type Refused = { readonly status: 'refused'; readonly problem: SizingProblem };
+
 export type Sizing =
   | {
       /** `fits`: `chosen` is within tolerance. `near`: it isn't; `below` and `above` are what can be made. */
@@ -149,4 +152,4 @@ export type Sizing =
       readonly help: readonly Help[];
       readonly nearest: Candidate;
     }
-  | { readonly status: 'refused'; readonly problem: SizingProblem };
+  | Refused;
