@@ -3,7 +3,7 @@
  * the measures of its corners prove that no choice in it can be the answer.
  */
 import { inStock, isEven, leastCost, shrink, split, withoutCorner, wholeBox, type Box } from './box.ts';
-import type { Measure, Measuring } from './measure.ts';
+import type { Measure } from './measure.ts';
 import {
   compareNearest,
   compareOutcomes,
@@ -32,25 +32,22 @@ function reachNm(wanted: Wanted): number {
   return (toHundredths(wanted.toleranceNm) + 0.5) * HUNDREDTH_NM;
 }
 
+/** Whether the measure is surely even across a box, from what its low corner roughly measures. */
+function isSurelyEven(measure: Measure, box: Box): boolean {
+  const { evenFrom, evenAboveNm, rough, roughNm } = measure;
+  // Nothing measures less than nothing, so there is no need to measure.
+  return isEven(box, evenFrom) && (evenAboveNm <= 0 || rough(box.low).lowNm - roughNm >= evenAboveNm);
+}
+
 /**
  * Whether the corners of a box show that it holds nothing between two measures.
  * They are measured roughly, and only what the guess says may decide.
  */
 function holdsNothing(measure: Measure, box: Box, fromNm: number, toNm: number): boolean {
-  if (!isEven(box, measure.evenFrom)) return false;
-  const { roughNm, rough, guessNm } = measure;
-  const clear = (of: Measuring, counts: readonly number[], above: boolean): boolean => {
-    const span = of(counts);
-    return above ? span.lowNm - roughNm > toNm : span.highNm + roughNm < fromNm;
-  };
-  if (guessNm(box.low) > toNm - measure.guessOffNm) {
-    const span = rough(box.low);
-    if (span.lowNm >= measure.evenAboveNm && clear(rough, box.low, true)) return true;
-  }
-  if (guessNm(box.high) < fromNm + measure.guessOffNm && clear(rough, box.high, false)) {
-    return measure.evenAboveNm <= 0 || rough(box.low).lowNm >= measure.evenAboveNm;
-  }
-  return false;
+  const { roughNm, rough, guessNm, guessOffNm } = measure;
+  const tooLong = guessNm(box.low) > toNm - guessOffNm && rough(box.low).lowNm - roughNm > toNm;
+  const tooShort = guessNm(box.high) < fromNm + guessOffNm && rough(box.high).highNm + roughNm < fromNm;
+  return (tooLong || tooShort) && isSurelyEven(measure, box);
 }
 
 /** The best piece within tolerance and within a cost budget, or null. */
@@ -66,7 +63,6 @@ function bestWithin(
   const toNm = wanted.targetNm + reach;
   let best: Outcome | null = null;
   const tryOne = (counts: readonly number[]): void => {
-    if (!inStock(problem, counts)) return;
     const rough = measure.rough(counts);
     if (rough.lowNm - measure.roughNm > toNm || rough.highNm + measure.roughNm < fromNm) return;
     const outcome = judge(problem, wanted, counts, measure.of(counts));
@@ -156,13 +152,12 @@ function findNearest(
     const box = shrink(problem, whole, Infinity);
     if (box === null) return;
     const [near, far] = below ? [box.high, box.low] : [box.low, box.high];
-    const even = isEven(box, measure.evenFrom) && measure.rough(box.low).lowNm >= measure.evenAboveNm;
     const parted = split(box, measure.evenFrom);
     if (parted === null) {
       tryOne(near);
       return;
     }
-    if (even) {
+    if (isSurelyEven(measure, box)) {
       const off = roughlyOff(near);
       if (tooFar(off)) return;
       if (off > roughNm) {
@@ -189,7 +184,6 @@ function findNearest(
 function findBetween(problem: FitProblem, measure: Measure, fromNm: number, toNm: number): Outcome | null {
   const spent: Spend = { boxes: 0 };
   const tryOne = (counts: readonly number[]): Outcome | null => {
-    if (!inStock(problem, counts)) return null;
     const rough = measure.rough(counts);
     if (rough.lowNm - measure.roughNm > toNm || rough.highNm + measure.roughNm < fromNm) return null;
     const span = measure.of(counts);

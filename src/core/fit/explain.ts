@@ -39,8 +39,7 @@ const LEAST_RULER_SD_MM = 0.05;
 /** Squared distance from what was counted, in standard deviations; a sum over sections. */
 function countMisfit(reckoned: readonly Reckoned[], count: (index: number) => number): number {
   return reckoned.reduce((sum, { count: counted, sd }, index) => {
-    const away = count(index) - counted;
-    return away === 0 ? sum : sum + (away / Math.max(sd, 1e-9)) ** 2;
+    return sum + ((count(index) - counted) / Math.max(sd, 1e-9)) ** 2;
   }, 0);
 }
 

@@ -73,9 +73,8 @@ export function fewChanges(
       take(movedNm);
       return;
     }
-    const line = lines[index];
-    if (line === undefined) return;
-    const { section, eachNm: each, at } = line;
+    // What the last line leaves of the budget is nothing, so there is a line here.
+    const { section, eachNm: each, at } = lines[index]!;
     // The lines are sorted, so none from here on moves the length further for its cost.
     const mostMoved = (budget * each) / section.cost;
     if (usualSpan.highNm + movedNm + mostMoved < wanted.targetNm - reach) return;

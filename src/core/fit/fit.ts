@@ -11,8 +11,8 @@ export type StrandFit =
   | {
       readonly status: 'near';
       readonly best: Outcome;
-      readonly below: Outcome | null;
-      readonly above: Outcome | null;
+      readonly below: Outcome;
+      readonly above: Outcome;
     }
   | { readonly status: 'outside'; readonly side: 'below' | 'above'; readonly nearest: Outcome };
 
@@ -25,8 +25,9 @@ const FAR_NM = 1e14;
  */
 export function strandLimits(search: Search): StrandLimits | null {
   const least = search.nearest(0, 'above');
-  const most = search.nearest(FAR_NM, 'below');
-  return least === null || most === null ? null : { least, most };
+  if (least === null) return null;
+  // Where there is a smallest piece there is a largest.
+  return { least, most: search.nearest(FAR_NM, 'below')! };
 }
 
 /**
@@ -39,22 +40,21 @@ export function fitStrand(
   wanted: Wanted,
   limits: StrandLimits,
 ): StrandFit {
-  const best = search.within(wanted);
-  if (best !== null) return { status: 'fits', best };
+  const fitting = search.within(wanted);
+  if (fitting !== null) return { status: 'fits', best: fitting };
   if (wanted.targetNm < limits.least.span.lowNm) {
     return { status: 'outside', side: 'below', nearest: limits.least };
   }
   if (wanted.targetNm > limits.most.span.highNm) {
     return { status: 'outside', side: 'above', nearest: limits.most };
   }
-  const nearest = (side: 'below' | 'above'): Outcome | null => {
-    const found = search.nearest(wanted.targetNm, side);
-    return found && judge(problem, wanted, found.counts, found.span);
+  // The smallest piece meets nothing here, so all of it lies below the target, and all of the largest above.
+  const nearest = (side: 'below' | 'above'): Outcome => {
+    const { counts, span } = search.nearest(wanted.targetNm, side)!;
+    return judge(problem, wanted, counts, span);
   };
   const below = nearest('below');
   const above = nearest('above');
-  const [first, second] = [below, above].filter((outcome) => outcome !== null);
-  if (first === undefined) return { status: 'outside', side: 'below', nearest: limits.least };
-  const preferred = second !== undefined && compareOutcomes(problem, second, first) < 0 ? second : first;
-  return { status: 'near', best: preferred, below, above };
+  const best = compareOutcomes(problem, above, below) < 0 ? above : below;
+  return { status: 'near', best, below, above };
 }

@@ -2,12 +2,11 @@
 import { closeTaut } from '../geometry/close.ts';
 import type { Part } from '../geometry/part.ts';
 import { loadTaut, newTaut, outlinesOf } from '../geometry/taut.ts';
-import type { Component } from '../components/component.ts';
 import type { Design } from '../strand/design.ts';
 import { expand } from '../strand/expand.ts';
 import { closingParts, partOf } from '../strand/parts.ts';
 import { runsOf } from '../strand/runs.ts';
-import type { Chain, Measure, Measuring } from './measure.ts';
+import type { Measure, Measuring } from './measure.ts';
 import { toNm, type Span } from './outcome.ts';
 
 /** A stretch of the loop: kinds of outline, repeated as its section counts, or once where it has none. */
@@ -21,25 +20,6 @@ const ROUGH_NM = 500_000;
 /** How far a guess by length alone is mostly off, nm. */
 const GUESS_OFF_NM = 6_000_000;
 
-/** Numbers outlines, alike ones alike. */
-function numbering(): { readonly parts: Part[]; readonly of: (parts: readonly Part[]) => number[] } {
-  const parts: Part[] = [];
-  const known = new Map<string, number>();
-  const one = (part: Part): number => {
-    const key = `${part.alongMm},${part.acrossMm},${part.roundingMm}`;
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    known.set(key, parts.length);
-    return parts.push(part) - 1;
-  };
-  // What takes no length isn't in the loop.
-  return { parts, of: (list) => list.filter((part) => part.alongMm > 0).map(one) };
-}
-
-function componentParts(components: readonly (Component | undefined)[]): Part[] {
-  return components.filter((component) => component !== undefined).map(partOf);
-}
-
 /** A strand's loop as stretches, closed with the extender let out by each of `chainsMm`. */
 function stretchesOf(
   design: Design,
@@ -47,25 +27,28 @@ function stretchesOf(
   chainsMm: readonly number[],
 ): { readonly parts: readonly Part[]; readonly loops: readonly (readonly Stretch[])[] } {
   const found = design.strands[strand]!;
-  const bare = expand({ ...design, strands: [found] }, [[]])[0] ?? [];
-  const { parts, of } = numbering();
-  const end = (side: string): Stretch => ({
-    section: null,
-    kinds: of(
-      bare.filter((at) => at.side === side && at.covered !== true).map(({ component }) => partOf(component)),
-    ),
+  const bare = expand({ ...design, strands: [found] }, [[]])[0]!;
+  const parts: Part[] = [];
+  // What takes no length isn't in the loop.
+  const stretch = (section: number | null, list: readonly Part[]): Stretch => ({
+    section,
+    kinds: list.filter((part) => part.alongMm > 0).map((part) => parts.push(part) - 1),
   });
-  const strung = runsOf(found).map(({ section, motif }): Stretch => {
-    const components = motif.flatMap((part) =>
-      new Array<Component | undefined>(part.count).fill(design.components[part.component]),
+  const end = (side: string): Stretch => {
+    const seen = bare.filter((at) => at.side === side && at.covered !== true);
+    return stretch(
+      null,
+      seen.map(({ component }) => partOf(component)),
     );
-    return { section, kinds: of(componentParts(components)) };
+  };
+  const strung = runsOf(found).map(({ section, motif }): Stretch => {
+    const each = motif.flatMap((part) =>
+      new Array<Part>(part.count).fill(partOf(design.components[part.component]!)),
+    );
+    return stretch(section, each);
   });
   const open = [end('left'), ...strung, end('right')];
-  const loops = chainsMm.map((chainMm) => [
-    ...open,
-    { section: null, kinds: of(closingParts(design, chainMm)) },
-  ]);
+  const loops = chainsMm.map((chainMm) => [...open, stretch(null, closingParts(design, chainMm))]);
   return { parts, loops };
 }
 
@@ -82,25 +65,21 @@ function solver(parts: readonly Part[], loop: readonly Stretch[]): Solver {
   let taut = newTaut(0);
   let lastRadius = 0;
   let lastLength = 0;
-  const lengthsMm = loop.map(({ kinds }) =>
-    kinds.reduce((sum, kind) => sum + (parts[kind]?.alongMm ?? 0), 0),
-  );
+  const lengthsMm = loop.map(({ kinds }) => kinds.reduce((sum, kind) => sum + parts[kind]!.alongMm, 0));
+  const timesOf = (counts: readonly number[]): number[] =>
+    loop.map(({ section }) => (section === null ? 1 : counts[section]!));
   const lengthMm = (counts: readonly number[]): number =>
-    loop.reduce(
-      (sum, { section }, index) =>
-        sum + (section === null ? 1 : (counts[section] ?? 0)) * (lengthsMm[index] ?? 0),
-      0,
-    );
+    timesOf(counts).reduce((sum, times, index) => sum + times * lengthsMm[index]!, 0);
   const fill = (counts: readonly number[]): number => {
-    const times = loop.map(({ section }) => (section === null ? 1 : (counts[section] ?? 0)));
-    const count = loop.reduce((sum, { kinds }, index) => sum + kinds.length * (times[index] ?? 0), 0);
+    const times = timesOf(counts);
+    const count = loop.reduce((sum, { kinds }, index) => sum + kinds.length * times[index]!, 0);
     if (count > sequence.length) {
       sequence = new Int32Array(2 * count);
       taut = newTaut(2 * count);
     }
     let at = 0;
     loop.forEach(({ kinds }, index) => {
-      for (let left = times[index] ?? 0; left > 0; left -= 1) {
+      for (let left = times[index]!; left > 0; left -= 1) {
         for (let kind = 0; kind < kinds.length; kind += 1) sequence[at++] = kinds[kind]!;
       }
     });
@@ -131,7 +110,7 @@ function remembering(solvers: readonly Solver[], stillMm: number): Measuring {
     const key = counts.join();
     const found = known.get(key);
     if (found !== undefined) return found;
-    const lowNm = solvers[0]?.solveNm(counts, stillMm) ?? 0;
+    const lowNm = solvers[0]!.solveNm(counts, stillMm);
     const span = { lowNm, highNm: solvers[1]?.solveNm(counts, stillMm) ?? lowNm };
     known.set(key, span);
     return span;
@@ -145,7 +124,7 @@ function rimMm(part: Part): number {
 
 /** A part whose distance from its like doesn't hang on how they turn. */
 function isBall(part: Part): boolean {
-  return part.alongMm === 2 * part.roundingMm && part.acrossMm === 2 * part.roundingMm;
+  return part.alongMm === 2 * part.roundingMm && part.acrossMm === part.alongMm;
 }
 
 /** The loop may be taken as even from a radius of this many times its widest rim. */
@@ -164,23 +143,24 @@ const RIMS_TO_EVEN = 2;
  *   one finds the same neighbours that the old ones have; that, and that the
  *   loop must be wide against its widest rim, isn't proven but held against
  *   exhaustive search in the tests.
+ *
+ * @param chainMm how far the extender may be let out; 0 without one.
  */
-export function girthMeasure(design: Design, strand: number, chain: Chain): Measure {
-  const chains = chain.mostMm > chain.leastMm ? [chain.leastMm, chain.mostMm] : [chain.leastMm];
+export function girthMeasure(design: Design, strand: number, chainMm: number): Measure {
+  const chains = chainMm > 0 ? [0, chainMm] : [0];
   const { parts, loops } = stretchesOf(design, strand, chains);
   const solvers = loops.map((loop) => solver(parts, loop));
-  const balls = (loops[0] ?? [])
+  const balls = loops[0]!
     .filter(({ section }) => section !== null)
     .every(({ kinds }) => kinds.every((kind) => isBall(parts[kind]!)));
-  const sections = design.strands[strand]?.sections ?? [];
   return {
     of: remembering(solvers, STILL_MM),
-    evenFrom: sections.map(() => (balls ? 1 : 2)),
+    evenFrom: design.strands[strand]!.sections.map(() => (balls ? 1 : 2)),
     evenAboveNm: toNm(2 * Math.PI * RIMS_TO_EVEN * Math.max(0, ...parts.map(rimMm))),
     rough: remembering(solvers, ROUGH_STILL_MM),
     roughNm: ROUGH_NM,
-    guessNm: (counts) => solvers[0]?.guessNm(counts) ?? 0,
-    guessOffNm: GUESS_OFF_NM + toNm(chain.mostMm),
+    guessNm: solvers[0]!.guessNm,
+    guessOffNm: GUESS_OFF_NM + toNm(chainMm),
     eachNm: null,
   };
 }

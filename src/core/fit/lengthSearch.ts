@@ -14,17 +14,19 @@ import {
   type Span,
   type Wanted,
 } from './outcome.ts';
-import type { FitProblem } from './problem.ts';
+import type { FitProblem, FitSection } from './problem.ts';
 import type { Search } from './questions.ts';
 import { TooLarge } from './tooLarge.ts';
 
-/** Choices looked at for one question where the stock rules some out; a design made to need more is refused. */
-const MOST_NODES = 200_000;
+/** Counts tried for one question where the stock rules some out; a design made to need more is refused. */
+const MOST_TRIED = 2_000_000;
 
-type Spend = { nodes: number };
+type Spend = { tried: number };
 
 type Lengths = {
   readonly table: LengthTable;
+  /** Of each section its counts, those nearest to its usual one first, the fewer of two alike. */
+  readonly orders: readonly (readonly number[])[];
   /** What the fewest of everything measures, the extender closed and let out. */
   readonly fewest: Span;
 };
@@ -34,8 +36,7 @@ function spanAt({ table, fewest }: Lengths, step: number): Span {
   return { lowNm: fewest.lowNm + nm, highNm: fewest.highNm + nm };
 }
 
-/** Counts of a section, those nearest to its usual one first, the fewer of two alike. */
-function byPreference(fewest: number, most: number, usual: number): number[] {
+function byPreference({ fewest, most, usual }: FitSection): number[] {
   const counts = Array.from({ length: most - fewest + 1 }, (_, at) => fewest + at);
   return counts.sort((one, other) => Math.abs(one - usual) - Math.abs(other - usual) || one - other);
 }
@@ -45,17 +46,19 @@ function byPreference(fewest: number, most: number, usual: number): number[] {
  * table's least bound what is still to come, so that without stock the first
  * way down is the answer.
  */
-function countsAt(problem: FitProblem, table: LengthTable, step: number, spent: Spend): number[] | null {
+function countsAt(
+  problem: FitProblem,
+  { table, orders }: Lengths,
+  step: number,
+  spent: Spend,
+): number[] | null {
   const { sections, stock } = problem;
-  const orders = sections.map(({ fewest, most, usual }) => byPreference(fewest, most, usual));
   const counts = new Array<number>(sections.length).fill(0);
   let best: number[] | null = null;
   let bestWeight = Infinity;
   const outOf = (at: number, rest: number, left: readonly number[]): boolean =>
     left.some((have, which) => have < (table.fewestTaken[which]?.[at]![rest] ?? 0));
   const down = (at: number, rest: number, weight: number, left: readonly number[]): void => {
-    spent.nodes += 1;
-    if (spent.nodes > MOST_NODES) throw new TooLarge();
     const section = sections[at];
     if (section === undefined) {
       best = [...counts];
@@ -63,6 +66,8 @@ function countsAt(problem: FitProblem, table: LengthTable, step: number, spent: 
       return;
     }
     for (const count of orders[at]!) {
+      spent.tried += 1;
+      if (spent.tried > MOST_TRIED) throw new TooLarge();
       const after = rest - (count - section.fewest) * table.eachSteps[at]!;
       if (after < 0) continue;
       const here =
@@ -99,7 +104,7 @@ function settle(
   let best: Outcome | null = null;
   for (const bid of bids) {
     if (best !== null && beaten(bid, best)) break;
-    const counts = countsAt(problem, lengths.table, bid.step, spent);
+    const counts = countsAt(problem, lengths, bid.step, spent);
     if (counts === null) continue;
     const outcome = judge(problem, wanted, counts, spanAt(lengths, bid.step));
     if (best === null || compare(problem, outcome, best) < 0) best = outcome;
@@ -123,7 +128,7 @@ function withinByTable(problem: FitProblem, lengths: Lengths, wanted: Wanted): O
     if (weight < Infinity && error <= tolerance) bids.push({ step, error, weight });
   }
   bids.sort((one, other) => one.weight - other.weight);
-  return settle(problem, lengths, wanted, bids, { nodes: 0 }, compareOutcomes, (bid, best) => {
+  return settle(problem, lengths, wanted, bids, { tried: 0 }, compareOutcomes, (bid, best) => {
     return bid.weight >= weightOfOutcome(best) + weightOf(1, 0);
   });
 }
@@ -142,7 +147,7 @@ function nearestByTable(
     ? Math.min(table.steps, Math.floor((targetNm - fewest.highNm) / table.stepNm))
     : Math.max(0, Math.ceil((targetNm - fewest.lowNm) / table.stepNm));
   const onward = below ? -1 : 1;
-  const spent: Spend = { nodes: 0 };
+  const spent: Spend = { tried: 0 };
   let best: Outcome | null = null;
   for (let step = from; step >= 0 && step <= table.steps; step += onward) {
     const weight = table.least[0]![step]!;
@@ -167,12 +172,12 @@ function nearestByTable(
 function betweenByTable(problem: FitProblem, lengths: Lengths, fromNm: number, toNm: number): Outcome | null {
   const { table, fewest } = lengths;
   const last = Math.min(table.steps, Math.floor((toNm - fewest.lowNm) / table.stepNm));
-  const spent: Spend = { nodes: 0 };
+  const spent: Spend = { tried: 0 };
   for (let step = last; step >= 0; step -= 1) {
     const span = spanAt(lengths, step);
     if (span.highNm < fromNm) return null;
     if (table.least[0]![step] === Infinity) continue;
-    const counts = countsAt(problem, table, step, spent);
+    const counts = countsAt(problem, lengths, step, spent);
     if (counts !== null) return judge(problem, { targetNm: toNm, toleranceNm: 0 }, counts, span);
   }
   return null;
@@ -202,7 +207,7 @@ function slower(problem: FitProblem, measure: Measure, eachNm: readonly number[]
   const table = lengthTable(problem, eachNm);
   if (table === null) return boxSearch(problem, measure);
   const fewest = measure.of(problem.sections.map((section) => section.fewest));
-  const lengths: Lengths = { table, fewest };
+  const lengths: Lengths = { table, orders: problem.sections.map(byPreference), fewest };
   return {
     within: (wanted) => withinByTable(problem, lengths, wanted),
     nearest: (targetNm, side) => nearestByTable(problem, lengths, targetNm, side),

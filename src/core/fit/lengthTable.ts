@@ -92,7 +92,9 @@ function stepsOf(
 ): { stepNm: number; eachSteps: number[] } | null {
   const changing = problem.sections.map(({ fewest, most }) => most > fewest);
   if (changing.some((may, at) => may && !(eachNm[at]! > 0))) return null;
-  const stepNm = eachNm.reduce((step, each, at) => (changing[at] === true ? divisor(each, step) : step), 0);
+  const common = eachNm.reduce((step, each, at) => (changing[at] === true ? divisor(each, step) : step), 0);
+  // Where nothing may change there is one length only, and any step will do.
+  const stepNm = Math.max(1, common);
   return { stepNm, eachSteps: eachNm.map((each, at) => (changing[at] === true ? each / stepNm : 0)) };
 }
 

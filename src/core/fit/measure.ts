@@ -1,6 +1,6 @@
 /** What a strand measures with given counts: the one thing that tells a length fit from a girth fit. */
 import type { Part } from '../geometry/part.ts';
-import type { Design, Strand } from '../strand/design.ts';
+import type { Design, Section, Strand } from '../strand/design.ts';
 import { expand } from '../strand/expand.ts';
 import { loopParts } from '../strand/parts.ts';
 import { sidesOf } from './problem.ts';
@@ -29,9 +29,6 @@ export type Measure = {
   readonly eachNm: readonly number[] | null;
 };
 
-/** How far the extender may be let out, mm. */
-export type Chain = { readonly leastMm: number; readonly mostMm: number };
-
 /** The parts of one strand's loop, with the extender let out by `chainMm`. */
 export function strandLoop(
   design: Design,
@@ -43,38 +40,36 @@ export function strandLoop(
   return loopParts(one, expand(one, [counts])[0] ?? [], chainMm);
 }
 
-function repeatNm(design: Design, strand: Strand, index: number): number {
-  const section = strand.sections[index];
-  if (section === undefined) return 0;
+function repeatNm(design: Design, strand: Strand, section: Section): number {
   const once = section.motif.reduce(
-    (sum, part) => sum + part.count * toNm(design.components[part.component]?.alongMm ?? 0),
+    (sum, part) => sum + part.count * toNm(design.components[part.component]!.alongMm),
     0,
   );
   return once * sidesOf(strand, section);
 }
 
-/** Finished length: a plain sum, even everywhere. */
-export function lengthMeasure(design: Design, strand: number, chain: Chain): Measure {
-  const found = design.strands[strand];
-  const sections = found?.sections ?? [];
+/**
+ * Finished length: a plain sum, even everywhere.
+ * @param chainMm how far the extender may be let out; 0 without one.
+ */
+export function lengthMeasure(design: Design, strand: number, chainMm: number): Measure {
+  const found = design.strands[strand]!;
   const bare = strandLoop(design, strand, [], 0);
   const baseNm = bare.reduce((sum, part) => sum + toNm(part.alongMm), 0);
-  const eachNm = sections.map((_, index) => (found === undefined ? 0 : repeatNm(design, found, index)));
-  const leastNm = toNm(chain.leastMm);
-  const mostNm = toNm(chain.mostMm);
+  const eachNm = found.sections.map((section) => repeatNm(design, found, section));
+  const chainNm = toNm(chainMm);
   const of = (counts: readonly number[]): Span => {
-    let sum = baseNm;
-    for (let index = 0; index < eachNm.length; index += 1) sum += (counts[index] ?? 0) * (eachNm[index] ?? 0);
-    return { lowNm: sum + leastNm, highNm: sum + mostNm };
+    const lowNm = eachNm.reduce((sum, nm, index) => sum + counts[index]! * nm, baseNm);
+    return { lowNm, highNm: lowNm + chainNm };
   };
   return {
     of,
-    evenFrom: sections.map(() => 0),
+    evenFrom: eachNm.map(() => 0),
     evenAboveNm: -Infinity,
     rough: of,
     roughNm: 0,
     guessNm: (counts) => of(counts).lowNm,
-    guessOffNm: mostNm,
+    guessOffNm: chainNm,
     eachNm,
   };
 }

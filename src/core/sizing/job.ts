@@ -1,7 +1,7 @@
 /** Everything that sizing a piece comes back to, worked out once. */
 import { tallyFindings, tallyStrand } from '../components/tally.ts';
 import { girthMeasure } from '../fit/girth.ts';
-import { lengthMeasure, type Chain, type Measure } from '../fit/measure.ts';
+import { lengthMeasure, type Measure } from '../fit/measure.ts';
 import { fewestCounts, fitProblem, stockLeft, type FitProblem } from '../fit/problem.ts';
 import type { Search } from '../fit/questions.ts';
 import { searchOf } from '../fit/search.ts';
@@ -42,16 +42,15 @@ function takenElsewhere(design: Design, strand: number, chosen: Counts): Map<str
 
 /** A strand's measure. It remembers what it has measured, and doesn't hang on the stock. */
 export function measureOf(design: Design, strand: number, fitted: Fitted): Measure {
-  return (fitted === 'length' ? lengthMeasure : girthMeasure)(design, strand, wholeChain(design));
+  return (fitted === 'length' ? lengthMeasure : girthMeasure)(design, strand, wholeChainMm(design));
 }
 
 /**
- * The extender as far as a fit may count on it. On several strands it is left
+ * The extender as far as a fit may count on it, mm. On several strands it is left
  * to the wearer: let out, it would lengthen all of them alike.
  */
-export function wholeChain(design: Design): Chain {
-  const { extenderMm } = design.ends;
-  return { leastMm: 0, mostMm: extenderMm > 0 && design.strands.length === 1 ? extenderMm : 0 };
+export function wholeChainMm(design: Design): number {
+  return design.strands.length === 1 ? design.ends.extenderMm : 0;
 }
 
 /** Strands as they are asked for; the same stock left gives the same one again, with all that it has found out. */

@@ -4,7 +4,7 @@ import { offNm, toMm, toNm, type Outcome } from '../fit/outcome.ts';
 import type { Counts } from '../strand/design.ts';
 import { chainUsedMm } from './chain.ts';
 import type { Pick } from './choice.ts';
-import { wholeChain, type Job, type StrandJob } from './job.ts';
+import { wholeChainMm, type Job, type StrandJob } from './job.ts';
 
 /** One strand as planned: what it was asked, out of what, and what came of it. */
 type StrandPlan = {
@@ -53,7 +53,7 @@ export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null
     strands.push({ job: planned, targetMm: strandMm, fit });
     const off = offNm(outcome.span, wanted.targetNm);
     if (Math.abs(off) > Math.abs(worstNm)) worstNm = off;
-    if (wholeChain(design).mostMm > 0) {
+    if (wholeChainMm(design) > 0) {
       usedMm = chainUsedMm(design, strand, outcome.counts, outcome.span, fitted, strandMm);
     }
   }
