@@ -124,7 +124,8 @@ function childFigure(neckGirth: Estimate, known: boolean): Figure {
 
 function ofChild({ ageYears, neckGirthMm }: Child): FigureResult {
   if (!(ageYears >= 2)) return { ok: false, problem: { code: 'under-two', ageYears } };
-  const row = CHILD_NECK_GIRTH_MM.find(({ ageFrom, ageTo }) => ageYears >= ageFrom && ageYears < ageTo);
+  // Rows follow one another without a gap.
+  const row = CHILD_NECK_GIRTH_MM.find(({ ageTo }) => ageYears < ageTo);
   if (row === undefined) {
     const mostYears = CHILD_NECK_GIRTH_MM.at(-1)?.ageTo ?? 0;
     return { ok: false, problem: { code: 'no-child', ageYears, mostYears } };
