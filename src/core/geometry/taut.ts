@@ -35,6 +35,10 @@ export type Taut = {
   /** By how much the chord on a corner's right leans in from the tangent there, rad; on its left likewise. */
   readonly rightLean: Float64Array;
   readonly leftLean: Float64Array;
+  /** What the last sweep found: the chords' central angles added up, rad; 2π where the loop closes. */
+  angleRad: number;
+  /** Its change with the radius, rad/mm, distances held; never above 0. */
+  slope: number;
 };
 
 /** Arrays for loops of up to `capacity` parts, to be filled again and again. */
@@ -56,6 +60,8 @@ export function newTaut(capacity: number): Taut {
     leftCos: floats(),
     rightLean: floats(),
     leftLean: floats(),
+    angleRad: 0,
+    slope: 0,
   };
 }
 
@@ -106,10 +112,17 @@ export function loadTaut(taut: Taut, outlines: Outlines, sequence: Int32Array, c
     taut.straight[index] = straight;
     taut.rim[index] = 2 * Math.min(halfAcross[here]! - cHere, halfAcross[next]! - cNext);
     taut.round[index] = cHere + cNext;
-    taut.turn[index] = (2 * Math.PI * (straight + cHere + cNext)) / length;
     here = next;
   }
   taut.halfAcross[count] = taut.halfAcross[0]!;
+  turnEvenly(taut);
+}
+
+/** Has every junction turn by its part of the whole length: where a search for the true turns begins. */
+export function turnEvenly({ count, straight, round, turn, lengthMm }: Taut): void {
+  for (let index = 0; index < count; index += 1) {
+    turn[index] = (2 * Math.PI * (straight[index]! + round[index]!)) / lengthMm;
+  }
 }
 
 /** Sets every neighbours' distance from their turn, and adds them up from part 0. */
@@ -181,20 +194,12 @@ function steeringTan(half: number): number {
   return half < 0.5 ? half * (1 + (half * half) / 3) : half > 1.55 ? 50 : Math.tan(half);
 }
 
-/** What one sweep found. */
-export type Sweep = {
-  /** The chords' central angles added up, rad; 2π where the loop closes. */
-  angleRad: number;
-  /** Its change with the radius, rad/mm, distances held. */
-  slope: number;
-};
-
 /**
  * Draws the strand taut round a cylinder of this radius with the distances
- * that the present turns give, and reports how far round it comes. The turns
+ * that the present turns give, and notes how far round it comes. The turns
  * stay as they are; `takeTurns` takes over the new ones.
  */
-export function sweep(taut: Taut, radiusMm: number, out: Sweep): void {
+export function sweep(taut: Taut, radiusMm: number): void {
   layDistances(taut);
   hull(taut, radiusMm);
   const { corners, corner, halfAcross, toNext, reach, leftCos, leftLean, rightLean } = taut;
@@ -227,18 +232,19 @@ export function sweep(taut: Taut, radiusMm: number, out: Sweep): void {
     slope -= bend;
   }
   leftLean[0] = leftLean[corners]!;
-  out.angleRad = angle;
-  out.slope = slope;
+  taut.angleRad = angle;
+  taut.slope = slope;
 }
 
 /**
  * Takes over the turns of the last sweep, scaled by `scale`: a corner's turn
  * falls half on each of its junctions, since its hole axis halves the angle
  * between its chords; parts on a chord lie in line with it.
- * @returns the largest change of any turn, rad.
+ * @param share how much of the way each turn goes there.
+ * @returns the largest change of any turn that the whole way would be, rad.
  */
-export function takeTurns(taut: Taut, scale: number): number {
-  const { count, corners, corner, turn, leftLean, rightLean } = taut;
+export function takeTurns(taut: Taut, scale: number, share: number): number {
+  const { corners, corner, turn, leftLean, rightLean } = taut;
   let shift = 0;
   let junction = 0;
   for (let index = 0; index < corners; index += 1) {
@@ -251,10 +257,11 @@ export function takeTurns(taut: Taut, scale: number): number {
       let now = 0;
       if (junction === from) now += leaving;
       if (junction === to - 1) now += arriving;
-      const change = Math.abs(now - turn[junction]!);
-      if (change > shift) shift = change;
-      turn[junction] = now;
+      const change = now - turn[junction]!;
+      shift = Math.max(shift, Math.abs(change));
+      // Alike junctions keep alike figures to the last bit.
+      turn[junction] = share === 1 ? now : turn[junction]! + share * change;
     }
   }
-  return count === 0 ? 0 : shift;
+  return shift;
 }
