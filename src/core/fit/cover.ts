@@ -40,8 +40,8 @@ export function coverOf(search: Search, limits: StrandLimits, toleranceNm: numbe
       toNm = next.span.highNm + toleranceNm;
       continue;
     }
-    const beyond = search.nearest(toNm + 1, 'above');
-    if (beyond === null) break;
+    // The largest piece isn't reached yet, so there is one beyond.
+    const beyond = search.nearest(toNm + 1, 'above')!;
     intervals.push({ fromNm, toNm });
     fromNm = beyond.span.lowNm - toleranceNm;
     toNm = beyond.span.highNm + toleranceNm;

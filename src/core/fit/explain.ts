@@ -37,9 +37,12 @@ const REACH_SDS = 4;
 const LEAST_RULER_SD_MM = 0.05;
 
 /** Squared distance from what was counted, in standard deviations; a sum over sections. */
-function countMisfit(reckoned: readonly Reckoned[], count: (index: number) => number): number {
+function countMisfit(
+  reckoned: readonly Reckoned[],
+  count: (index: number, counted: number) => number,
+): number {
   return reckoned.reduce((sum, { count: counted, sd }, index) => {
-    return sum + ((count(index) - counted) / Math.max(sd, 1e-9)) ** 2;
+    return sum + ((count(index, counted) - counted) / Math.max(sd, 1e-9)) ** 2;
   }, 0);
 }
 
@@ -57,7 +60,7 @@ type Found = { readonly counts: readonly number[]; readonly misfit: number; read
  * The likeliest counts for a measured length or girth, best first: the errors
  * of ruler and counting are taken as normal and independent, so the likeliest
  * have the least sum of squared misfits. Found exactly, by branch and bound.
- * @param most explanations wanted at the most.
+ * @param most explanations wanted at the most, one or more.
  * @throws TooLarge where the counting is so loose that the search would not end.
  */
 export function explain(measure: Measure, evidence: Evidence, most: number): Explanation[] {
@@ -66,14 +69,13 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
   const target = toNm(evidence.measuredMm);
   const found: Found[] = [];
   let boxes = 0;
-  const worst = (): number => (found.length < most ? Infinity : (found.at(-1)?.misfit ?? Infinity));
+  const worst = (): number => (found.length < most ? Infinity : found.at(-1)!.misfit);
   const rulerMisfit = (nm: number): number => (toMm(Math.abs(nm)) / rulerSd) ** 2;
   /** Least misfit that any choice of the box can have. */
   const bound = (box: Box): number => {
-    const counting = countMisfit(reckoned, (index) => {
-      const counted = reckoned[index]?.count ?? 0;
-      return Math.min(Math.max(counted, box.low[index] ?? 0), box.high[index] ?? 0);
-    });
+    const counting = countMisfit(reckoned, (index, counted) =>
+      Math.min(Math.max(counted, box.low[index]!), box.high[index]!),
+    );
     if (counting >= worst() || !isEven(box, measure.evenFrom)) return counting;
     const low = measure.rough(box.low);
     if (low.lowNm < measure.evenAboveNm) return counting;
@@ -83,7 +85,7 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
   };
   const keep = (counts: readonly number[]): void => {
     const off = offNm(measure.of(counts), target);
-    const misfit = countMisfit(reckoned, (index) => counts[index] ?? 0) + rulerMisfit(off);
+    const misfit = countMisfit(reckoned, (index) => counts[index]!) + rulerMisfit(off);
     if (misfit >= worst()) return;
     found.push({ counts, misfit, off });
     found.sort((one, other) => one.misfit - other.misfit);
@@ -108,6 +110,6 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
     counts,
     measuresMm: evidence.measuredMm + toMm(off),
     offMm: toMm(off),
-    share: (weights[index] ?? 0) / whole,
+    share: weights[index]! / whole,
   }));
 }

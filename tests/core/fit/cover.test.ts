@@ -83,6 +83,19 @@ describe('a cover', () => {
     expect(asked()).toBeLessThanOrEqual(12);
   });
 
+  test('nothing is asked twice', () => {
+    const askedFor = (lengths: readonly number[], toleranceNm: number): number => {
+      const { search, asked } = searchAmong(lengths, 0);
+      coverOf(search, { least: outcome(lengths[0]!, 0), most: outcome(lengths.at(-1)!, 0) }, toleranceNm);
+      return asked();
+    };
+    const at = 100_000_000;
+    expect(askedFor([at], 1_000_000)).toBe(0);
+    // What meets the next size, near or at all, and where there is none what comes after.
+    expect(askedFor([at, at + 9_000_000], 1_000_000)).toBe(3);
+    expect(askedFor([at, at + 1_500_000], 1_000_000)).toBe(1);
+  });
+
   test('of more steps than any strand takes is given up', () => {
     const lengths = Array.from({ length: 5100 }, (_, at) => 100_000_000 + at * 100_000);
     expect(() => coverAmong(lengths, 0)).toThrow(TooLarge);
