@@ -15,7 +15,7 @@ import type { Fitted } from './target.ts';
 function changesOf(design: Design, counts: Counts): Change[] {
   return design.strands.flatMap((strand, at) =>
     strand.sections.flatMap((section, index): Change[] => {
-      const to = counts[at]?.[index] ?? 0;
+      const to = counts[at]![index]!;
       const more = to - section.usual;
       if (more === 0) return [];
       const parts = [...takenByRepeat(strand, section)].map(([component, count]) => ({
@@ -58,9 +58,9 @@ export function candidate(
   const girthsMm = sequences.map(
     (sequence) => solveLoop(loopParts(design, sequence, chainUsedMm)).insideGirthMm,
   );
-  const insideGirthMm = girthsMm.length === 0 ? 0 : Math.min(...girthsMm);
+  const insideGirthMm = Math.min(...girthsMm);
   // Of several strands the first is the one that is asked for: nested ones follow from it.
-  const fittedMm = fitted === 'length' ? (lengthsMm[0] ?? 0) : insideGirthMm;
+  const fittedMm = fitted === 'length' ? lengthsMm[0]! : insideGirthMm;
   return {
     counts,
     fittedMm,

@@ -3,6 +3,7 @@ import { toNm, type Span } from '../fit/outcome.ts';
 import { strandLoop } from '../fit/measure.ts';
 import { solveLoop } from '../geometry/loop.ts';
 import type { Design } from '../strand/design.ts';
+import { wholeChainMm } from './job.ts';
 import type { Fitted } from './target.ts';
 
 /** Halvings of the chain: 2⁻³⁰ of any chain is far below a hundredth of a millimetre. */
@@ -11,7 +12,7 @@ const MOST_HALVINGS = 30;
 const LEAST_CHAIN_MM = 0.5;
 
 /**
- * Length of chain used, mm, so that a strand comes as near the target as it can.
+ * Length of chain used, mm, so that a strand comes as near the target as it can; 0 where a fit may not count on it.
  * @param span what the strand measures with the chain not used and fully used.
  */
 export function chainUsedMm(
@@ -22,13 +23,13 @@ export function chainUsedMm(
   fitted: Fitted,
   targetMm: number,
 ): number {
-  const { extenderMm } = design.ends;
+  const chainMm = wholeChainMm(design);
   const targetNm = toNm(targetMm);
-  if (!(extenderMm > 0) || targetNm <= span.lowNm) return 0;
-  if (targetNm >= span.highNm) return extenderMm;
+  if (targetNm <= span.lowNm) return 0;
+  if (targetNm >= span.highNm) return chainMm;
   if (fitted === 'length') return letOut((targetNm - span.lowNm) / 1e6);
   let low = 0;
-  let high = extenderMm;
+  let high = chainMm;
   for (let round = 0; round < MOST_HALVINGS; round += 1) {
     const middle = (low + high) / 2;
     const girth = solveLoop(strandLoop(design, strand, counts, middle)).insideGirthMm;

@@ -1,7 +1,7 @@
 /** The counts behind a finished piece: what a maker has who has the piece and a ruler, but no plan. */
 import { checkDesign } from '../components/check.ts';
 import { explain, type Explanation, type Reckoned } from '../fit/explain.ts';
-import type { Design } from '../strand/design.ts';
+import type { Design, Section } from '../strand/design.ts';
 import { measureOf } from './job.ts';
 import { refuse, unlessTooLarge } from './refused.ts';
 import type { Refused } from './sizing.ts';
@@ -25,8 +25,7 @@ const GLANCE_SHARE = 0.15;
 /** Explanations told at the most. */
 const MOST_EXPLANATIONS = 10;
 
-function atAGlance(design: Design, strand: number): Reckoned[] {
-  const sections = design.strands[strand]?.sections ?? [];
+function atAGlance(sections: readonly Section[]): Reckoned[] {
   return sections.map(({ usual, role }) => ({
     count: usual,
     sd: role === 'focal' ? 0 : Math.max(1, GLANCE_SHARE * usual),
@@ -53,11 +52,11 @@ function sound(found: Found, sections: number): boolean {
 export function explainPiece(design: Design, strand: number, found: Found): Explained {
   const problems = checkDesign(design);
   if (problems.length > 0) return refuse({ code: 'design', problems });
-  const sections = design.strands[strand]?.sections.length ?? 0;
-  if (sections === 0 || !sound(found, sections)) {
+  const sections = design.strands[strand]?.sections;
+  if (sections === undefined || !sound(found, sections.length)) {
     return refuse({ code: 'measure-not-positive', mm: Number.isFinite(found.mm) ? found.mm : 0 });
   }
-  const reckoned = found.reckoned ?? atAGlance(design, strand);
+  const reckoned = found.reckoned ?? atAGlance(sections);
   const evidence = { measuredMm: found.mm, rulerSdMm: found.sdMm, reckoned };
   return unlessTooLarge(() => ({
     status: 'explained',

@@ -33,11 +33,11 @@ function within(job: Job, offMm: number): boolean {
 /** Beads and spacers that this strand is made of, but for its focal, of which another beside the clasp would be another piece. */
 function strandBeads(design: Design, strand: number): string[] {
   const ids = new Set(
-    design.strands[strand]?.sections
-      .filter(({ role }) => role !== 'focal')
-      .flatMap((section) => section.motif.map((part) => part.component)),
+    design.strands[strand]!.sections.filter(({ role }) => role !== 'focal').flatMap((section) =>
+      section.motif.map((part) => part.component),
+    ),
   );
-  return [...ids].filter((id) => ['bead', 'spacer'].includes(design.components[id]?.kind ?? ''));
+  return [...ids].filter((id) => ['bead', 'spacer'].includes(design.components[id]!.kind));
 }
 
 /** The design with one more section next to the clasp, of one component only. */
@@ -52,16 +52,15 @@ function withSection(design: Design, strand: number, component: string): Design 
     role: 'filler',
     cost: null,
   };
-  const strands = design.strands.map((found, at) =>
-    at === strand ? { ...found, sections: [...found.sections, added] } : found,
-  );
-  return { ...design, strands };
+  const found = design.strands[strand]!;
+  const longer = { ...found, sections: [...found.sections, added] };
+  return { ...design, strands: design.strands.with(strand, longer) };
 }
 
 function addComponents(job: Job, short: Shortfall): Help[] {
   const { strand, below, targetMm } = short;
   if (below === null) return [];
-  const sides = job.design.strands[strand]?.mirrored === true ? 2 : 1;
+  const sides = job.design.strands[strand]!.mirrored ? 2 : 1;
   const found = strandBeads(job.design, strand).flatMap((component) => {
     const measure = measureOf(withSection(job.design, strand, component), strand, job.fitted);
     for (let count = 1; count <= MOST_ADDED; count += 1) {
@@ -79,7 +78,7 @@ function widenSections(job: Job, short: Shortfall): Help[] {
   const { strand, targetMm } = short;
   const { problem, measure } = short.job;
   const found = problem.sections.flatMap((section, index) => {
-    const kept = job.design.strands[strand]?.sections[index]?.role === 'focal';
+    const kept = job.design.strands[strand]!.sections[index]!.role === 'focal';
     if (kept) return [];
     const tries = Array.from({ length: MOST_WIDENED }, (_, step) => [step + 1, -step - 1]).flat();
     for (const repeats of tries) {
@@ -106,7 +105,7 @@ function moreStock(job: Job, short: Shortfall): Help[] {
   if (best === null) return [];
   return problem.stock.flatMap(({ component, left }, stock): Help[] => {
     const used = problem.sections.reduce(
-      (sum, section, index) => sum + (section.takes[stock] ?? 0) * (best.counts[index] ?? 0),
+      (sum, section, index) => sum + section.takes[stock]! * best.counts[index]!,
       0,
     );
     return used > left ? [{ code: 'more-stock', component, count: (used - left) * job.pieces }] : [];

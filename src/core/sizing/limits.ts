@@ -21,21 +21,13 @@ function runOut(problem: FitProblem, counts: readonly number[]): string[] {
     .filter(({ left }, stock) => {
       let used = 0;
       problem.sections.forEach((section, index) => {
-        used += (section.takes[stock] ?? 0) * (counts[index] ?? 0);
+        used += section.takes[stock]! * counts[index]!;
       });
       return problem.sections.some(
-        (section, index) =>
-          (counts[index] ?? 0) < section.most &&
-          (section.takes[stock] ?? 0) > 0 &&
-          used + (section.takes[stock] ?? 0) > left,
+        (section, index) => counts[index]! < section.most && used + section.takes[stock]! > left,
       );
     })
     .map(({ component }) => component);
-}
-
-/** The strand whose limit the whole piece meets first. */
-function binding(ends: readonly number[], first: 'greatest' | 'smallest'): number {
-  return ends.indexOf(first === 'greatest' ? Math.max(...ends) : Math.min(...ends));
 }
 
 /** Limits of the piece from those of its strands, counted in the first strand's measure. */
@@ -49,18 +41,19 @@ export function limitsOf(
   const { design, nesting } = job;
   const least = limits.map((limit, strand) => nesting.firstMm(strand, toMm(limit.least.span.lowNm)));
   const most = limits.map((limit, strand) => nesting.firstMm(strand, toMm(limit.most.span.highNm)));
-  const atLeast = binding(least, 'greatest');
-  const atMost = binding(most, 'smallest');
-  const leastMm = least[atLeast] ?? 0;
-  const mostMm = most[atMost] ?? 0;
+  // The whole piece ends with the strand that ends first.
+  const leastMm = Math.max(...least);
+  const mostMm = Math.min(...most);
+  const atLeast = least.indexOf(leastMm);
+  const atMost = most.indexOf(mostMm);
   const problemOf = (strand: number): FitProblem => job.strand(strand, []).problem;
-  const mostCounts = limits[atMost]?.most.counts ?? [];
+  const mostCounts = limits[atMost]!.most.counts;
   return {
     leastMm,
     mostMm,
     leastAskedMm: askedOf(rules, design.kind, of, leastMm, sit),
     mostAskedMm: askedOf(rules, design.kind, of, mostMm, sit),
-    leastBinds: standingAt(problemOf(atLeast), limits[atLeast]?.least.counts ?? [], 'fewest'),
+    leastBinds: standingAt(problemOf(atLeast), limits[atLeast]!.least.counts, 'fewest'),
     mostBinds: standingAt(problemOf(atMost), mostCounts, 'most'),
     mostStock: runOut(problemOf(atMost), mostCounts),
   };

@@ -19,7 +19,7 @@ const SHARED: Nesting = { targetMm: (_, firstMm) => firstMm, firstMm: (_, target
 
 /** Across of what lies lowest: the middle of the strand. */
 function lowestAcrossMm(sequence: readonly Placed[]): number {
-  return sequence[Math.floor(sequence.length / 2)]?.component.acrossMm ?? 0;
+  return sequence[Math.floor(sequence.length / 2)]!.component.acrossMm;
 }
 
 type Lengths = readonly (number | null)[];
@@ -43,8 +43,8 @@ function everyHundredth(
     const share = firstMm * 100 - key;
     const low = at(key)[strand] ?? null;
     if (low === null || share === 0) return low;
-    const high = at(key + 1)[strand] ?? null;
-    return high === null ? null : low + share * (high - low);
+    // Where a strand reaches round, a longer one does.
+    return low + share * (at(key + 1)[strand]! - low);
   };
 }
 
@@ -73,7 +73,7 @@ export function nestingOf(design: Design): Nesting {
   const hung = everyHundredth((firstMm) =>
     average.ok ? nestLengths(strands, firstMm, design.nestGapMm, average.figure) : [],
   );
-  const keptMm = (strand: number): number => (lengths[strand] ?? 0) - (lengths[0] ?? 0);
+  const keptMm = (strand: number): number => lengths[strand]! - lengths[0]!;
   const targetMm = (strand: number, firstMm: number): number => {
     if (strand === 0) return firstMm;
     const kept = firstMm + keptMm(strand);
@@ -82,7 +82,6 @@ export function nestingOf(design: Design): Nesting {
   return {
     targetMm,
     firstMm: (strand, wantedMm) => {
-      if (strand === 0) return wantedMm;
       const beyond = (firstMm: number): number => targetMm(strand, firstMm) - wantedMm;
       // None is less apart than she has them, so the first is no longer than this.
       const mostMm = wantedMm - keptMm(strand);

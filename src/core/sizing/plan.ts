@@ -4,7 +4,7 @@ import { offNm, toMm, toNm, type Outcome } from '../fit/outcome.ts';
 import type { Counts } from '../strand/design.ts';
 import { chainUsedMm } from './chain.ts';
 import type { Pick } from './choice.ts';
-import { wholeChainMm, type Job, type StrandJob } from './job.ts';
+import type { Job, StrandJob } from './job.ts';
 
 /** One strand as planned: what it was asked, out of what, and what came of it. */
 type StrandPlan = {
@@ -24,13 +24,14 @@ export type Plan = {
 /** The strand's piece for a pick; null where there is none on that side. */
 function picked(fit: StrandFit, pick: Pick): Outcome | null {
   if (fit.status === 'fits') return fit.best;
-  if (fit.status === 'outside') return pick === 'best' || pick !== fit.side ? fit.nearest : null;
-  return pick === 'best' ? fit.best : fit[pick];
+  if (fit.status === 'outside') return pick === fit.side ? null : fit.nearest;
+  return fit[pick];
 }
 
 /**
  * Strand after strand: each takes its optimum out of the stock that the ones
- * before leave and the ones after need at their fewest.
+ * before leave and the ones after need at their fewest. So none is left without
+ * where the stock reaches for the smallest piece, as `reachOf` makes sure.
  * @returns null where a strand has no piece on the side that `pick` names.
  * @throws TooLarge
  */
@@ -42,8 +43,7 @@ export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null
   let worstNm = 0;
   for (const strand of design.strands.keys()) {
     const planned = job.strand(strand, counts);
-    const limits = strandLimits(planned.search);
-    if (limits === null) return null;
+    const limits = strandLimits(planned.search)!;
     const strandMm = nesting.targetMm(strand, targetMm);
     const wanted = { targetNm: toNm(strandMm), toleranceNm: toNm(toleranceMm) };
     const fit = fitStrand(planned.problem, planned.search, wanted, limits);
@@ -53,9 +53,7 @@ export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null
     strands.push({ job: planned, targetMm: strandMm, fit });
     const off = offNm(outcome.span, wanted.targetNm);
     if (Math.abs(off) > Math.abs(worstNm)) worstNm = off;
-    if (wholeChainMm(design) > 0) {
-      usedMm = chainUsedMm(design, strand, outcome.counts, outcome.span, fitted, strandMm);
-    }
+    usedMm = chainUsedMm(design, strand, outcome.counts, outcome.span, fitted, strandMm);
   }
   return { counts, strands, chainUsedMm: usedMm, worstMm: toMm(worstNm) };
 }

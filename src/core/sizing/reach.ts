@@ -17,15 +17,12 @@ type Reach = {
   readonly limits: Limits;
 };
 
-/** The component that runs short for even the smallest piece. */
+/** The component that runs short for even the smallest piece, where one does. */
 export function stockProblem(design: Design, pieces: number): SizingProblem {
   const smallest = tally(design, design.strands.map(fewestCounts));
-  for (const [component, count] of smallest) {
-    const have = design.components[component]?.stock ?? null;
-    if (have !== null && have < count * pieces)
-      return { code: 'stock', component, have, need: count * pieces };
-  }
-  return { code: 'design', problems: [] };
+  const haveOf = (component: string): number => design.components[component]!.stock ?? Infinity;
+  const [component, count] = [...smallest].find(([id, each]) => haveOf(id) < each * pieces)!;
+  return { code: 'stock', component, have: haveOf(component), need: count * pieces };
 }
 
 /**

@@ -6,7 +6,7 @@ import type { Choice, Pick } from './choice.ts';
 import { whatHelps } from './help.ts';
 import { jobOf, type Job } from './job.ts';
 import { planStrands, type Plan } from './plan.ts';
-import { reachOf, stockProblem } from './reach.ts';
+import { reachOf } from './reach.ts';
 import { refuse, unlessTooLarge } from './refused.ts';
 import type { Rules } from './rules.ts';
 import type { Candidate, Help, Sizing } from './sizing.ts';
@@ -40,8 +40,7 @@ function sizeSound(design: Design, rules: Rules, listing: Listing, choice: Choic
   const targetMm = targetOf(rules, design.kind, of, mm, choice.sit);
   const reach = reachOf(job, rules, of, choice.sit);
   if (reach.status === 'refused') return reach;
-  const plan = planStrands(job, targetMm, 'best');
-  if (plan === null) return refuse(stockProblem(design, choice.quantity));
+  const plan = planStrands(job, targetMm, 'best')!;
   const made = (from: Plan): Candidate =>
     candidate(design, rules, listing, from.counts, fitted, from.chainUsedMm, {
       targetMm,

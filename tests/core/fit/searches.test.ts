@@ -136,7 +136,7 @@ function bumpy(of: Random, problem: FitProblem, seed: number): Measure {
     if (found !== undefined) return found;
     const { lowNm, highNm } = plain.of(counts);
     const apart = counts.map((count, at) => Math.min(count, evenFrom[at]!));
-    const evenNm = lowNm + Math.round(2_000_000 * noise(apart, seed));
+    const evenNm = lowNm + Math.round(1_000_000 * (noise(apart, seed) + 1));
     const bumpedNm =
       evenNm >= evenAboveNm ? evenNm : Math.round(((noise(counts, seed) + 1) / 2) * (evenAboveNm - 1));
     const made = { lowNm: bumpedNm, highNm: bumpedNm + highNm - lowNm };

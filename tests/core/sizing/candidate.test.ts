@@ -107,6 +107,13 @@ describe('against a target', () => {
     expect(best(sixes, 297, 1)).toMatchObject({ errorMm: 3, withinTolerance: false });
   });
 
+  test('it counts what a chain is too short to make up for', () => {
+    const chained = withEnds(plain([{ sections: [run('run', 'b6', [50, 40, 60])] }]), { extenderMm: 50 });
+    expect(best(chained, 300.3, 1)).toMatchObject({ counts: [[50]], chainUsedMm: 0 });
+    expect(best(chained, 300.3, 1).errorMm).toBeCloseTo(-0.3, 9);
+    expect(best(chained, 301, 1)).toMatchObject({ counts: [[50]], chainUsedMm: 1 });
+  });
+
   test('of several strands it is that of the one furthest off', () => {
     const two = plain([
       { sections: [run('sixes', 'b6', [50, 40, 60])] },

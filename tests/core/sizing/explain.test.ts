@@ -53,6 +53,15 @@ describe('refused with its reason', () => {
     expect(explainPiece(sixes, 0, lengths(300, over))).toEqual(refused(mm));
   });
 
+  test('one count of several that is none', () => {
+    const two = plain([{ sections: [run('run', 'b6', [50, 40, 60]), run('few', 'b3', [2, 0, 4])] }]);
+    const reckoned = [
+      { count: 50, sd: 1 },
+      { count: 2.5, sd: 1 },
+    ];
+    expect(explainPiece(two, 0, lengths(300, { reckoned }))).toEqual(refused(300));
+  });
+
   test('a strand that isn’t there', () => {
     expect(explainPiece(sixes, 1, lengths(300))).toEqual(refused(300));
   });

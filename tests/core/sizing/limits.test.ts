@@ -69,6 +69,34 @@ describe('what ends the sizes of a piece', () => {
     });
   });
 
+  test('not one that only a section at its most would run out of', () => {
+    const piece = plain(
+      [
+        {
+          sections: [
+            section('fours', [{ component: 'b6', count: 4 }], [2, 0, 2]),
+            section(
+              'pairs',
+              [
+                { component: 'b6', count: 1 },
+                { component: 'b3', count: 1 },
+              ],
+              [4, 0, 10],
+            ),
+          ],
+          mirrored: false,
+        },
+      ],
+      { b6: 15, b3: 5 },
+    );
+    // Thirteen sixes are in it: two are left, enough for two more pairs.
+    expect(limitsOf(piece)).toMatchObject({
+      mostMm: ENDS_MM + 48 + 45,
+      mostBinds: ['fours'],
+      mostStock: ['b3'],
+    });
+  });
+
   test('a remainder that is no whole repeat has run out too', () => {
     const pairs = plain([{ sections: [run('run', 'b6', [10, 5, 15])], mirrored: true }], { b6: 25 });
     // Twelve pairs take 24; the odd one is of no use.
