@@ -17,7 +17,7 @@ import { random, randomDesign, randomStrands, type Random } from './random.ts';
 vi.setConfig({ testTimeout: 3_600_000 });
 
 const KINDS: readonly PieceKind[] = ['necklace', 'bracelet'];
-const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 20 : 400;
+const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 40 : 400;
 
 /** An answer to a size near what the design can be; null where it can't be sized at all. */
 function someAnswer(of: Random, design: Design): Exclude<Sizing, { status: 'refused' }> | null {
@@ -52,7 +52,7 @@ describe.each([
       seen[sizing.status] += 1;
       expect(verifySizing(design, sizing), `seed ${seed}`).toEqual([]);
     }
-    for (const count of Object.values(seen)) expect(count).toBeGreaterThanOrEqual(DESIGNS / 150);
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThanOrEqual(Math.floor(DESIGNS / 150));
   });
 
   test('finds a strand that is a repeat off, and says which', () => {
@@ -92,11 +92,10 @@ describe('an answer’s every field', () => {
 
   test.each(judged)('%s, damaged, is found', (field, { code, as }) => {
     const having = SAMPLES.filter(({ sizing }) => fieldsOf(sizing).includes(field));
-    expect(having.length).toBeGreaterThan(0);
-    const found = having.flatMap(({ design, sizing }) =>
-      verifySizing(design, damaged(sizing, field, as)).map((fault) => fault.code),
+    const found = having.some(({ design, sizing }) =>
+      verifySizing(design, damaged(sizing, field, as)).some((fault) => fault.code === code),
     );
-    expect(found).toContain(code);
+    expect(found).toBe(true);
   });
 
   test('undamaged, nothing is found', () => {
