@@ -111,7 +111,8 @@ function addSection(
 ): Float64Array {
   const kept = usual - fewest;
   const own = perRepeat * fewest;
-  if (each === 0) return after.map((value) => value + own + perChange * kept);
+  // What may not change stands at its usual count.
+  if (each === 0) return after.map((value) => value + own);
   const here = new Float64Array(after.length).fill(Infinity);
   slide(after, here, each, 0, kept, perRepeat - perChange, own + perChange * kept, queue);
   slide(after, here, each, kept, most - fewest, perRepeat + perChange, own - perChange * kept, queue);
