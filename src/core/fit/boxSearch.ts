@@ -2,8 +2,8 @@
  * The search for any measure: branch and bound over boxes of counts. Exact: a box is dropped only where
  * the measures of its corners prove that no choice in it can be the answer.
  */
-import { inStock, isEven, leastCost, shrink, split, withoutCorner, wholeBox, type Box } from './box.ts';
-import type { Measure } from './measure.ts';
+import { inStock, leastCost, shrink, split, withoutCorner, wholeBox, type Box } from './box.ts';
+import { isSurelyEven, type Measure } from './measure.ts';
 import {
   compareNearest,
   compareOutcomes,
@@ -30,13 +30,6 @@ function spend(spent: Spend): void {
 /** Anything that rounds to the tolerance in whole hundredths is within it. */
 function reachNm(wanted: Wanted): number {
   return (toHundredths(wanted.toleranceNm) + 0.5) * HUNDREDTH_NM;
-}
-
-/** Whether the measure is surely even across a box, from what its low corner roughly measures. */
-function isSurelyEven(measure: Measure, box: Box): boolean {
-  const { evenFrom, evenAboveNm, rough, roughNm } = measure;
-  // Nothing measures less than nothing, so there is no need to measure.
-  return isEven(box, evenFrom) && (evenAboveNm <= 0 || rough(box.low).lowNm - roughNm >= evenAboveNm);
 }
 
 /**

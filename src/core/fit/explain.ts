@@ -1,6 +1,6 @@
 /** From a finished piece and a ruler back to its counts. */
-import { isEven, split, type Box } from './box.ts';
-import type { Measure } from './measure.ts';
+import { split, type Box } from './box.ts';
+import { isSurelyEven, type Measure } from './measure.ts';
 import { offNm, toMm, toNm } from './outcome.ts';
 import { MOST_BOXES } from './boxSearch.ts';
 import { TooLarge } from './tooLarge.ts';
@@ -76,9 +76,8 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
     const counting = countMisfit(reckoned, (index, counted) =>
       Math.min(Math.max(counted, box.low[index]!), box.high[index]!),
     );
-    if (counting >= worst() || !isEven(box, measure.evenFrom)) return counting;
+    if (counting >= worst() || !isSurelyEven(measure, box)) return counting;
     const low = measure.rough(box.low);
-    if (low.lowNm < measure.evenAboveNm) return counting;
     const high = measure.rough(box.high);
     const off = offNm({ lowNm: low.lowNm - measure.roughNm, highNm: high.highNm + measure.roughNm }, target);
     return counting + rulerMisfit(off);

@@ -3,6 +3,7 @@ import type { Part } from '../geometry/part.ts';
 import type { Design, Section, Strand } from '../strand/design.ts';
 import { expand } from '../strand/expand.ts';
 import { loopParts } from '../strand/parts.ts';
+import { isEven, type Box } from './box.ts';
 import { sidesOf } from './problem.ts';
 import { toNm, type Span } from './outcome.ts';
 
@@ -28,6 +29,13 @@ export type Measure = {
   /** Where the measure is a plain sum: what one repeat of each section adds, nm. Else null. */
   readonly eachNm: readonly number[] | null;
 };
+
+/** Whether a measure is surely even across a box, from what its low corner roughly measures. */
+export function isSurelyEven(measure: Measure, box: Box): boolean {
+  const { evenFrom, evenAboveNm, rough, roughNm } = measure;
+  // Nothing measures less than nothing, so there is no need to measure.
+  return isEven(box, evenFrom) && (evenAboveNm <= 0 || rough(box.low).lowNm - roughNm >= evenAboveNm);
+}
 
 /** The parts of one strand's loop, with the extender let out by `chainMm`. */
 export function strandLoop(
