@@ -11,7 +11,8 @@ export default defineConfig({
           name: 'pure',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/site/**', 'tests/browser/**'],
-          testTimeout: 60_000,
+          // The thorough sizes take minutes.
+          testTimeout: process.env['CLASPWISE_THOROUGH'] === undefined ? 300_000 : 3_600_000,
         },
       },
       { extends: true, test: { name: 'site', include: ['tests/site/**/*.test.ts'], testTimeout: 60_000 } },

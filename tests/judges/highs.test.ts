@@ -1,14 +1,11 @@
 import loadHighs from 'highs';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { fitStrand, strandLimits } from '#core/fit/fit.ts';
 import { searchOf } from '#core/fit/search.ts';
 import { TooLarge } from '#core/fit/tooLarge.ts';
 import { random, type Random } from '#tests/core/fit/random.ts';
 import { lengthModel, type Highs } from './highsFit.ts';
 import { necklace, type Necklace } from './necklaces.ts';
-
-// The thorough sizes take minutes.
-vi.setConfig({ testTimeout: 3_600_000 });
 
 const THOROUGH = process.env['CLASPWISE_THOROUGH'] !== undefined;
 

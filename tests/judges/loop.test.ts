@@ -1,11 +1,8 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { solveLoop, type Part } from '#core/geometry/loop.ts';
 import { verifyLoop } from '#core/geometry/verifyLoop.ts';
 import { random, randomBead, type Random } from '#tests/core/fit/random.ts';
 import { barrierRadius } from './barrierLoop.ts';
-
-// The thorough sizes take minutes.
-vi.setConfig({ testTimeout: 3_600_000 });
 
 const STRANDS = process.env['CLASPWISE_THOROUGH'] ? 1000 : 60;
 const VERIFIED = process.env['CLASPWISE_THOROUGH'] ? 20_000 : 3000;

@@ -1,4 +1,4 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { fitStrand, strandLimits } from '#core/fit/fit.ts';
 import { toNm } from '#core/fit/outcome.ts';
 import { jobOf } from '#core/sizing/job.ts';
@@ -6,9 +6,6 @@ import type { Fitted } from '#core/sizing/target.ts';
 import { bestOf, nearestOf, tryAll } from '#tests/judges/exhaustive.ts';
 import { rules } from './designs.ts';
 import { random, randomDesign } from './random.ts';
-
-// The thorough sizes take minutes.
-vi.setConfig({ testTimeout: 3_600_000 });
 
 const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 100 : 500;
 

@@ -1,5 +1,5 @@
 /** The verifier accepts every answer, of one strand and of several, and finds every damage done to one. */
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { verifySizing } from '#core/fit/verify.ts';
 import { verifyCandidate } from '#core/fit/verifyCandidate.ts';
 import type { Choice } from '#core/sizing/choice.ts';
@@ -12,9 +12,6 @@ import { choose, damaged, fieldsOf, SAMPLES } from './answers.ts';
 import { focalBracelet, rules, stocked } from './designs.ts';
 import { FIELDS } from './fields.ts';
 import { random, randomDesign, randomStrands, type Random } from './random.ts';
-
-// The thorough sizes take minutes.
-vi.setConfig({ testTimeout: 3_600_000 });
 
 const KINDS: readonly PieceKind[] = ['necklace', 'bracelet'];
 const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 40 : 400;

@@ -1,5 +1,5 @@
 /** Whatever is handed in, `size` and `range` answer: no exception, no figure that is none, no endless search. */
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { explainPiece } from '#core/sizing/explain.ts';
 import type { Choice } from '#core/sizing/choice.ts';
 import { range } from '#core/sizing/range.ts';
@@ -8,8 +8,6 @@ import type { Design } from '#core/strand/design.ts';
 import { focalBracelet, necklace, rules, tubeBracelet } from '#tests/core/fit/designs.ts';
 import { random, randomDesign, type Random } from '#tests/core/fit/random.ts';
 import { damage } from '#tests/support/damage.ts';
-
-vi.setConfig({ testTimeout: 3_600_000 });
 
 const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 1_000_000 : 20_000;
 
