@@ -71,17 +71,16 @@ function closeSlowly(taut: Taut): number {
 /** Angles that ought to agree may differ by this much, rad; the arithmetic's own error is a thousandth of it. */
 const AGREE_RAD = 1e-10;
 
-/** True where a chord is so long that it would have to cross the axis: few long parts, or one far wider than the rest. */
+/**
+ * True where a chord is so long that it would have to cross the axis: few long
+ * parts, or one far wider than the rest. It leans so at both of its ends or at none.
+ */
 function crossesAxis(taut: Taut): boolean {
-  for (let index = 0; index < taut.corners; index += 1) {
-    if (taut.rightLean[index]! >= Math.PI / 2 || taut.leftLean[index + 1]! >= Math.PI / 2) return true;
-  }
-  return false;
+  return taut.rightLean.subarray(0, taut.corners).some((lean) => lean >= Math.PI / 2);
 }
 
-/** Whether the strand comes round at this radius, its turns still. */
-function settles(taut: Taut, radiusMm: number): boolean {
-  sweep(taut, radiusMm);
+/** Whether the last sweep came round, its turns still: those of a swing may add up by chance. */
+function settles(taut: Taut): boolean {
   return Math.abs(taut.angleRad - FULL_TURN) <= AGREE_RAD && takeTurns(taut, 1, 1) <= AGREE_RAD;
 }
 
@@ -103,5 +102,5 @@ export function closeTaut(taut: Taut, startMm = 0, stillMm = 1e-12): number {
     turnEvenly(taut);
   }
   const radius = closeSlowly(taut);
-  return settles(taut, radius) && !crossesAxis(taut) ? radius : 0;
+  return settles(taut) && !crossesAxis(taut) ? radius : 0;
 }

@@ -66,7 +66,21 @@ describe('strands as one meets them take few sweeps', () => {
     expect(sweepsFor(0, 1e-12)).toBeLessThanOrEqual(6);
     expect(sweepsFor(24, 1e-6)).toBeLessThanOrEqual(5);
     expect(sweepsFor(0, 1e-3)).toBeLessThanOrEqual(4);
+    expect(sweepsFor(radiusMm, 1e-6)).toBeLessThanOrEqual(2);
   });
+});
+
+test.each([
+  ['a focal, tubes and balls', [ball(20), ...many(12, part(12, 4), ball(3))]],
+  ['a rod, tubes, balls and discs', [part(30, 8), ...many(5, part(12, 6), ball(3), part(1, 9))]],
+])('%s: where less will do, it is right to a hundredth of that', (_, parts) => {
+  const { radiusMm } = solveLoop(parts);
+  for (const stillMm of [1e-6, 1e-3, 0.02]) {
+    for (const startMm of [0, radiusMm, radiusMm + 1]) {
+      const found = closeTaut(loaded(parts), startMm, stillMm);
+      expect(Math.abs(found - radiusMm)).toBeLessThanOrEqual(stillMm / 100);
+    }
+  }
 });
 
 /** A share more than now is somebody else's sine; more is a worse way. */
@@ -105,9 +119,12 @@ describe('odd strands that swing to and fro take many, and come out as another w
   test.each<[string, Part[]]>([
     ['two tubes and a wide barrel', [part(19.5, 27.1, 9.75), ...many(2, part(24.8, 11.1))]],
     ['two tubes and a wide disc', [...many(2, part(14.5, 8.2)), part(3.2, 13.5, 0.8)]],
+    // Of these the angle adds up once by chance, with the turns still on the move.
+    ['two rods and a tube', [...many(2, part(26.1, 0.9, 0.45)), part(13.7, 5)]],
+    ['a barrel between two rods', [part(29.6, 1.8, 0.9), part(12.4, 8.5, 4.25), part(29.6, 1.8, 0.9)]],
   ])('%s never come to rest, and are refused rather than answered by half', (_, parts) => {
     expect(solveLoop(parts).closes).toBe(false);
     expect(girthByRelaxing(parts)).toBeGreaterThan(10);
-    expect(swept.times).toBeLessThanOrEqual(10_000);
+    expect(swept.times).toBeLessThanOrEqual(13_000);
   });
 });
