@@ -76,7 +76,7 @@ function usable(parts: readonly Part[]): Part[] | null {
 
 /** Places of the parts, from part 0 of the kernel on. */
 function layOut(taut: Taut, radiusMm: number): LoopSpot[] {
-  const { count, corners, corner, halfAcross, reach, leftLean, rightLean, toNext, turn } = taut;
+  const { corners, corner, halfAcross, reach, leftLean, rightLean, toNext, turn } = taut;
   const spots: LoopSpot[] = [];
   let cornerPlace = 0;
   for (let index = 0; index < corners; index += 1) {
@@ -107,7 +107,7 @@ function layOut(taut: Taut, radiusMm: number): LoopSpot[] {
     }
     cornerPlace += rightLean[index]! + leftLean[index + 1]!;
   }
-  return spots.slice(0, count);
+  return spots;
 }
 
 const OPEN: Loop = { closes: false, radiusMm: 0, insideGirthMm: 0, lengthMm: 0, slackMm: 0, spots: [] };
@@ -134,7 +134,7 @@ export function solveLoop(parts: readonly Part[]): Loop {
   const fromFirst = layOut(taut, radiusMm);
   const turned = fromFirst.length - taut.first;
   const spots = [...fromFirst.slice(turned), ...fromFirst.slice(0, turned)];
-  const zero = spots[0]?.placeRad ?? 0;
+  const zero = spots[0]!.placeRad;
   return {
     closes: true,
     radiusMm,

@@ -202,3 +202,17 @@ test('neighbours: balls keep their distance at any turn, tubes open on their rim
   expect(leastDistanceMm(tube, tube, 0)).toBe(10);
   expect(leastDistanceMm(tube, tube, 0.4)).toBeCloseTo(10 * Math.cos(0.2) + 6 * Math.sin(0.2), 12);
 });
+
+test('what holds a part that is none, or too many, has no length either', () => {
+  const some = many(20, ball(8));
+  const thin = sharp(1, 2, 0.5);
+  for (const parts of [
+    [...some, sharp(10_001, 5)],
+    [...some, sharp(5, 10_001)],
+    many(MOST_LOOP_PARTS + 1, thin),
+  ]) {
+    expect(solveLoop(parts)).toMatchObject({ closes: false, lengthMm: 0 });
+  }
+  expect(solveLoop(many(MOST_LOOP_PARTS, thin))).toMatchObject({ closes: true, lengthMm: MOST_LOOP_PARTS });
+  expect(solveLoop([ball(8), ball(8)])).toMatchObject({ closes: false, lengthMm: 16 });
+});
