@@ -2,7 +2,7 @@
 import loadHighs from 'highs';
 import { fitStrand, strandLimits } from '#core/fit/fit.ts';
 import type { FitProblem } from '#core/fit/problem.ts';
-import type { Measure } from '#core/fit/measure.ts';
+import { sumMeasure, type Measure } from '#core/fit/measure.ts';
 import { searchOf } from '#core/fit/search.ts';
 import { ms, table } from './table.ts';
 import { time } from './timing.ts';
@@ -40,23 +40,14 @@ function makeCase(seed: number): Case {
     return { id: `s${at}`, usual, fewest: 0, most: MOST_REPEATS, cost: 1, partsPerRepeat: 1, takes: [] };
   });
   const eachTenths = sections.map(() => whole(15, 160));
-  const of = (counts: readonly number[]): { lowNm: number; highNm: number } => {
-    const nm = eachTenths.reduce((sum, each, at) => sum + each * (counts[at] ?? 0), 0) * TENTH_NM;
-    return { lowNm: nm, highNm: nm };
-  };
   const usualTenths = eachTenths.reduce((sum, each, at) => sum + each * sections[at]!.usual, 0);
   return {
     problem: { sections, stock: [] },
-    measure: {
-      of,
-      evenFrom: sections.map(() => 0),
-      evenAboveNm: -Infinity,
-      rough: of,
-      roughNm: 0,
-      guessNm: (counts) => of(counts).lowNm,
-      guessOffNm: 0,
-      eachNm: eachTenths.map((each) => each * TENTH_NM),
-    },
+    measure: sumMeasure(
+      eachTenths.map((each) => each * TENTH_NM),
+      0,
+      0,
+    ),
     eachTenths,
     targetTenths: usualTenths + whole(-1500, 1500),
   };

@@ -57,15 +57,16 @@ function repeatNm(design: Design, strand: Strand, section: Section): number {
 }
 
 /**
- * Finished length: a plain sum, even everywhere.
- * @param chainMm how far the extender may be let out; 0 without one.
+ * A plain sum, even everywhere.
+ * @param eachNm what one repeat of each section adds.
+ * @param baseNm what there is without any.
+ * @param chainNm how far the extender may be let out; 0 without one.
  */
-export function lengthMeasure(design: Design, strand: number, chainMm: number): Measure {
-  const found = design.strands[strand]!;
-  const bare = strandLoop(design, strand, [], 0);
-  const baseNm = bare.reduce((sum, part) => sum + toNm(part.alongMm), 0);
-  const eachNm = found.sections.map((section) => repeatNm(design, found, section));
-  const chainNm = toNm(chainMm);
+export function sumMeasure(
+  eachNm: readonly number[],
+  baseNm: number,
+  chainNm: number,
+): Measure & { readonly eachNm: readonly number[] } {
   const of = (counts: readonly number[]): Span => {
     const lowNm = eachNm.reduce((sum, nm, index) => sum + counts[index]! * nm, baseNm);
     return { lowNm, highNm: lowNm + chainNm };
@@ -80,4 +81,16 @@ export function lengthMeasure(design: Design, strand: number, chainMm: number): 
     guessOffNm: chainNm,
     eachNm,
   };
+}
+
+/**
+ * Finished length, a plain sum.
+ * @param chainMm how far the extender may be let out; 0 without one.
+ */
+export function lengthMeasure(design: Design, strand: number, chainMm: number): Measure {
+  const found = design.strands[strand]!;
+  const bare = strandLoop(design, strand, [], 0);
+  const baseNm = bare.reduce((sum, part) => sum + toNm(part.alongMm), 0);
+  const eachNm = found.sections.map((section) => repeatNm(design, found, section));
+  return sumMeasure(eachNm, baseNm, toNm(chainMm));
 }

@@ -1,5 +1,6 @@
 /** Designs to try the fit on: a few by hand, and as many random ones as asked for. */
 import type { Component } from '#core/components/component.ts';
+import type { FitSection } from '#core/fit/problem.ts';
 import type { Rules } from '#core/sizing/rules.ts';
 import type { Design, PieceKind, Section, Strand } from '#core/strand/design.ts';
 
@@ -68,6 +69,18 @@ export function section(
   const [usual, fewest, most] = counts;
   return { id, name: id, motif, usual, fewest, most, role, cost };
 }
+
+/** One section as a fit sees it: none to three repeats, usually one. */
+export const fitSection = (over: Partial<FitSection>): FitSection => ({
+  id: 'section',
+  usual: 1,
+  fewest: 0,
+  most: 3,
+  cost: 1,
+  partsPerRepeat: 1,
+  takes: [],
+  ...over,
+});
 
 export function strand(id: string, sections: readonly Section[], mirrored = true): Strand {
   return { id, sections, mirrored };

@@ -4,49 +4,21 @@ import { boxSearch, MOST_BOXES } from '#core/fit/boxSearch.ts';
 import { fewChanges } from '#core/fit/fewChanges.ts';
 import { fitStrand, strandLimits } from '#core/fit/fit.ts';
 import { lengthSearch } from '#core/fit/lengthSearch.ts';
-import type { Measure } from '#core/fit/measure.ts';
+import { sumMeasure, type Measure } from '#core/fit/measure.ts';
 import type { FitProblem, FitSection } from '#core/fit/problem.ts';
 import { TooLarge } from '#core/fit/tooLarge.ts';
-
-const sectionOf = (over: Partial<FitSection>): FitSection => ({
-  id: 'section',
-  usual: 1,
-  fewest: 0,
-  most: 3,
-  cost: 1,
-  partsPerRepeat: 1,
-  takes: [],
-  ...over,
-});
+import { fitSection } from './designs.ts';
 
 const problemOf = (
   sections: readonly Partial<FitSection>[],
   stock: FitProblem['stock'] = [],
 ): FitProblem => ({
-  sections: sections.map(sectionOf),
+  sections: sections.map(fitSection),
   stock,
 });
 
-/** A plain sum. */
-function sumOf(eachNm: readonly number[], chainNm = 0): Measure & { eachNm: readonly number[] } {
-  const of: Measure['of'] = (counts) => {
-    const lowNm = counts.reduce((sum, count, at) => sum + count * eachNm[at]!, 0);
-    return { lowNm, highNm: lowNm + chainNm };
-  };
-  return {
-    of,
-    evenFrom: eachNm.map(() => 0),
-    evenAboveNm: -Infinity,
-    rough: of,
-    roughNm: 0,
-    guessNm: (counts) => of(counts).lowNm,
-    guessOffNm: chainNm,
-    eachNm,
-  };
-}
-
 const byLength = (problem: FitProblem, eachNm: readonly number[], chainNm = 0) =>
-  lengthSearch(problem, sumOf(eachNm, chainNm), eachNm);
+  lengthSearch(problem, sumMeasure(eachNm, 0, chainNm), eachNm);
 
 const MM = 1_000_000;
 
@@ -143,7 +115,7 @@ describe('a search that would not end is refused, whatever it is asked', () => {
   test.each(Object.entries(QUESTIONS))('by boxes: %s', (_, ask) => {
     let measured = 0;
     const eachNm = [4, 6, 8, 10, 12, 14, 16].map((mm) => mm * MM);
-    const measure = sumOf(eachNm);
+    const measure = sumMeasure(eachNm, 0, 0);
     const problem = problemOf(eachNm.map(() => ({ usual: 3, most: 9 })));
     // So rough that no box is ever settled.
     const rough: Measure['rough'] = (counts) => {

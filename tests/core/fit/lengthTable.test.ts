@@ -2,18 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { lengthTable, weightOf, type LengthTable } from '#core/fit/lengthTable.ts';
 import type { FitProblem, FitSection } from '#core/fit/problem.ts';
+import { fitSection } from './designs.ts';
 import { random } from './random.ts';
-
-const sectionOf = (over: Partial<FitSection>): FitSection => ({
-  id: 'section',
-  usual: 1,
-  fewest: 0,
-  most: 3,
-  cost: 1,
-  partsPerRepeat: 1,
-  takes: [],
-  ...over,
-});
 
 /** Least of something over every choice of the sections from `at` on, by how many steps they take. */
 function written(
@@ -44,7 +34,7 @@ describe('every length of a strand, with the least that reaches it', () => {
     const sections = Array.from({ length: of.whole(1, 4) }, (): FitSection => {
       const fewest = of.whole(0, 3);
       const most = fewest + of.whole(0, 5);
-      return sectionOf({
+      return fitSection({
         fewest,
         most,
         usual: of.whole(fewest, most),
@@ -93,7 +83,7 @@ describe('every length of a strand, with the least that reaches it', () => {
 
 describe('no table', () => {
   const wide = (count: number, most: number, over: Partial<FitSection> = {}): FitProblem => ({
-    sections: Array.from({ length: count }, () => sectionOf({ most, ...over })),
+    sections: Array.from({ length: count }, () => fitSection({ most, ...over })),
     stock: [],
   });
   const tableOf = (problem: FitProblem, eachNm: readonly number[]): LengthTable | null =>
@@ -101,7 +91,7 @@ describe('no table', () => {
 
   test('where a section may change and takes no length', () => {
     expect(tableOf(wide(2, 3), [5, 0])).toBeNull();
-    const kept: FitProblem = { sections: [sectionOf({}), sectionOf({ fewest: 1, most: 1 })], stock: [] };
+    const kept: FitProblem = { sections: [fitSection({}), fitSection({ fewest: 1, most: 1 })], stock: [] };
     expect(tableOf(kept, [5, 0])).not.toBeNull();
   });
 

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { boxSearch } from '#core/fit/boxSearch.ts';
 import { lengthSearch } from '#core/fit/lengthSearch.ts';
-import type { Measure } from '#core/fit/measure.ts';
+import { sumMeasure, type Measure } from '#core/fit/measure.ts';
 import { compareNearest, compareOutcomes, judge, type Outcome, type Span } from '#core/fit/outcome.ts';
 import type { FitProblem, FitSection } from '#core/fit/problem.ts';
 import type { Search } from '#core/fit/questions.ts';
@@ -94,25 +94,12 @@ function askAll(of: Random, problem: FitProblem, measure: Measure, search: Searc
   }
 }
 
-function sums(of: Random, problem: FitProblem): Measure & { readonly eachNm: readonly number[] } {
+function sums(of: Random, problem: FitProblem): ReturnType<typeof sumMeasure> {
   const unit = of.pick([1000, 3000, 4000, 250_000, 1_000_000]);
   const eachNm = problem.sections.map(() => unit * of.whole(of.next() < 0.1 ? 0 : 1, 9));
   const chainNm = of.pick([0, 0, 3 * unit, 20 * unit]);
   const baseNm = of.whole(0, 30) * 1_000_000;
-  const measured = (counts: readonly number[]): Span => {
-    const lowNm = counts.reduce((sum, count, at) => sum + count * eachNm[at]!, baseNm);
-    return { lowNm, highNm: lowNm + chainNm };
-  };
-  return {
-    of: measured,
-    evenFrom: problem.sections.map(() => 0),
-    evenAboveNm: -Infinity,
-    rough: measured,
-    roughNm: 0,
-    guessNm: (counts) => measured(counts).lowNm,
-    guessOffNm: chainNm,
-    eachNm,
-  };
+  return sumMeasure(eachNm, baseNm, chainNm);
 }
 
 /** The same to and fro for the same counts, from -1 to below 1. */
