@@ -1,15 +1,30 @@
 import astro from 'eslint-plugin-astro';
 import tseslint from 'typescript-eslint';
-import { layers } from './layers.mjs';
+import { layers, stages } from './layers.mjs';
 
 const folders = Object.keys(layers);
 const packages = ['zod', 'yaml', 'preact', 'astro', 'sharp'];
 
-/** The import rules of one folder, each with its sentence of why. */
-function rulesFor(folder) {
+/** What a stage of a folder may not import: the stages after it, and the folder's own files that join them. */
+function laterStages(folder, stage) {
+  const list = stages[folder];
+  const at = list.findIndex(({ name }) => name === stage);
+  const { why } = list[at];
+  const later = list.slice(at + 1).map(({ name }) => name);
+  if (later.length === 0) return [];
+  return [
+    {
+      regex: `^(\\.\\./)+(${later.join('|')})/|^#${folder}/(${later.join('|')})/`,
+      message: `src/${folder}/${stage} may not import a later stage: ${why}`,
+    },
+  ];
+}
+
+/** The import rules of one folder, or of one stage in it, each with its sentence of why. */
+function rulesFor(folder, stage) {
   const { may, why } = layers[folder];
   const deny = folders.filter((other) => other !== folder && !may.includes(other));
-  const patterns = [];
+  const patterns = stage === undefined ? [] : laterStages(folder, stage);
   if (deny.length > 0) {
     patterns.push({
       regex: `^(#|(\\.\\./)+(src/)?)(${deny.join('|')})(/|$)`,
@@ -48,6 +63,12 @@ export default tseslint.config(
     },
   },
   ...folders.map((folder) => ({ files: [`src/${folder}/**/*.{ts,tsx,astro}`], rules: rulesFor(folder) })),
+  ...Object.entries(stages).flatMap(([folder, list]) =>
+    list.map(({ name }) => ({
+      files: [`src/${folder}/${name}/**/*.{ts,tsx,astro}`],
+      rules: rulesFor(folder, name),
+    })),
+  ),
   {
     files: ['src/core/**/*.ts'],
     rules: {

@@ -46,3 +46,23 @@ export const layers = {
     why: 'command is the terminal: it must run in plain Node without Astro.',
   },
 };
+
+/**
+ * Inside a folder: its stages in reading order. Each may import those before it
+ * and none after it; files that stand beside the stages may import all of them.
+ */
+export const stages = {
+  core: [
+    { name: 'units', why: 'units reads numbers and lengths as people write them; it stands on nothing.' },
+    {
+      name: 'geometry',
+      why: 'geometry is the taut loop and its numbers; it knows outlines, not components.',
+    },
+    { name: 'design', why: 'design says what a piece is and when it is valid, before any size is chosen.' },
+    { name: 'body', why: 'body lays a strand on a figure, whatever counts the strand has.' },
+    { name: 'solver', why: 'solver finds the best counts for a target; it knows no buyer, price or hand.' },
+    { name: 'sizing', why: 'sizing turns a choice into a piece; how that piece is strung comes after.' },
+    { name: 'instructions', why: 'instructions are made of a sizing, and nothing is sized by them.' },
+    { name: 'verify', why: 'verify checks all that comes before it, so nothing it checks may lean on it.' },
+  ],
+};

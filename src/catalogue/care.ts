@@ -1,6 +1,6 @@
 /** How a piece wants to be kept, from its materials. Codes only; the reasons are in words. */
-import { isMaterial } from '#core/components/density.ts';
-import type { Design } from '#core/strand/design.ts';
+import { isMaterial } from '#core/design/mass/density.ts';
+import type { Design } from '#core/design/design.ts';
 import { materials, type Dislike } from './materials.ts';
 
 /** One thing to keep a piece from, and the materials that ask for it. */

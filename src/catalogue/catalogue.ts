@@ -3,9 +3,9 @@
  * build, the bench and the terminal. Measures are the core's (mm, g, N, minor
  * units); dates are ISO 8601 as far as they are known.
  */
-import type { Component, Wire } from '#core/components/component.ts';
-import type { Rules } from '#core/sizing/rules.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component, Wire } from '#core/design/component.ts';
+import type { Rules } from '#core/design/rules.ts';
+import type { Design } from '#core/design/design.ts';
 import type { Lang } from '#words/lang.ts';
 
 /** `available`: lies on the shelf in its listed size. `to-order`: made when asked for. `past`: not made any more. */

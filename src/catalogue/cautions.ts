@@ -1,5 +1,5 @@
 /** What a piece must be warned of, from what it is made of and how it is worn. Codes only. */
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 
 export type Caution = 'magnet' | 'lead' | 'nickel' | 'sharp' | 'strangling' | 'small-parts';
 

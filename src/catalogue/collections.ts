@@ -1,7 +1,7 @@
 /** The one place that knows Astro's collections; everything else takes the plain data it gives. */
 // eslint-disable-next-line @typescript-eslint/no-restricted-imports -- this file is the exception the rule is for.
 import { getCollection } from 'astro:content';
-import type { Component, Wire } from '#core/components/component.ts';
+import type { Component, Wire } from '#core/design/component.ts';
 import type { Lang } from '#words/lang.ts';
 import { wireKey, type Catalogue, type Guide, type Piece, type Shop } from './catalogue.ts';
 import { newestFirst } from './order.ts';

@@ -1,5 +1,5 @@
 /** The family that a colour belongs to for someone who looks for "something green". */
-import type { Look } from '#core/components/component.ts';
+import type { Look } from '#core/design/component.ts';
 
 export type ColourFamily =
   | 'white'

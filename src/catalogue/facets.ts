@@ -1,8 +1,8 @@
 /** What a piece is found by: its materials, colours, closing and year. Codes only. */
-import type { Component, Shape } from '#core/components/component.ts';
-import { tallyStrand } from '#core/components/tally.ts';
+import type { Component, Shape } from '#core/design/component.ts';
+import { tallyStrand } from '#core/design/tally.ts';
 import { usual } from '#core/sizing/usual.ts';
-import type { Design, PieceKind } from '#core/strand/design.ts';
+import type { Design, PieceKind } from '#core/design/design.ts';
 import type { Piece, Status } from './catalogue.ts';
 import { familyOf, type ColourFamily } from './colour.ts';
 

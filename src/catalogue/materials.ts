@@ -6,8 +6,8 @@
  * 7), the middle of the usual range, from memory; null where scratching isn't
  * what matters. What a material dislikes is common practice, no source.
  */
-import type { Component } from '#core/components/component.ts';
-import type { Material } from '#core/components/density.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Material } from '#core/design/mass/density.ts';
 
 /** What harms a material. `tarnish`: it darkens in air and on skin, and can be polished. */
 export type Dislike = 'water' | 'perfume' | 'light' | 'heat' | 'knocks' | 'acid' | 'tarnish';

@@ -1,7 +1,7 @@
 /** The mark that tells one state of a piece from another. */
 import { createHash } from 'node:crypto';
-import type { Component } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 
 /** JSON with the keys in order, so that the order of writing doesn't matter. */
 function canonical(value: unknown): string {

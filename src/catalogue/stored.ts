@@ -1,6 +1,6 @@
 /** Pieces as they are kept: without copies of what they are made of. */
-import type { Component, Wire } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component, Wire } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 import { wireKey, type Labels, type Piece } from './catalogue.ts';
 
 /** Its labels beside it; null where there is none. */

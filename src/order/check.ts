@@ -3,7 +3,8 @@
  * ask too: zod would be most of its bytes. `schema.ts` says the same in zod for
  * the maker's side, and the tests hold the two to one answer.
  */
-import { CAPS, FORMAT, HANDS, LANGS, MEASURES, PICKS, SITS, VERSION } from './document.ts';
+import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
+import { CAPS, FORMAT, LANGS, VERSION } from './document.ts';
 import type { OrderDocument } from './document.ts';
 import { isNumber } from './number.ts';
 

@@ -1,5 +1,5 @@
 /** From what the buyer chose and saw to the order document. */
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { FORMAT, VERSION, type OrderDocument } from './document.ts';
 

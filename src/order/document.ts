@@ -3,9 +3,8 @@
  * of JSON that both sides speak. See `README.md` here for the specification.
  * The maker's side believes none of its figures: it computes them again.
  */
-import type { Hand, Sit } from '#core/sizing/rules.ts';
-import type { Measure, Pick } from '#core/sizing/choice.ts';
-import type { Counts } from '#core/strand/design.ts';
+import type { Hand, Measure, Pick, Sit } from '#core/design/choice.ts';
+import type { Counts } from '#core/design/design.ts';
 
 export const FORMAT = 'claspwise-order';
 /** The version written; older ones are read through `migrate.ts`. */
@@ -35,10 +34,6 @@ export const CAPS = {
   minor: 1_000_000_000,
 } as const;
 
-export const MEASURES = ['wrist', 'ankle', 'neck', 'length'] as const;
-export const SITS = ['snug', 'easy', 'loose'] as const;
-export const HANDS = ['left', 'right'] as const;
-export const PICKS = ['best', 'below', 'above'] as const;
 export const LANGS = ['en', 'de'] as const;
 
 /** What the buyer's page showed when she ordered. */

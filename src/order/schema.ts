@@ -6,7 +6,8 @@
  */
 import { z } from 'zod';
 import { CURRENCY, EMAIL, ID, INSTANT, isInstant, KEY, LINE, NAME, NOTE } from './check.ts';
-import { CAPS, FORMAT, HANDS, LANGS, MEASURES, PICKS, SITS, VERSION } from './document.ts';
+import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
+import { CAPS, FORMAT, LANGS, VERSION } from './document.ts';
 import { isNumber } from './number.ts';
 
 const id = z.string().min(1).max(CAPS.id).regex(ID);

@@ -1,7 +1,7 @@
 /** What a page hands to the island: plain data, as small as sizing allows. */
 import type { Limits } from '#core/sizing/sizing.ts';
-import type { Rules } from '#core/sizing/rules.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Rules } from '#core/design/rules.ts';
+import type { Design } from '#core/design/design.ts';
 import type { PieceFigures } from './model/figures.ts';
 
 /** One piece, as much of it as sizing, drawing and ordering need. */

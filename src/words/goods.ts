@@ -1,5 +1,5 @@
 /** Words for materials, colours, closings, cautions and care. */
-import { isMaterial } from '#core/components/density.ts';
+import { isMaterial } from '#core/design/mass/density.ts';
 import { goods as de } from './de/goods.ts';
 import { goods as en } from './en/goods.ts';
 import { inLanguages, type Lang } from './lang.ts';

@@ -1,6 +1,5 @@
 /** As much of an order as its sentences need: the order document has this shape, and more. */
-import type { Measure } from '#core/sizing/choice.ts';
-import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { Hand, Measure, Sit } from '#core/design/choice.ts';
 
 export type OrderFacts = {
   readonly number: string;

@@ -1,7 +1,8 @@
 /** Every import direction must bite, with its own sentence; and every allowed one must pass. */
+import { readdirSync } from 'node:fs';
 import { ESLint } from 'eslint';
 import { expect, test } from 'vitest';
-import { layers } from '../../.config/layers.mjs';
+import { layers, stages } from '../../.config/layers.mjs';
 
 const eslint = new ESLint({
   cwd: new URL('../..', import.meta.url).pathname,
@@ -57,3 +58,26 @@ test.each(['Date.now()', 'Math.random()', 'performance.now()', 'fetch("/")', 'pr
     expect(rules.some((rule) => /^no-restricted-(globals|properties)$/.test(rule ?? ''))).toBe(true);
   },
 );
+
+const everyStage = Object.entries(stages).flatMap(([folder, list]) =>
+  list.map((stage, at) => ({ folder, ...stage, before: list.slice(0, at), after: list.slice(at + 1) })),
+);
+
+test.each(everyStage)('$folder/$name imports no later stage, and says why', async (stage) => {
+  const { folder, name, why, before, after } = stage;
+  for (const later of after) {
+    for (const specifier of [`../${later.name}/thing.ts`, `../../${later.name}/inner/thing.ts`]) {
+      const found = await bites(`${folder}/${name}`, specifier);
+      expect(found, `${name} → ${later.name}`).toEqual([expect.stringContaining(why)]);
+    }
+  }
+  for (const earlier of [...before, { name }]) {
+    expect(await bites(`${folder}/${name}`, `../${earlier.name}/thing.ts`)).toEqual([]);
+  }
+});
+
+test.each(Object.entries(stages))('every folder of src/%s is a stage', (folder, list) => {
+  const inside = readdirSync(new URL(`../../src/${folder}`, import.meta.url), { withFileTypes: true });
+  const folders = inside.filter((entry) => entry.isDirectory()).map((entry) => entry.name);
+  expect(folders.toSorted()).toEqual(list.map(({ name }) => name).toSorted());
+});

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { checkDesign } from '#core/components/check.ts';
-import type { Component } from '#core/components/component.ts';
+import { checkDesign } from '#core/design/check/check.ts';
+import type { Component } from '#core/design/component.ts';
 import { contentFolder } from './contentFolder.ts';
 
 /** The component that these lines make. */

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { report } from '#catalogue/read/problem.ts';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { facing } from '#core/hand/facing.ts';
-import { rulePrice } from '#core/price/price.ts';
+import { facing } from '#core/sizing/hand/facing.ts';
+import { rulePrice } from '#core/sizing/price/price.ts';
 import { range } from '#core/sizing/range.ts';
 import { size } from '#core/sizing/size.ts';
 import { describe as asListed, usual } from '#core/sizing/usual.ts';
-import type { Measure } from '#core/sizing/choice.ts';
-import { stringing } from '#core/stringing/stringing.ts';
-import type { PieceKind } from '#core/strand/design.ts';
+import type { Measure } from '#core/design/choice.ts';
+import { stringing } from '#core/instructions/stringing.ts';
+import type { PieceKind } from '#core/design/design.ts';
 
 const reading = readCatalogue(new URL('../../content', import.meta.url).pathname);
 const catalogue = reading.catalogue!;

@@ -4,9 +4,9 @@ import { resolve } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { checkDesign } from '#core/components/check.ts';
-import type { Design } from '#core/strand/design.ts';
-import { random, randomDesign, randomStrands } from '#tests/core/fit/random.ts';
+import { checkDesign } from '#core/design/check/check.ts';
+import type { Design } from '#core/design/design.ts';
+import { random, randomDesign, randomStrands } from '#tests/core/random.ts';
 import { damage } from '#tests/support/damage.ts';
 import { ALL } from '#tests/support/workshop.ts';
 

@@ -4,7 +4,7 @@ import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/command/size/exit.ts';
 import { run } from '../../src/command/size/run.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { pendantNecklace, twoStrands } from '#tests/support/workshop.ts';
 
 const sideBySide: Design = { ...twoStrands, lie: 'side-by-side' };

@@ -244,7 +244,7 @@ describe('a command line that can’t be read', () => {
 });
 
 it('a measure of another kind is refused with those that serve', () => {
-  expect(size(['drop', '--wrist', '6 in']).err).toContain('It is sized by --neck or --length.');
+  expect(size(['drop', '--wrist', '6 in']).err).toContain('It is sized by --length or --neck.');
   expect(size(['focal', '--length', '18 in']).err).toContain('It is sized by --wrist.');
 });
 

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/command/size/exit.ts';
 import { run } from '../../src/command/size/run.ts';
 import { component, focalBracelet, twoStrands } from '#tests/support/workshop.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { goodsWords } from '#words/goods.ts';
 
 const root = resolve(import.meta.dirname, '../..');

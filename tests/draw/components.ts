@@ -1,5 +1,5 @@
 /** Components for the drawing tests and the gallery: made up, with measures such as real ones have. */
-import type { Component, Look, Wire } from '#core/components/component.ts';
+import type { Component, Look, Wire } from '#core/design/component.ts';
 
 const BLANK: Component = {
   id: 'blank',

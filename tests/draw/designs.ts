@@ -1,6 +1,6 @@
 /** Designs for the drawing tests and the gallery. */
-import type { Counts, Design, MotifPart, Section, Strand } from '#core/strand/design.ts';
-import { expand, type Placed } from '#core/strand/expand.ts';
+import type { Counts, Design, MotifPart, Section, Strand } from '#core/design/design.ts';
+import { expand, type Placed } from '#core/design/expand.ts';
 import { COMPONENTS, wire } from './components.ts';
 
 export function section(

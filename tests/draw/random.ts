@@ -1,6 +1,6 @@
 /** Random pieces, the same each run: any shapes and sizes in any order. */
-import type { Component, Shape } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component, Shape } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 import { stream } from '#draw/seed/seed.ts';
 import { COMPONENTS, component, looks } from './components.ts';
 import { design, section, strand } from './designs.ts';

@@ -1,5 +1,5 @@
 /** Every view of a design, drawn as its page would. */
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { drawBoard } from '#draw/view/board.ts';
 import { drawCard } from '#draw/view/card.ts';
 import { drawEnds } from '#draw/view/ends.ts';

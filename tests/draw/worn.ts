@@ -1,8 +1,8 @@
 /** A sample on a body of the usual size, for tests and gallery. */
 import { figureOf, type Figure } from '#core/body/figure.ts';
 import { lieOf } from '#core/body/lie.ts';
-import type { Design } from '#core/strand/design.ts';
-import { finishedLengthMm } from '#core/strand/parts.ts';
+import type { Design } from '#core/design/design.ts';
+import { finishedLengthMm } from '#core/design/loopParts.ts';
 import { drawBody, type WornStrand } from '#draw/view/body.ts';
 import { usualSequences } from './designs.ts';
 

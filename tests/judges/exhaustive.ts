@@ -3,9 +3,9 @@
  * order of preference. Slow, and nothing in it to go wrong but the reading.
  */
 import { solveLoop } from '#core/geometry/loop.ts';
-import type { Design } from '#core/strand/design.ts';
-import { expand } from '#core/strand/expand.ts';
-import { loopParts } from '#core/strand/parts.ts';
+import type { Design } from '#core/design/design.ts';
+import { expand } from '#core/design/expand.ts';
+import { loopParts } from '#core/design/loopParts.ts';
 
 export type Tried = {
   readonly counts: readonly number[];

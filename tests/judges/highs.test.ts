@@ -1,9 +1,9 @@
 import loadHighs from 'highs';
 import { expect, test } from 'vitest';
-import { fitStrand, strandLimits } from '#core/fit/fit.ts';
-import { searchOf } from '#core/fit/search.ts';
-import { TooLarge } from '#core/fit/tooLarge.ts';
-import { random, type Random } from '#tests/core/fit/random.ts';
+import { fitStrand, strandLimits } from '#core/solver/fit.ts';
+import { searchOf } from '#core/solver/search.ts';
+import { TooLarge } from '#core/solver/tooLarge.ts';
+import { random, type Random } from '#tests/core/random.ts';
 import { lengthModel, type Highs } from './highsFit.ts';
 import { necklace, type Necklace } from './necklaces.ts';
 

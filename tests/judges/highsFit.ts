@@ -1,6 +1,6 @@
 /** The necklace fit as an integer programme, for the general solver HiGHS. */
 import loadHighs from 'highs';
-import type { FitProblem } from '#core/fit/problem.ts';
+import type { FitProblem } from '#core/solver/problem.ts';
 
 export type Highs = Awaited<ReturnType<typeof loadHighs>>;
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { solveLoop, type Part } from '#core/geometry/loop.ts';
-import { verifyLoop } from '#core/geometry/verifyLoop.ts';
-import { random, randomBead, type Random } from '#tests/core/fit/random.ts';
+import { verifyLoop } from '#core/verify/loop.ts';
+import { random, randomBead, type Random } from '#tests/core/random.ts';
 import { barrierRadius } from './barrierLoop.ts';
 
 const STRANDS = process.env['CLASPWISE_THOROUGH'] ? 1000 : 60;

@@ -1,7 +1,7 @@
 /** Random necklaces as bare fitting problems, lengths in tenths of a millimetre. */
-import type { Measure } from '#core/fit/measure.ts';
-import type { FitProblem, FitSection } from '#core/fit/problem.ts';
-import type { Random } from '#tests/core/fit/random.ts';
+import type { Measure } from '#core/solver/measure.ts';
+import type { FitProblem, FitSection } from '#core/solver/problem.ts';
+import type { Random } from '#tests/core/random.ts';
 
 export type Necklace = {
   readonly problem: FitProblem;

@@ -1,7 +1,8 @@
 /** Order documents for tests: one plain sample, and random ones up to every cap. */
 import fc from 'fast-check';
 import { isInstant, EMAIL, NAME } from '#order/check.ts';
-import { CAPS, FORMAT, HANDS, LANGS, MEASURES, PICKS, SITS, VERSION } from '#order/document.ts';
+import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
+import { CAPS, FORMAT, LANGS, VERSION } from '#order/document.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { makeNumber } from '#order/number.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { DENSITY_G_PER_CM3, mixtureDensity } from '#core/components/density.ts';
-import type { Material } from '#core/components/density.ts';
-import { massOf } from '#core/components/mass.ts';
-import { volumeMm3 } from '#core/components/volume.ts';
+import { DENSITY_G_PER_CM3, mixtureDensity } from '#core/design/mass/density.ts';
+import type { Material } from '#core/design/mass/density.ts';
+import { massOf } from '#core/design/mass/mass.ts';
+import { volumeMm3 } from '#core/design/mass/volume.ts';
 import { component } from '#tests/support/workshop.ts';
 
 describe('densities, g/cm³, against a source other than the one taken', () => {

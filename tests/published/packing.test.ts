@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { holeForWiresMm, MOST_WIRES } from '#core/ends/packing.ts';
+import { holeForWiresMm, MOST_WIRES } from '#core/geometry/packing.ts';
 
 describe('the smallest round hole for n equal wires', () => {
   // Circle packing in a circle: Graham 1968 (1 to 7), Pirl 1969 (8 to 10),

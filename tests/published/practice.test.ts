@@ -1,9 +1,9 @@
 /** Bands of the trade. Common practice, no source: they catch a slip of ten, no more. */
 import { describe, expect, it } from 'vitest';
-import { tallyStrand } from '#core/components/tally.ts';
-import { crimpFit, WIRES_IN_CRIMP } from '#core/ends/crimp.ts';
-import { holeForWiresMm } from '#core/ends/packing.ts';
-import { flexibility } from '#core/ends/strength.ts';
+import { tallyStrand } from '#core/design/tally.ts';
+import { crimpFit, WIRES_IN_CRIMP } from '#core/design/ends/crimp.ts';
+import { holeForWiresMm } from '#core/geometry/packing.ts';
+import { flexibility } from '#core/instructions/strength.ts';
 import { size } from '#core/sizing/size.ts';
 import { card, component, COMPONENTS, design, RULES, section, strand } from '#tests/support/workshop.ts';
 

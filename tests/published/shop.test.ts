@@ -2,7 +2,7 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { crimpFit, WIRES_IN_CRIMP } from '#core/ends/crimp.ts';
+import { crimpFit, WIRES_IN_CRIMP } from '#core/design/ends/crimp.ts';
 
 const { catalogue } = readCatalogue(resolve(import.meta.dirname, '../../content'));
 if (catalogue === null) throw new Error('the content has a shop');

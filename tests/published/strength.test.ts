@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wireBreak } from '#core/ends/strength.ts';
+import { wireBreak } from '#core/instructions/strength.ts';
 import { design } from '#tests/support/workshop.ts';
 
 const NEWTONS_PER_LBF = 4.4482216152605; // NIST SP 811, exact

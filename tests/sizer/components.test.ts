@@ -19,7 +19,7 @@ import type { BuiltPiece, PieceForSizer, ShopForSizer } from '#sizer/props.ts';
 import { listedOf } from '#sizer/model/answer.ts';
 import { figuresOf } from '#sizer/model/figures.ts';
 import { limitsOf } from '#sizer/model/limits.ts';
-import { measuresOf } from '#sizer/model/sizerState.ts';
+import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { sample } from '#tests/order/orders.ts';
 import {
   design,
@@ -43,7 +43,7 @@ const past = pieceOf(focalBracelet, { orderable: false });
 
 /** As the page's build works it out. */
 function builtOf(piece: PieceForSizer): BuiltPiece {
-  const [first] = measuresOf(piece.design.kind);
+  const [first] = MEASURES_OF_KIND[piece.design.kind];
   return { figures: figuresOf(piece.design, listedOf(piece)), limits: limitsOf(piece, first, 'easy') };
 }
 

@@ -1,4 +1,5 @@
 /** The island's model: state, outcome, unit, memory and slider. */
+import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { describe, expect, test } from 'vitest';
 import { netChange } from '#sizer/model/changes.ts';
 import { limitsOf } from '#sizer/model/limits.ts';
@@ -7,7 +8,7 @@ import { canOrder, shownOf, sizedOf } from '#sizer/model/outcome.ts';
 import { recall, remember } from '#sizer/model/remember.ts';
 import { rewrite } from '#sizer/model/rewrite.ts';
 import { sliderMm, sliderRange } from '#sizer/model/slider.ts';
-import { measuresOf, reduce, startOf, type SizerState } from '#sizer/model/sizerState.ts';
+import { reduce, startOf, type SizerState } from '#sizer/model/sizerState.ts';
 import {
   design,
   focalBracelet,
@@ -43,8 +44,8 @@ describe('state', () => {
   });
 
   test('only necklaces go by length', () => {
-    expect(measuresOf('necklace')).toEqual(['length', 'neck']);
-    expect([measuresOf('bracelet'), measuresOf('anklet'), measuresOf('collar')]).toEqual([
+    expect(MEASURES_OF_KIND['necklace']).toEqual(['length', 'neck']);
+    expect([MEASURES_OF_KIND['bracelet'], MEASURES_OF_KIND['anklet'], MEASURES_OF_KIND['collar']]).toEqual([
       ['wrist'],
       ['ankle'],
       ['neck'],

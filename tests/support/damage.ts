@@ -1,5 +1,5 @@
 /** What careless or ill-meant hands make of sound data. */
-import type { Random } from '#tests/core/fit/random.ts';
+import type { Random } from '#tests/core/random.ts';
 
 const NASTY: readonly unknown[] = [
   null,

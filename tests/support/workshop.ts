@@ -1,10 +1,11 @@
 /** Components, rules and pieces of a small workshop, for tests of the core. Measures are plausible, not anyone's. */
-import type { Component } from '#core/components/component.ts';
-import type { Hand, Rules } from '#core/sizing/rules.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Hand } from '#core/design/choice.ts';
+import type { Rules } from '#core/design/rules.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
-import { stringing } from '#core/stringing/stringing.ts';
-import type { Stringing } from '#core/stringing/stringing.ts';
-import type { Design, MotifPart, Section, Strand } from '#core/strand/design.ts';
+import { stringing } from '#core/instructions/stringing.ts';
+import type { Stringing } from '#core/instructions/stringing.ts';
+import type { Design, MotifPart, Section, Strand } from '#core/design/design.ts';
 
 export function component(id: string, more: Partial<Component> = {}): Component {
   const alongMm = more.alongMm ?? 8;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { AssumptionCode } from '#core/body/assumptions.ts';
-import { balanceOf } from '#core/stringing/balance.ts';
-import type { Step } from '#core/stringing/steps.ts';
+import { balanceOf } from '#core/instructions/balance.ts';
+import type { Step } from '#core/instructions/steps.ts';
 import { usual } from '#core/sizing/usual.ts';
-import { expand } from '#core/strand/expand.ts';
+import { expand } from '#core/design/expand.ts';
 import { card, design, pendantNecklace, unequalNecklace, withComponent } from '#tests/support/workshop.ts';
 import { formatFor } from '#words/format.ts';
 import { LANGS } from '#words/lang.ts';

@@ -1,7 +1,7 @@
 /** The piece as it stood: what an order can be sized by again at any later time. */
 import { createHash } from 'node:crypto';
-import type { Rules } from '#core/sizing/rules.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Rules } from '#core/design/rules.ts';
+import type { Design } from '#core/design/design.ts';
 import type { Book } from './open.ts';
 import { named } from './problem.ts';
 

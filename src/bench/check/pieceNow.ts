@@ -1,6 +1,6 @@
 /** A piece of the catalogue as it stands, with all that sizing it needs. */
 import type { Catalogue, Piece } from '#catalogue/catalogue.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Rules } from '#core/design/rules.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 
 export function snapshotOf(piece: Piece, rules: Rules): Snapshot {

@@ -1,11 +1,11 @@
 /** An order computed again from the maker's own copy of the piece, beside what the buyer saw. */
 import { describe } from '#core/sizing/usual.ts';
 import { size } from '#core/sizing/size.ts';
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { parseLength } from '#core/units/length.ts';
 import type { OrderDocument } from '#order/document.ts';
-import type { Counts, Design } from '#core/strand/design.ts';
+import type { Counts, Design } from '#core/design/design.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 

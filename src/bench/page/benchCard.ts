@@ -1,9 +1,9 @@
 /** The bench card's page: one piece in one size, everything to string it by. */
 import { wireKey } from '#catalogue/catalogue.ts';
-import type { Design } from '#core/strand/design.ts';
-import type { Hand } from '#core/sizing/rules.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Hand } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
-import { stringing, type Stringing } from '#core/stringing/stringing.ts';
+import { stringing, type Stringing } from '#core/instructions/stringing.ts';
 import type { BenchCardWords } from '#words/benchCard.ts';
 import type { NameOf } from '#words/stringing.ts';
 import type { Snapshot } from '../book/snapshot.ts';

@@ -1,8 +1,8 @@
 /** What the orders still to be strung take together, beside what the maker has: what to buy. */
 import { partNamesIn, wireKey, type Catalogue } from '#catalogue/catalogue.ts';
-import { tally } from '#core/components/tally.ts';
+import { tally } from '#core/design/tally.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
-import { stringing } from '#core/stringing/stringing.ts';
+import { stringing } from '#core/instructions/stringing.ts';
 import type { Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { allEntries } from '../book/search.ts';

@@ -1,7 +1,6 @@
 /** A piece of the catalogue, past ones too, as it is strung anew: as listed, or in another size. */
 import { partNamesIn, type Catalogue, type Piece } from '#catalogue/catalogue.ts';
-import type { Measure } from '#core/sizing/choice.ts';
-import type { Hand, Sit } from '#core/sizing/rules.ts';
+import { MEASURES_OF_KIND, type Hand, type Measure, type Sit } from '#core/design/choice.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Sizing } from '#core/sizing/sizing.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
@@ -32,20 +31,12 @@ export type PieceSheet = {
   readonly partNames: Readonly<Record<string, string>>;
 };
 
-const MEASURES: Readonly<Record<Piece['design']['kind'], readonly Measure['of'][]>> = {
-  bracelet: ['wrist'],
-  anklet: ['ankle'],
-  collar: ['neck'],
-  necklace: ['length', 'neck'],
-};
-
 /** Reads the wish of an address; anything unknown is left at its usual. */
 export function wishOf(query: URLSearchParams, { design }: Piece): Wish {
   const one = <Value extends string>(name: string, all: readonly [Value, ...Value[]]): Value =>
     all.find((value) => value === query.get(name)) ?? all[0];
-  const [first = 'length', ...rest] = MEASURES[design.kind];
   return {
-    of: one('of', [first, ...rest]),
+    of: one('of', MEASURES_OF_KIND[design.kind]),
     text: (query.get('size') ?? '').slice(0, 40).trim(),
     sit: one('sit', ['easy', 'snug', 'loose']),
     hand: one('hand', ['right', 'left']),
@@ -64,7 +55,12 @@ export function pieceSheet(
   const wish = wishOf(query, piece);
   const copy = snapshotOf(piece, shop.rules);
   const { design, listedMinor } = piece;
-  const shared = { piece, wish, measures: MEASURES[design.kind], partNames: partNamesIn(catalogue, lang) };
+  const shared = {
+    piece,
+    wish,
+    measures: MEASURES_OF_KIND[design.kind],
+    partNames: partNamesIn(catalogue, lang),
+  };
   if (wish.text === '') {
     const listed = describe(design, shop.rules, listedMinor, usual(design));
     return { ...shared, unread: null, sizing: null, card: pieceCard(copy, listed, wish.hand) };

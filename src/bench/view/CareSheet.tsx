@@ -1,7 +1,7 @@
 /** The card that tells the wearer how to keep a piece and what to mind. */
 import { careOf } from '#catalogue/care.ts';
 import { cautionsOf } from '#catalogue/cautions.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { benchCardWords } from '#words/benchCard.ts';
 import { formatList } from '#words/format.ts';
 import { goodsWords, materialName } from '#words/goods.ts';

@@ -1,6 +1,6 @@
 /** The figures side by side: what the buyer saw, as the piece stood then, as it stands now. */
 import type { Candidate } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { formatMoney } from '#words/format.ts';
 import type { Frame } from '../page/frame.ts';
 import type { OrderDetail } from '../page/orderDetail.ts';

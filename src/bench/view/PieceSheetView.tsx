@@ -1,4 +1,5 @@
 /** A piece's own bench card, as listed or in the size she gives. */
+import { SITS } from '#core/design/choice.ts';
 import { orderWords } from '#words/order.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
@@ -72,13 +73,7 @@ function WishForm({ sheet: { piece, wish, measures }, frame }: Props) {
         />
       </label>
       {measures.some((of) => of !== 'length') && (
-        <Choice
-          name="sit"
-          label={words.sitLegend}
-          all={['snug', 'easy', 'loose']}
-          chosen={wish.sit}
-          say={words.sits}
-        />
+        <Choice name="sit" label={words.sitLegend} all={SITS} chosen={wish.sit} say={words.sits} />
       )}
       <Choice
         name="hand"

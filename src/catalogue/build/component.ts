@@ -1,6 +1,6 @@
 /** From what the maker wrote to the core's component, with defaults kind to her. */
-import type { Component, ComponentKind, Shape } from '#core/components/component.ts';
-import { isMaterial, DENSITY_G_PER_CM3 } from '#core/components/density.ts';
+import type { Component, ComponentKind, Shape } from '#core/design/component.ts';
+import { isMaterial, DENSITY_G_PER_CM3 } from '#core/design/mass/density.ts';
 import type { CatalogueArgs, CatalogueCode } from '#words/catalogueCodes.ts';
 import { materials } from '../materials.ts';
 import type { Entry } from '../read/entry.ts';

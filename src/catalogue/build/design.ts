@@ -1,6 +1,6 @@
 /** From what the maker wrote to the core's design, before any component is looked up. */
-import type { Component, Wire } from '#core/components/component.ts';
-import type { Design, Section, Strand } from '#core/strand/design.ts';
+import type { Component, Wire } from '#core/design/component.ts';
+import type { Design, Section, Strand } from '#core/design/design.ts';
 import type { FieldPath } from '../read/problem.ts';
 import type { AuthoredPiece, AuthoredSection } from '../schemas/piece.ts';
 

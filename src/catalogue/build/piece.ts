@@ -1,6 +1,6 @@
 /** From what the maker wrote to a piece of the shop, with every truth held against it. */
-import type { Component, Wire } from '#core/components/component.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Component, Wire } from '#core/design/component.ts';
+import type { Rules } from '#core/design/rules.ts';
 import type { Labels, Piece } from '../catalogue.ts';
 import { labelsFor } from '../stored.ts';
 import type { Entry } from '../read/entry.ts';

@@ -1,5 +1,5 @@
 /** From what the maker wrote to the shop and the core's rules. */
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Rules } from '#core/design/rules.ts';
 import type { Shop } from '../catalogue.ts';
 import type { AuthoredRules, AuthoredShop } from '../schemas/shop.ts';
 

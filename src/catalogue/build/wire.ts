@@ -1,5 +1,5 @@
 /** From what the maker wrote to the core's wire. */
-import type { Wire } from '#core/components/component.ts';
+import type { Wire } from '#core/design/component.ts';
 import type { Entry } from '../read/entry.ts';
 import type { AuthoredWire } from '../schemas/wire.ts';
 

@@ -1,6 +1,6 @@
 /** The whole content folder in one go: the catalogue, and everything that is wrong with it. */
 import { existsSync } from 'node:fs';
-import type { Component, Wire } from '#core/components/component.ts';
+import type { Component, Wire } from '#core/design/component.ts';
 import { LANGS, isLang } from '#words/lang.ts';
 import { buildComponent } from '../build/component.ts';
 import { buildPiece } from '../build/piece.ts';

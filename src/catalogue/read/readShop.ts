@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { z } from 'zod';
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Rules } from '#core/design/rules.ts';
 import { buildShop, rulesOf } from '../build/shop.ts';
 import type { Shop } from '../catalogue.ts';
 import { rulesSchema, shopSchema, type AuthoredRules } from '../schemas/shop.ts';

@@ -1,8 +1,8 @@
 /** The listed price against the shop's own rule. */
-import { rulePrice } from '#core/price/price.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import { rulePrice } from '#core/sizing/price/price.ts';
+import type { Rules } from '#core/design/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import type { Entry } from '../read/entry.ts';
 import type { Problem } from '../read/problem.ts';
 import type { AuthoredPiece } from '../schemas/piece.ts';

@@ -1,13 +1,13 @@
 /** The piece can be strung: holes take the wire, the crimp grips, the clasp has room. */
-import { checkDesign } from '#core/components/check.ts';
-import type { Component } from '#core/components/component.ts';
-import { chooseCover, chooseCrimp, crimpFit, WIRES_IN_CRIMP } from '#core/ends/crimp.ts';
-import { checkTail } from '#core/ends/tail.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import { checkDesign } from '#core/design/check/check.ts';
+import type { Component } from '#core/design/component.ts';
+import { chooseCover, chooseCrimp, crimpFit, WIRES_IN_CRIMP } from '#core/design/ends/crimp.ts';
+import { checkTail } from '#core/instructions/tail.ts';
+import type { Rules } from '#core/design/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
-import type { DesignProblem } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
-import { expand } from '#core/strand/expand.ts';
+import type { ValidationError } from '#core/design/validationError.ts';
+import type { Design } from '#core/design/design.ts';
+import { expand } from '#core/design/expand.ts';
 import type { AuthoredStrand } from '../build/design.ts';
 import type { Entry } from '../read/entry.ts';
 import type { FieldPath, Problem } from '../read/problem.ts';
@@ -55,7 +55,7 @@ function retell(
   entry: Piece,
   design: Design,
   path: FieldPath,
-  { code, args }: DesignProblem,
+  { code, args }: ValidationError,
   stock: Stock,
   rules: Rules,
 ): Problem {

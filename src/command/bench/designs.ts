@@ -1,7 +1,7 @@
 /** Bracelets and necklaces of a wanted size to time the computation on. Made up, alike from run to run. */
-import type { Component } from '#core/components/component.ts';
-import type { Rules } from '#core/sizing/rules.ts';
-import type { Design, PieceKind, Section } from '#core/strand/design.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Rules } from '#core/design/rules.ts';
+import type { Design, PieceKind, Section } from '#core/design/design.ts';
 
 function bead(id: string, alongMm: number, over: Partial<Component> = {}): Component {
   return {

@@ -1,9 +1,9 @@
 /** The length fit against a general integer-programming solver on the same designs. */
 import loadHighs from 'highs';
-import { fitStrand, strandLimits } from '#core/fit/fit.ts';
-import type { FitProblem } from '#core/fit/problem.ts';
-import { sumMeasure, type Measure } from '#core/fit/measure.ts';
-import { searchOf } from '#core/fit/search.ts';
+import { fitStrand, strandLimits } from '#core/solver/fit.ts';
+import type { FitProblem } from '#core/solver/problem.ts';
+import { sumMeasure, type Measure } from '#core/solver/measure.ts';
+import { searchOf } from '#core/solver/search.ts';
 import { ms, table } from './table.ts';
 import { time } from './timing.ts';
 

@@ -1,5 +1,5 @@
 /** New pieces out of old ones: other beads of the same size, other counts within their bounds. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import type { AuthoredSection } from '#catalogue/schemas/piece.ts';
 import type { Random } from './random.ts';
 

@@ -1,10 +1,10 @@
 /** The answer as JSON: figures and codes, no sentences. `public/schema/size-answer.json` describes it. */
 import type { Lie } from '#core/body/lie.ts';
-import { costsOf } from '#core/price/costs.ts';
-import type { Choice } from '#core/sizing/choice.ts';
+import { costsOf } from '#core/sizing/price/costs.ts';
+import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
-import { stringing } from '#core/stringing/stringing.ts';
-import type { Stringing } from '#core/stringing/stringing.ts';
+import { stringing } from '#core/instructions/stringing.ts';
+import type { Stringing } from '#core/instructions/stringing.ts';
 import { broughtCautions } from './brought.ts';
 import type { Options } from './options.ts';
 import { liesOf } from './place.ts';

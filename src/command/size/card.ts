@@ -1,10 +1,10 @@
 /** The bench card as text. */
-import { costsOf } from '#core/price/costs.ts';
-import type { Hand } from '#core/sizing/rules.ts';
+import { costsOf } from '#core/sizing/price/costs.ts';
+import type { Hand } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
-import { stringing } from '#core/stringing/stringing.ts';
-import type { StrandCard } from '#core/stringing/card.ts';
-import type { Stringing } from '#core/stringing/stringing.ts';
+import { stringing } from '#core/instructions/stringing.ts';
+import type { StrandCard } from '#core/instructions/card.ts';
+import type { Stringing } from '#core/instructions/stringing.ts';
 import type { Format } from '#words/format.ts';
 import { stringingWords } from '#words/stringing.ts';
 import type { StringingWords } from '#words/stringing.ts';

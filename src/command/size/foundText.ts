@@ -1,6 +1,6 @@
 /** What `--found` found, as text for a person at a terminal. */
 import type { Fitted } from '#core/sizing/target.ts';
-import type { Design, Strand } from '#core/strand/design.ts';
+import type { Design, Strand } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
 import { terminalWords } from '#words/terminal.ts';
 import { isFar } from './measured.ts';

@@ -1,7 +1,7 @@
 /** How well a maker measures, and when a measure is no longer explained by that. */
 import type { Explained } from '#core/sizing/explain.ts';
 import type { Fitted } from '#core/sizing/target.ts';
-import type { Strand } from '#core/strand/design.ts';
+import type { Strand } from '#core/design/design.ts';
 
 /** How far a maker's measuring is off, standard deviation, mm (common practice, no source). */
 export const MEASURING_SD_MM: Readonly<Record<Fitted, number>> = { length: 0.5, girth: 1.5 };

@@ -3,8 +3,16 @@ import { parseArgs } from 'node:util';
 import { near } from '#catalogue/read/near.ts';
 import type { Aim } from '#core/body/place.ts';
 import type { Sex } from '#core/body/neckBase.ts';
-import type { Measure, Pick } from '#core/sizing/choice.ts';
-import type { Hand, Sit } from '#core/sizing/rules.ts';
+import {
+  HANDS,
+  MEASURES,
+  PICKS,
+  SITS,
+  type Hand,
+  type Measure,
+  type Pick,
+  type Sit,
+} from '#core/design/choice.ts';
 import type { Fitted } from '#core/sizing/target.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { LANGS } from '#words/lang.ts';
@@ -54,7 +62,6 @@ export type Read =
   | { readonly ok: 'help'; readonly lang: Lang }
   | { readonly ok: false; readonly lang: Lang; readonly problem: UsageProblem };
 
-const MEASURES = ['wrist', 'ankle', 'neck', 'length'] as const;
 const FOUND = ['found', 'found-girth'] as const;
 const NOT_BESIDE_FOUND = [
   'aim',
@@ -122,9 +129,9 @@ function read(values: Values, positionals: readonly string[], lang: Lang): Optio
       height: length(values, 'height', fallback),
       ageYears: number(values, 'age'),
     },
-    sit: oneOf(values, 'sit', ['snug', 'easy', 'loose']) ?? 'easy',
-    hand: oneOf(values, 'hand', ['left', 'right']) ?? 'right',
-    pick: oneOf(values, 'pick', ['best', 'below', 'above']) ?? 'best',
+    sit: oneOf(values, 'sit', SITS) ?? 'easy',
+    hand: oneOf(values, 'hand', HANDS) ?? 'right',
+    pick: oneOf(values, 'pick', PICKS) ?? 'best',
     quantity: number(values, 'quantity') ?? 1,
     unit,
     lang,

@@ -10,8 +10,8 @@ import { lengthForDrop } from '#core/body/place.ts';
 import type { Aim } from '#core/body/place.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { usual } from '#core/sizing/usual.ts';
-import type { Design } from '#core/strand/design.ts';
-import { expand } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import { expand } from '#core/design/expand.ts';
 import type { Options, Place } from './options.ts';
 
 export type PlaceProblem =

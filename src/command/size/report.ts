@@ -1,9 +1,9 @@
 /** The answer as text for a person at a terminal. */
 import type { Lie } from '#core/body/lie.ts';
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Help, Sizing } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
-import { finishedLengthMm } from '#core/strand/parts.ts';
+import type { Design } from '#core/design/design.ts';
+import { finishedLengthMm } from '#core/design/loopParts.ts';
 import type { Format } from '#words/format.ts';
 import { goodsWords } from '#words/goods.ts';
 import type { Lang } from '#words/lang.ts';

@@ -1,7 +1,7 @@
 /** The `size` command from arguments to exit code, with the outside handed in. */
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import { size } from '#core/sizing/size.ts';
-import { MEASURES } from '#core/sizing/target.ts';
+import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { formatFor } from '#words/format.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
@@ -67,7 +67,7 @@ function answer(subject: Subject, options: Options, terminal: Terminal, format: 
   if (sizing.status === 'refused') {
     terminal.err(sentenceOf(sizingWords(options.lang).problems, sizing.problem, format));
     if (sizing.problem.code === 'measure-wrong-kind') {
-      terminal.err(terminalWords(options.lang).sizedBy(MEASURES[subject.design.kind]));
+      terminal.err(terminalWords(options.lang).sizedBy(MEASURES_OF_KIND[subject.design.kind]));
     }
     return EXIT.refused;
   }

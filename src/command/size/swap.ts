@@ -1,10 +1,10 @@
 /** A piece with another clasp, ring or pendant than it is listed with. */
 import { near } from '#catalogue/read/near.ts';
-import { checkDesign } from '#core/components/check.ts';
-import type { Component } from '#core/components/component.ts';
-import type { DesignProblem } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
-import { closesOnItself, withEnds, withHanging } from '#core/strand/swap.ts';
+import { checkDesign } from '#core/design/check/check.ts';
+import type { Component } from '#core/design/component.ts';
+import type { ValidationError } from '#core/design/validationError.ts';
+import type { Design } from '#core/design/design.ts';
+import { closesOnItself, withEnds, withHanging } from '#core/design/swap.ts';
 
 export const SWAPPED = ['clasp', 'ring', 'pendant'] as const;
 type Part = (typeof SWAPPED)[number];
@@ -33,7 +33,7 @@ export type SwapProblem =
       readonly known: readonly string[];
     }
   | { readonly code: 'clasp-needs-ring'; readonly clasp: string; readonly known: readonly string[] }
-  | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
+  | { readonly code: 'design'; readonly problems: readonly ValidationError[] };
 
 type Stock = Readonly<Record<string, Component>>;
 

@@ -1,8 +1,8 @@
 /** A strung strand as the body feels it. */
-import { hangingMass, sequenceMass } from '../components/strandMass.ts';
-import type { Design } from '../strand/design.ts';
-import type { Placed } from '../strand/expand.ts';
-import { finishedLengthMm } from '../strand/parts.ts';
+import { hangingMass, sequenceMass } from '../design/mass/pieceMass.ts';
+import type { Design } from '../design/design.ts';
+import type { Placed } from '../design/expand.ts';
+import { finishedLengthMm } from '../design/loopParts.ts';
 import type { Load } from './lie.ts';
 
 /** From the wire down to the pendant's middle: its rings, each by its working length, and half of what it hangs. */

@@ -3,7 +3,7 @@ import { CHEST_SLOPE_RAD } from './assumptions.ts';
 import type { Figure } from './figure.ts';
 import { dropMm } from './lie.ts';
 import type { Load } from './lie.ts';
-import { root } from './root.ts';
+import { root } from '../geometry/root.ts';
 
 /** What is to lie at the place: the lowest point of the strand's middle line, or the pendant's middle. */
 export type Aim = 'strand' | 'pendant';

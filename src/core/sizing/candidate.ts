@@ -1,13 +1,13 @@
 /** One piece that can be made, with everything that is shown of it. */
-import { wireMassG } from '../components/mass.ts';
-import { pieceMass } from '../components/strandMass.ts';
-import { takenByRepeat } from '../fit/problem.ts';
+import { wireMassG } from '../design/mass/mass.ts';
+import { pieceMass } from '../design/mass/pieceMass.ts';
+import { takenByRepeat } from '../solver/problem.ts';
 import { solveLoop } from '../geometry/loop.ts';
-import { priceOf } from '../price/price.ts';
-import type { Counts, Design } from '../strand/design.ts';
-import { expand } from '../strand/expand.ts';
-import { finishedLengthMm, loopParts } from '../strand/parts.ts';
-import type { Rules } from './rules.ts';
+import { priceOf } from './price/price.ts';
+import type { Counts, Design } from '../design/design.ts';
+import { expand } from '../design/expand.ts';
+import { finishedLengthMm, loopParts } from '../design/loopParts.ts';
+import type { Rules } from '../design/rules.ts';
 import type { Candidate, Change } from './sizing.ts';
 import type { Fitted } from './target.ts';
 

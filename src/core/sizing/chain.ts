@@ -1,8 +1,8 @@
 /** How far an extender chain is let out to meet a target. */
-import { toNm, type Span } from '../fit/outcome.ts';
-import { strandLoop } from '../fit/measure.ts';
+import { toNm, type Span } from '../solver/outcome.ts';
+import { strandLoop } from '../solver/measure.ts';
 import { solveLoop } from '../geometry/loop.ts';
-import type { Design } from '../strand/design.ts';
+import type { Design } from '../design/design.ts';
 import { wholeChainMm } from './job.ts';
 import type { Fitted } from './target.ts';
 

@@ -1,7 +1,7 @@
 /** The counts behind a finished piece: what a maker has who has the piece and a ruler, but no plan. */
-import { checkDesign } from '../components/check.ts';
-import { explain, type Explanation, type Reckoned } from '../fit/explain.ts';
-import type { Design, Section } from '../strand/design.ts';
+import { checkDesign } from '../design/check/check.ts';
+import { explain, type Explanation, type Reckoned } from '../solver/explain.ts';
+import type { Design, Section } from '../design/design.ts';
 import { measureOf } from './job.ts';
 import { refuse, unlessTooLarge } from './refused.ts';
 import type { Refused } from './sizing.ts';

@@ -1,7 +1,7 @@
 /** What would bring a piece to a size that it can't be brought to as it is. */
-import { searchOf } from '../fit/search.ts';
-import { offNm, toHundredths, toMm, toNm, type Outcome } from '../fit/outcome.ts';
-import type { Design, Section } from '../strand/design.ts';
+import { searchOf } from '../solver/search.ts';
+import { offNm, toHundredths, toMm, toNm, type Outcome } from '../solver/outcome.ts';
+import type { Design, Section } from '../design/design.ts';
 import { measureOf, type Job, type StrandJob } from './job.ts';
 import type { Help } from './sizing.ts';
 

@@ -1,13 +1,13 @@
 /** Everything that sizing a piece comes back to, worked out once. */
-import { tallyFindings, tallyStrand } from '../components/tally.ts';
-import { girthMeasure } from '../fit/girth.ts';
-import { lengthMeasure, type Measure } from '../fit/measure.ts';
-import { fewestCounts, fitProblem, stockLeft, type FitProblem } from '../fit/problem.ts';
-import type { Search } from '../fit/questions.ts';
-import { searchOf } from '../fit/search.ts';
-import type { Counts, Design } from '../strand/design.ts';
+import { tallyFindings, tallyStrand } from '../design/tally.ts';
+import { girthMeasure } from '../solver/girth.ts';
+import { lengthMeasure, type Measure } from '../solver/measure.ts';
+import { fewestCounts, fitProblem, stockLeft, type FitProblem } from '../solver/problem.ts';
+import type { Search } from '../solver/questions.ts';
+import { searchOf } from '../solver/search.ts';
+import type { Counts, Design } from '../design/design.ts';
 import { nestingOf, type Nesting } from './nest.ts';
-import type { Rules } from './rules.ts';
+import type { Rules } from '../design/rules.ts';
 import { fittedOf, type Fitted } from './target.ts';
 
 /** One strand's problem, and everything that may be asked about it. */

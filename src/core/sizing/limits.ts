@@ -1,10 +1,10 @@
 /** The measures that a whole piece can be made in, and what ends them. */
-import type { StrandLimits } from '../fit/fit.ts';
-import { toMm } from '../fit/outcome.ts';
-import type { FitProblem } from '../fit/problem.ts';
-import type { Measure } from './choice.ts';
+import type { StrandLimits } from '../solver/fit.ts';
+import { toMm } from '../solver/outcome.ts';
+import type { FitProblem } from '../solver/problem.ts';
+import type { Measure, Sit } from '../design/choice.ts';
 import type { Job } from './job.ts';
-import type { Rules, Sit } from './rules.ts';
+import type { Rules } from '../design/rules.ts';
 import type { Limits, SizingProblem } from './sizing.ts';
 import { askedOf } from './target.ts';
 

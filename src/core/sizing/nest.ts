@@ -2,10 +2,10 @@
 import { figureOf } from '../body/figure.ts';
 import { loadOf } from '../body/load.ts';
 import { nestLengths, type NestStrand } from '../body/nest.ts';
-import { root } from '../body/root.ts';
-import type { Design } from '../strand/design.ts';
-import { expand, type Placed } from '../strand/expand.ts';
-import { finishedLengthMm } from '../strand/parts.ts';
+import { root } from '../geometry/root.ts';
+import type { Design } from '../design/design.ts';
+import { expand, type Placed } from '../design/expand.ts';
+import { finishedLengthMm } from '../design/loopParts.ts';
 import { usual } from './usual.ts';
 
 /** What the strands of a piece are fitted to, each for a target of the first one. */

@@ -1,9 +1,9 @@
 /** Fits every strand of a piece, one after the other, out of one stock. */
-import { fitStrand, strandLimits, type StrandFit } from '../fit/fit.ts';
-import { offNm, toMm, toNm, type Outcome } from '../fit/outcome.ts';
-import type { Counts } from '../strand/design.ts';
+import { fitStrand, strandLimits, type StrandFit } from '../solver/fit.ts';
+import { offNm, toMm, toNm, type Outcome } from '../solver/outcome.ts';
+import type { Counts } from '../design/design.ts';
 import { chainUsedMm } from './chain.ts';
-import type { Pick } from './choice.ts';
+import type { Pick } from '../design/choice.ts';
 import type { Job, StrandJob } from './job.ts';
 
 /** One strand as planned: what it was asked, out of what, and what came of it. */

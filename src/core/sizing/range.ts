@@ -1,14 +1,14 @@
 /** Every size that a piece can be made in. */
-import { checkDesign } from '../components/check.ts';
-import { coverOf, intersect, type Interval } from '../fit/cover.ts';
-import type { StrandLimits } from '../fit/fit.ts';
-import { toMm, toNm } from '../fit/outcome.ts';
-import type { Design } from '../strand/design.ts';
-import type { Measure } from './choice.ts';
+import { checkDesign } from '../design/check/check.ts';
+import { coverOf, intersect, type Interval } from '../solver/cover.ts';
+import type { StrandLimits } from '../solver/fit.ts';
+import { toMm, toNm } from '../solver/outcome.ts';
+import type { Design } from '../design/design.ts';
+import type { Measure, Sit } from '../design/choice.ts';
 import { jobOf, type Job } from './job.ts';
 import { reachOf } from './reach.ts';
 import { refuse, unlessTooLarge } from './refused.ts';
-import type { Rules, Sit } from './rules.ts';
+import type { Rules } from '../design/rules.ts';
 import type { Limits, Refused } from './sizing.ts';
 import { askedOf, type Fitted } from './target.ts';
 

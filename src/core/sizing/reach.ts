@@ -1,12 +1,12 @@
 /** How far a whole piece can be made smaller and larger, or why it can't be made at all. */
-import { tally } from '../components/tally.ts';
-import { strandLimits, type StrandLimits } from '../fit/fit.ts';
-import { fewestCounts } from '../fit/problem.ts';
-import type { Design } from '../strand/design.ts';
-import type { Measure } from './choice.ts';
+import { tally } from '../design/tally.ts';
+import { strandLimits, type StrandLimits } from '../solver/fit.ts';
+import { fewestCounts } from '../solver/problem.ts';
+import type { Design } from '../design/design.ts';
+import type { Measure, Sit } from '../design/choice.ts';
 import type { Job } from './job.ts';
 import { apartProblem, limitsOf } from './limits.ts';
-import type { Rules, Sit } from './rules.ts';
+import type { Rules } from '../design/rules.ts';
 import { refuse } from './refused.ts';
 import type { Limits, Refused, SizingProblem } from './sizing.ts';
 

@@ -1,5 +1,5 @@
 /** What is given in place of an answer where there is none. */
-import { TooLarge } from '../fit/tooLarge.ts';
+import { TooLarge } from '../solver/tooLarge.ts';
 import type { Refused, SizingProblem } from './sizing.ts';
 
 export function refuse(problem: SizingProblem): Refused {

@@ -1,9 +1,9 @@
 /** A buyer's choice in, the piece she would get out. */
-import { checkDesign } from '../components/check.ts';
-import type { Design } from '../strand/design.ts';
-import type { Choice } from './choice.ts';
+import { checkDesign } from '../design/check/check.ts';
+import type { Design } from '../design/design.ts';
+import type { Choice } from '../design/choice.ts';
 import { refuse } from './refused.ts';
-import type { Rules } from './rules.ts';
+import type { Rules } from '../design/rules.ts';
 import { sizeChecked } from './sizeChecked.ts';
 import type { Sizing } from './sizing.ts';
 

@@ -1,14 +1,14 @@
 /** A buyer's choice in, the piece she would get out, for a design that is known to be sound. */
-import { adviseHand } from '../hand/hand.ts';
-import type { Design } from '../strand/design.ts';
+import { adviseHand } from './hand/hand.ts';
+import type { Design } from '../design/design.ts';
 import { candidate, type Listing } from './candidate.ts';
-import type { Choice, Pick } from './choice.ts';
+import type { Choice, Pick } from '../design/choice.ts';
 import { whatHelps } from './help.ts';
 import { jobOf, type Job } from './job.ts';
 import { planStrands, type Plan } from './plan.ts';
 import { reachOf } from './reach.ts';
 import { refuse, unlessTooLarge } from './refused.ts';
-import type { Rules } from './rules.ts';
+import type { Rules } from '../design/rules.ts';
 import type { Candidate, Help, Sizing } from './sizing.ts';
 import { choiceProblem, targetOf } from './target.ts';
 

@@ -2,10 +2,11 @@
  * What comes out when a piece is sized. Codes and figures only: `words/`
  * makes sentences of them, so that buyer, maker and terminal read the same.
  */
-import type { Counts } from '../strand/design.ts';
-import type { Choice } from './choice.ts';
-import type { HandAdvice } from '../hand/hand.ts';
-import type { Placed } from '../strand/expand.ts';
+import type { Counts } from '../design/design.ts';
+import type { ValidationError } from '../design/validationError.ts';
+import type { Choice } from '../design/choice.ts';
+import type { HandAdvice } from './hand/hand.ts';
+import type { Placed } from '../design/expand.ts';
 
 /** One section's change from the design as it stands in the shop. */
 export type Change = {
@@ -90,31 +91,7 @@ export type SizingProblem =
   | { readonly code: 'stock'; readonly component: string; readonly have: number; readonly need: number }
   /** No size suits all strands: one is never below `leastMm`, another never above `mostMm`, in the first strand's measure. */
   | { readonly code: 'strands-apart'; readonly leastMm: number; readonly mostMm: number }
-  | { readonly code: 'design'; readonly problems: readonly DesignProblem[] };
-
-export type DesignProblem = {
-  readonly code:
-    /** Not the shape of a design at all: a field is missing or of another type. */
-    | 'bad-shape'
-    | 'unknown-component'
-    | 'unknown-material'
-    /** A hole that doesn't take one wire. */
-    | 'hole-too-small'
-    /** A crimp that doesn't take its wires. */
-    | 'crimp-too-small'
-    /** A cover made for another closed crimp. */
-    | 'cover-wrong'
-    | 'no-strand'
-    | 'bad-measure'
-    | 'bad-counts'
-    | 'wrong-kind'
-    | 'ways'
-    | 'too-large';
-  /** Path within the design, e.g. `strands.0.sections.2`. */
-  readonly at: string;
-  /** What the message names: ids, measures in mm. */
-  readonly args: Readonly<Record<string, string | number>>;
-};
+  | { readonly code: 'design'; readonly problems: readonly ValidationError[] };
 
 /** In place of an answer where there is none. */
 export type Refused = { readonly status: 'refused'; readonly problem: SizingProblem };

@@ -1,29 +1,20 @@
 /** From what a buyer asks to what is fitted, and back. */
 import { neckBase } from '../body/neckBase.ts';
-import type { PieceKind } from '../strand/design.ts';
-import type { Choice, Measure } from './choice.ts';
-import type { Rules, Sit } from './rules.ts';
+import type { PieceKind } from '../design/design.ts';
+import { HANDS, MEASURES_OF_KIND, PICKS, SITS } from '../design/choice.ts';
+import type { Choice, MeasureOf, Sit } from '../design/choice.ts';
+import type { Rules } from '../design/rules.ts';
 import type { SizingProblem } from './sizing.ts';
 
 /** Which measure of a piece is brought to the target. */
 export type Fitted = 'length' | 'girth';
-
-type Of = Measure['of'];
-
-/** By what each kind of piece may be sized. */
-export const MEASURES: Readonly<Record<PieceKind, readonly Of[]>> = {
-  bracelet: ['wrist'],
-  anklet: ['ankle'],
-  collar: ['neck'],
-  necklace: ['neck', 'length'],
-};
 
 /**
  * Measures that may be meant, mm; beyond them a unit or a digit is wrong. From
  * a child of two to well beyond the largest adult in the surveys `body/` names;
  * lengths from the tightest collar to a rope worn in three rounds.
  */
-const SENSE_MM: Readonly<Record<Of, readonly [number, number]>> = {
+const SENSE_MM: Readonly<Record<MeasureOf, readonly [number, number]>> = {
   wrist: [80, 300],
   ankle: [110, 400],
   neck: [180, 650],
@@ -41,17 +32,15 @@ function easeMm(rules: Rules, kind: PieceKind, sit: Sit): number {
   return Number.isFinite(ease) ? ease : 0;
 }
 
-const SITS: readonly unknown[] = ['snug', 'easy', 'loose'] satisfies Choice['sit'][];
-const HANDS: readonly unknown[] = ['left', 'right'] satisfies Choice['hand'][];
-const PICKS: readonly unknown[] = ['best', 'below', 'above'] satisfies Choice['pick'][];
+const isOneOf = (values: readonly unknown[], value: unknown): boolean => values.includes(value);
 
 /** A choice from outside may be anything at all. */
 function misshapen(choice: Choice | null | undefined): SizingProblem | null {
   const measure: unknown = choice?.measure;
   if (typeof measure !== 'object' || measure === null) return { code: 'choice', field: 'measure' };
-  if (!SITS.includes(choice?.sit)) return { code: 'choice', field: 'sit' };
-  if (!HANDS.includes(choice?.hand)) return { code: 'choice', field: 'hand' };
-  return PICKS.includes(choice?.pick) ? null : { code: 'choice', field: 'pick' };
+  if (!isOneOf(SITS, choice?.sit)) return { code: 'choice', field: 'sit' };
+  if (!isOneOf(HANDS, choice?.hand)) return { code: 'choice', field: 'hand' };
+  return isOneOf(PICKS, choice?.pick) ? null : { code: 'choice', field: 'pick' };
 }
 
 /** Why a choice can't be sized, or null. Takes any value. */
@@ -59,7 +48,7 @@ export function choiceProblem(kind: PieceKind, choice: Choice): SizingProblem | 
   const shape = misshapen(choice);
   if (shape !== null) return shape;
   const { of, mm } = choice.measure;
-  if (!MEASURES[kind].includes(of)) {
+  if (!MEASURES_OF_KIND[kind].includes(of)) {
     return { code: 'measure-wrong-kind', of: typeof of === 'string' ? of : '', kind };
   }
   if (typeof mm !== 'number' || !(mm > 0))
@@ -76,14 +65,14 @@ export function choiceProblem(kind: PieceKind, choice: Choice): SizingProblem | 
 }
 
 /** Finished length or inside girth that meets a body's measure or a wanted length, mm. */
-export function targetOf(rules: Rules, kind: PieceKind, of: Of, mm: number, sit: Sit): number {
+export function targetOf(rules: Rules, kind: PieceKind, of: MeasureOf, mm: number, sit: Sit): number {
   if (of === 'length') return mm;
   const ease = easeMm(rules, kind, sit);
   return kind === 'necklace' ? neckBase(mm).mm + ease : mm + ease;
 }
 
 /** The body's measure (or the wanted length) that a finished length or inside girth meets, mm: the inverse of `targetOf`. */
-export function askedOf(rules: Rules, kind: PieceKind, of: Of, fittedMm: number, sit: Sit): number {
+export function askedOf(rules: Rules, kind: PieceKind, of: MeasureOf, fittedMm: number, sit: Sit): number {
   if (of === 'length') return fittedMm;
   const worn = fittedMm - easeMm(rules, kind, sit);
   if (kind !== 'necklace') return worn;

@@ -1,11 +1,11 @@
 /** The piece as it stands in the shop. */
-import type { Counts, Design } from '../strand/design.ts';
+import type { Counts, Design } from '../design/design.ts';
 import { candidate } from './candidate.ts';
-import type { Rules } from './rules.ts';
+import type { Rules } from '../design/rules.ts';
 import type { Candidate } from './sizing.ts';
 import { fittedOf } from './target.ts';
 
-export { usualCounts as usual } from '../strand/usualCounts.ts';
+export { usualCounts as usual } from '../design/usualCounts.ts';
 
 /**
  * A piece by its counts, measured as it is and against no target: `errorMm` is

@@ -1,5 +1,5 @@
 /** One component on the wire, painted: its surfaces, figure, hole, lines, gloss and edge. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import { lightnessOf, tone } from '../colour/tone.ts';
 import { hash, stream } from '../seed/seed.ts';
 import { element, num } from '../svg/text.ts';

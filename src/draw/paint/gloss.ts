@@ -1,5 +1,5 @@
 /** The mirror image of the lamp on a polished surface: a soft sheen and, harder and smaller, a point. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import { element, num, type Attributes } from '../svg/text.ts';
 import type { Ink } from './ink.ts';
 import { glow } from './glow.ts';

@@ -1,5 +1,5 @@
 /** The cloth a piece is shown on: pale, a little of the opposite of the beads' own colour, lighter where the lamp is. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import { lightnessOf, mix, tone } from '../colour/tone.ts';
 import type { Box } from '../svg/document.ts';
 import { element } from '../svg/text.ts';

@@ -1,5 +1,5 @@
 /** Light on a surface: which gradient or flat colour it takes. */
-import type { Look } from '#core/components/component.ts';
+import type { Look } from '#core/design/component.ts';
 import type { Gradient, Stop } from './gradient.ts';
 import { brightness, type Light } from './light.ts';
 import type { Material, Tint } from './material/material.ts';

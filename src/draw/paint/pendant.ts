@@ -1,6 +1,6 @@
 /** What hangs from the middle of the wire: rings, then the pendant. */
-import type { Component } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 
 import { num } from '../svg/text.ts';
 import { paintBead } from './bead.ts';

@@ -1,5 +1,5 @@
 /** Components where they stand. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import type { Spot } from '../place/spot.ts';
 import { hash } from '../seed/seed.ts';
 import { element, num } from '../svg/text.ts';

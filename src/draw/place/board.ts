@@ -1,7 +1,7 @@
 /** A piece on the bead board: a groove a strand, zero at the very middle of what is strung. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
-import { finishedLengthMm } from '#core/strand/parts.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
+import { finishedLengthMm } from '#core/design/loopParts.ts';
 import { placeAlong } from './along.ts';
 import { claspEnd, closingOnce, hangingChain, placeEndAlong, ringEnd, type ClosingSpot } from './closing.ts';
 import { groove, type Groove } from './groove.ts';

@@ -1,6 +1,6 @@
 /** What closes a strand, where it is not on the strand: wire loops, extender, ring, clasp. */
-import type { Component } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 import type { Curve } from './curve.ts';
 
 /** One piece of the closing; x along it, its far bearing points at ±alongMm / 2. */

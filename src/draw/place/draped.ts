@@ -1,6 +1,6 @@
 /** A necklace laid out to be looked at: hanging in a curve from beyond the picture's upper edge, its middle below. */
 import { hang } from '#core/body/hanging.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { placeAlong } from './along.ts';
 import { hanging } from './hanging.ts';
 import { toParts, type Spot } from './spot.ts';

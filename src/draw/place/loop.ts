@@ -1,8 +1,8 @@
 /** A closed strand, seen along the arm: where core's loop has every part. */
 import { solveLoop, type Loop } from '#core/geometry/loop.ts';
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
-import { loopParts } from '#core/strand/parts.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
+import { loopParts } from '#core/design/loopParts.ts';
 import { claspEnd, hangingChain, ringEnd, type ClosingSpot } from './closing.ts';
 import { toParts, type Spot } from './spot.ts';
 

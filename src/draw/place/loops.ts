@@ -1,6 +1,6 @@
 /** All strands of a closed piece, so that each is seen: one behind the other, or one within the other. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { closingOnce } from './closing.ts';
 import { placeLoop, type PlacedLoop } from './loop.ts';
 

@@ -1,6 +1,6 @@
 /** Where one component sits in a drawing. Millimetres, x to the right, y down, as SVG has it. */
-import type { Component } from '#core/components/component.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Placed } from '#core/design/expand.ts';
 
 export type Spot = {
   readonly component: Component;

@@ -1,5 +1,5 @@
 /** How far apart the centres of two neighbours on a bent strand are. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 
 /**
  * Least distance (mm) between the centres of two components whose holes turn by `turnRad`, touching and

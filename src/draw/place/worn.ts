@@ -4,7 +4,7 @@
  * measures are true, and only then tilted into the picture.
  */
 import type { Lie } from '#core/body/lie.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { placeAlong } from './along.ts';
 import { arc, joined, type Curve } from './curve.ts';
 import { hanging } from './hanging.ts';

@@ -1,6 +1,6 @@
 /** A piece laid on the bead board: zero in the middle, marks both ways, the clasp on the chosen hand's side. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk, type Ink } from '../paint/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';

@@ -1,8 +1,8 @@
 /** A necklace on a body: neck, shoulders and chest from the front, and the strand lying as computed. */
 import type { Figure } from '#core/body/figure.ts';
 import type { Sex } from '#core/body/neckBase.ts';
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { mixInk, type Ink } from '../paint/ink.ts';
 import { paintHanging } from '../paint/pendant.ts';
 import { paintSpots } from '../paint/strand.ts';

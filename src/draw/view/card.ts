@@ -1,6 +1,6 @@
 /** The picture that stands for a piece in lists and at the head of its page, where it has no photograph. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { groundFor, paintGround } from '../paint/ground.ts';
 import { mixInk } from '../paint/ink.ts';
 import { svgDocument, type Box, type Caption } from '../svg/document.ts';

@@ -1,5 +1,5 @@
 /** Closed strands, painted: shared by the loop and the wrist. */
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import type { Ink } from '../paint/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';

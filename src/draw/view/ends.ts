@@ -1,6 +1,6 @@
 /** A close-up of the clasp's end: wire loop, crimp, cover, and the tail run back through the end beads. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { STEEL, wireLine } from '../paint/finding/wire.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk } from '../paint/ink.ts';

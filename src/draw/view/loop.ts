@@ -1,6 +1,6 @@
 /** A piece closed, seen along the arm: the cylinder it passes round and the beads lifted off it. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { mixInk } from '../paint/ink.ts';
 import { placeLoops } from '../place/loops.ts';
 import { svgDocument, type Caption } from '../svg/document.ts';

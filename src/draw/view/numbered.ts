@@ -1,6 +1,6 @@
 /** The bench card's picture: every component in stringing order, numbered, in rows that fit the paper. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk } from '../paint/ink.ts';
 import { paintSpots } from '../paint/strand.ts';

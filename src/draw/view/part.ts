@@ -1,6 +1,6 @@
 /** One component by itself, as it lies on the bench: a few beads in a row, a clasp, what hangs. */
-import type { Component } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 import { groundFor, paintGround } from '../paint/ground.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk, type Ink } from '../paint/ink.ts';

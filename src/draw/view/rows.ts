@@ -1,6 +1,6 @@
 /** The strands of a piece as rows one below the other, closed by one clasp. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import {
   claspEnd,
   closingOnce,

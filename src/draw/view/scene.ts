@@ -1,8 +1,8 @@
 /** A piece as a picture to be looked at, on its ground: what card and share are made of. */
-import type { Component } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
-import { finishedLengthMm } from '#core/strand/parts.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
+import { finishedLengthMm } from '#core/design/loopParts.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import type { Ink } from '../paint/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';

@@ -1,6 +1,6 @@
 /** The picture that goes with a link to a piece: 1200 × 630, the piece and its name. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { groundFor, paintGround } from '../paint/ground.ts';
 import { mixInk } from '../paint/ink.ts';
 import { breakLines, LETTER_SHARE } from '../svg/lines.ts';

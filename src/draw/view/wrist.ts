@@ -1,6 +1,6 @@
 /** A bracelet on its wrist, seen along the arm: how much air there is. */
-import type { Design } from '#core/strand/design.ts';
-import type { Placed } from '#core/strand/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
 import { mixInk } from '../paint/ink.ts';
 import { placeLoops } from '../place/loops.ts';
 import { svgDocument, type Box, type Caption } from '../svg/document.ts';

@@ -1,5 +1,5 @@
 /** What somebody set in the form while its code was still on the way: nobody should have to write her size twice. */
-import { MEASURES, SITS, HANDS } from '#order/document.ts';
+import { MEASURES, SITS, HANDS } from '#core/design/choice.ts';
 import type { SizerAction } from '../model/sizerState.ts';
 
 /**

@@ -1,6 +1,6 @@
 /** How the piece meets the wish, and which beads are added or left out for it. */
 import type { Candidate } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import { netChange, type PartChange } from '../model/changes.ts';

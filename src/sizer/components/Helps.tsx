@@ -1,6 +1,6 @@
 /** What would bring the piece to the wanted size: for the buyer to ask, and the maker to decide. */
 import type { Help } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import type { NamedHelp } from '#words/en/sizing.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';

@@ -1,5 +1,5 @@
 /** Line drawings of where the tape goes. Each is 120 by 90; `tape` marks the tape, drawn in the accent colour. */
-import type { Measure } from '#core/sizing/choice.ts';
+import type { Measure } from '#core/design/choice.ts';
 
 type Lines = { readonly body: readonly string[]; readonly tape: readonly string[] };
 

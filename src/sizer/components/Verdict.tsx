@@ -1,7 +1,7 @@
 /** Where no piece meets the wish: what can be had instead, and why. Nothing where one does. */
-import type { Pick } from '#core/sizing/choice.ts';
+import type { Pick } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import type { Sized } from '../model/outcome.ts';

@@ -1,8 +1,9 @@
 /** All that a buyer says: what she goes by, the measure, how it should sit, and her clasp hand. */
+import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import type { ComponentChildren } from 'preact';
-import type { HandAdvice } from '#core/hand/hand.ts';
+import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { Format } from '#words/format.ts';
-import { measuresOf, type SizerState } from '../model/sizerState.ts';
+import { type SizerState } from '../model/sizerState.ts';
 import { Choices } from './Choices.tsx';
 import { Measure, type MeasureProps } from './Measure.tsx';
 
@@ -17,7 +18,7 @@ export type WishesProps = MeasureProps & {
 export function Wishes({ piece, built, words, handle, id, lang, format, advice, how }: WishesProps) {
   const { state, dispatch } = handle;
   const { kind } = piece.design;
-  const measures = measuresOf(kind);
+  const measures = MEASURES_OF_KIND[kind];
   const sits = Object.entries(words.sits) as [SizerState['sit'], string][];
   const hands = Object.entries(words.hands) as [SizerState['hand'], string][];
   return (

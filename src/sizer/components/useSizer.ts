@@ -1,4 +1,5 @@
 /** The state of one sizing island: model and memory joined to Preact. */
+import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { useEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
@@ -8,7 +9,7 @@ import type { Outcome } from '../model/outcome.ts';
 import type { Store } from '../model/ports.ts';
 import { recall, remember } from '../model/remember.ts';
 import { sliderMm } from '../model/slider.ts';
-import { measuresOf, reduce, startOf, type SizerAction, type SizerState } from '../model/sizerState.ts';
+import { reduce, startOf, type SizerAction, type SizerState } from '../model/sizerState.ts';
 import type { PieceForSizer, ShopForSizer } from '../props.ts';
 import { useLoaded } from './useLoaded.ts';
 
@@ -70,7 +71,7 @@ export function useSizer(
   latest.current = changeUnit;
   useEffect(() => {
     // After the first render: what the page was built with must be what hydration finds.
-    const recalled = recall(store, measuresOf(piece.design.kind));
+    const recalled = recall(store, MEASURES_OF_KIND[piece.design.kind]);
     const started = before.reduce(reduce, { ...state, ...recalled });
     dispatch({ type: 'restore', state: started });
     if (before.length > 0) {

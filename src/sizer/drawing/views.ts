@@ -1,5 +1,5 @@
 /** The ways a piece is shown. */
-import type { PieceKind } from '#core/strand/design.ts';
+import type { PieceKind } from '#core/design/design.ts';
 
 export type DrawnView = 'straight' | 'closed';
 export type View = DrawnView | 'worn';

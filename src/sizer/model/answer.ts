@@ -1,5 +1,5 @@
 /** From what the buyer wrote to what she would get. */
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { describe, usual } from '#core/sizing/usual.ts';

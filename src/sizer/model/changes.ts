@@ -1,6 +1,6 @@
 /** What sizing adds to the piece and leaves out of it, summed over its sections. */
 import type { Candidate } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 
 export type PartChange = { readonly name: string; readonly count: number };
 

@@ -1,7 +1,7 @@
 /** The figures of one piece that the buyer reads. */
 import type { Candidate } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
-import { finishedLengthMm } from '#core/strand/parts.ts';
+import type { Design } from '#core/design/design.ts';
+import { finishedLengthMm } from '#core/design/loopParts.ts';
 
 export type PieceFigures = {
   /** Of every strand. */

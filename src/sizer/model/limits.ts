@@ -1,6 +1,5 @@
 /** The measures a piece can be made in, as the buyer measures them. */
-import type { Measure } from '#core/sizing/choice.ts';
-import type { Sit } from '#core/sizing/rules.ts';
+import type { Measure, Sit } from '#core/design/choice.ts';
 import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
 import type { PieceForSizer } from '../props.ts';

@@ -1,5 +1,5 @@
 /** What an answer to the buyer is, and what is read off it. The answers themselves come from `answer.ts`. */
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { parseLength, type LengthProblem } from '#core/units/length.ts';
 import type { BuyerUnit, SizerState } from './sizerState.ts';

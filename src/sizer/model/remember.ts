@@ -1,7 +1,7 @@
 /** What this device remembers between visits: unit, hand and sit, and each measure as last written. Never sent anywhere. */
-import type { Measure } from '#core/sizing/choice.ts';
+import type { Measure } from '#core/design/choice.ts';
 import { parseLength } from '#core/units/length.ts';
-import { HANDS, MEASURES, SITS } from '#order/document.ts';
+import { HANDS, MEASURES, SITS } from '#core/design/choice.ts';
 import type { Store } from './ports.ts';
 import type { SizerState } from './sizerState.ts';
 

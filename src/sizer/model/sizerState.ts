@@ -1,7 +1,6 @@
 /** What the buyer has set so far, and how each of her actions changes it. Pure: no browser, no computation of sizes. */
-import type { Measure, Pick } from '#core/sizing/choice.ts';
-import type { Hand, Sit } from '#core/sizing/rules.ts';
-import type { PieceKind } from '#core/strand/design.ts';
+import { MEASURES_OF_KIND, type Hand, type Measure, type Pick, type Sit } from '#core/design/choice.ts';
+import type { PieceKind } from '#core/design/design.ts';
 import { parseLength } from '#core/units/length.ts';
 
 export type BuyerUnit = 'in' | 'cm';
@@ -29,22 +28,9 @@ export type SizerAction =
   | { readonly type: 'pick'; readonly pick: Pick }
   | { readonly type: 'restore'; readonly state: Partial<SizerState> };
 
-const MEASURES: Readonly<Record<PieceKind, readonly [Measure['of'], ...Measure['of'][]]>> = {
-  bracelet: ['wrist'],
-  anklet: ['ankle'],
-  collar: ['neck'],
-  // A length first: it is exact, where a length worked out from the neck is an estimate.
-  necklace: ['length', 'neck'],
-};
-
-/** The measures that a kind of piece can be sized by, the usual one first. */
-export function measuresOf(kind: PieceKind): readonly [Measure['of'], ...Measure['of'][]] {
-  return MEASURES[kind];
-}
-
 /** Before the buyer has done anything; also what the page is built with. */
 export function startOf(kind: PieceKind, unit: BuyerUnit): SizerState {
-  return { of: measuresOf(kind)[0], text: '', unit, sit: 'easy', hand: 'right', pick: 'best' };
+  return { of: MEASURES_OF_KIND[kind][0], text: '', unit, sit: 'easy', hand: 'right', pick: 'best' };
 }
 
 /** The state after an action. A new size forgets the pick, which belonged to the old one. */

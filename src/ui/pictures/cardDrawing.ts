@@ -8,7 +8,7 @@
  */
 import type { Piece } from '#catalogue/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
-import { expand } from '#core/strand/expand.ts';
+import { expand } from '#core/design/expand.ts';
 import { CARD_BOX, drawCard } from '#draw/view/card.ts';
 import { cached, keyOf } from './cache.ts';
 import { rasterise } from './encode.ts';

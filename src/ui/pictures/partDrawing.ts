@@ -1,6 +1,6 @@
 /** The drawing of one bead, pendant or clasp by itself, a few KB of SVG. */
-import type { Component } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 import { drawPart } from '#draw/view/part.ts';
 import { keyOf } from './cache.ts';
 

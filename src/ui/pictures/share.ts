@@ -1,7 +1,7 @@
 /** The picture of a piece that others show when its address is passed on. */
 import type { Piece, Shop } from '#catalogue/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
-import { expand } from '#core/strand/expand.ts';
+import { expand } from '#core/design/expand.ts';
 import { drawShare } from '#draw/view/share.ts';
 import { cached, keyOf } from './cache.ts';
 import { shareJpeg } from './encode.ts';

@@ -1,5 +1,5 @@
 /** What a size changes in a piece, in words. */
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { formatLength } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';

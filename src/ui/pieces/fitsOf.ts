@@ -1,7 +1,7 @@
 /** For which bodies and lengths a piece can be made, from its range. */
-import type { Measure } from '#core/sizing/choice.ts';
+import type { Measure } from '#core/design/choice.ts';
 import type { Range } from '#core/sizing/range.ts';
-import type { PieceKind } from '#core/strand/design.ts';
+import type { PieceKind } from '#core/design/design.ts';
 import type { Stretch } from '../search/marks.ts';
 import { ASKED_BY } from './sizeRows.ts';
 

@@ -1,7 +1,7 @@
 /** What a piece is looked through by: each has a list of the pieces with it, and a picture. Nobody looks for a crimp. */
 import { sharesOf } from '#catalogue/facets.ts';
-import type { Component } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 
 /** All that is strung or hung, most seen first, then the clasp. */
 export function lookedFor(design: Design): readonly Component[] {

@@ -1,5 +1,5 @@
 /** A component's measures as a bead seller writes them: millimetres, along × across where they differ. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import { formatNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 

@@ -1,8 +1,8 @@
 /** What a piece is made of at its usual size, in the order a reader looks for it. */
-import type { Component, ComponentKind } from '#core/components/component.ts';
-import { massOf } from '#core/components/mass.ts';
-import { tally } from '#core/components/tally.ts';
-import type { Counts, Design } from '#core/strand/design.ts';
+import type { Component, ComponentKind } from '#core/design/component.ts';
+import { massOf } from '#core/design/mass/mass.ts';
+import { tally } from '#core/design/tally.ts';
+import type { Counts, Design } from '#core/design/design.ts';
 
 export type PartRow = { readonly component: Component; readonly count: number; readonly massG: number };
 

@@ -1,10 +1,10 @@
 /** The table of sizes of a piece, worked out at build by the functions that the island uses. */
 import type { Catalogue, Piece } from '#catalogue/catalogue.ts';
-import type { Measure } from '#core/sizing/choice.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Measure } from '#core/design/choice.ts';
+import type { Rules } from '#core/design/rules.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
-import type { PieceKind } from '#core/strand/design.ts';
+import type { PieceKind } from '#core/design/design.ts';
 import type { Lang } from '#words/lang.ts';
 import { roundSizes } from './steps.ts';
 

@@ -1,8 +1,8 @@
 /** Pictures of how ordering to size works, drawn from a bracelet of the shop. */
 import type { Piece } from '#catalogue/catalogue.ts';
-import { tally } from '#core/components/tally.ts';
-import { adviseHand } from '#core/hand/hand.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import { tally } from '#core/design/tally.ts';
+import { adviseHand } from '#core/sizing/hand/hand.ts';
+import type { Rules } from '#core/design/rules.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { drawBoard } from '#draw/view/board.ts';

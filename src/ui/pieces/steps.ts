@@ -1,6 +1,6 @@
 /** The round sizes that a table names between two limits. */
 import type { Lang } from '#words/lang.ts';
-import type { PieceKind } from '#core/strand/design.ts';
+import type { PieceKind } from '#core/design/design.ts';
 
 const MM_PER_INCH = 25.4;
 /** More rows than this are not read; the step doubles until they fit. */

@@ -1,7 +1,7 @@
 /** A piece laid straight over a ruler of the reader's unit, at its usual size. */
 import { textsOf, type Piece } from '#catalogue/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
-import { expand } from '#core/strand/expand.ts';
+import { expand } from '#core/design/expand.ts';
 import { drawStraight } from '#draw/view/straight.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';

@@ -3,7 +3,7 @@ import type { Piece } from '#catalogue/catalogue.ts';
 import { figureOf, type Figure } from '#core/body/figure.ts';
 import { lieOf, type Lie } from '#core/body/lie.ts';
 import { loadOf } from '#core/body/load.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Rules } from '#core/design/rules.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { drawBody, type WornStrand } from '#draw/view/body.ts';
 import { airMm, drawWrist } from '#draw/view/wrist.ts';

@@ -5,7 +5,7 @@
  * and whose last is not below the wanted size, without those that miss it.
  * Two short values a piece cost the index far less than every size it fits.
  */
-import type { Measure } from '#core/sizing/choice.ts';
+import type { Measure } from '#core/design/choice.ts';
 
 type Of = Measure['of'];
 

@@ -1,6 +1,6 @@
 /** Die Überschriften der Werkkarte und der Blätter, die mit dem Stück gehen. */
-import type { HandAdvice } from '#core/hand/hand.ts';
-import type { BoardMark } from '#core/stringing/board.ts';
+import type { HandAdvice } from '#core/sizing/hand/hand.ts';
+import type { BoardMark } from '#core/instructions/board.ts';
 import type { benchCard as en } from '../en/benchCard.ts';
 import type { Format } from '../format.ts';
 

@@ -1,5 +1,5 @@
 /** Was auf dem Weg einer Bestellung gesagt wird: Formular, Stand, E-Mail und Zettel. */
-import type { Measure } from '#core/sizing/choice.ts';
+import type { Measure } from '#core/design/choice.ts';
 import type { order as english } from '../en/order.ts';
 import type { FormProblem, SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';

@@ -1,9 +1,8 @@
 /** Was die Kundin liest, während sie ein Stück auf ihr Maß bringt. */
-import type { HandAdvice } from '#core/hand/hand.ts';
-import type { Measure } from '#core/sizing/choice.ts';
-import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { HandAdvice } from '#core/sizing/hand/hand.ts';
+import type { Hand, Measure, Sit } from '#core/design/choice.ts';
 import type { SizingProblem } from '#core/sizing/sizing.ts';
-import type { PieceKind } from '#core/strand/design.ts';
+import type { PieceKind } from '#core/design/design.ts';
 import type { LengthProblem } from '#core/units/length.ts';
 import type { NamedHelp, sizing as english } from '../en/sizing.ts';
 import type { Sentences } from '../sentence.ts';

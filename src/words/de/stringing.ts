@@ -1,8 +1,8 @@
 /** Was die Macherin beim Auffädeln liest. */
 import type { AssumptionCode } from '#core/body/assumptions.ts';
 import type { FigureProblem } from '#core/body/figure.ts';
-import type { StrengthCaveat } from '#core/ends/strength.ts';
-import type { Step, StepArgs, StepCode } from '#core/stringing/steps.ts';
+import type { StrengthCaveat } from '#core/instructions/strength.ts';
+import type { Step, StepArgs, StepCode } from '#core/instructions/steps.ts';
 import type { NameOf, stringing as en } from '../en/stringing.ts';
 import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';

@@ -1,5 +1,5 @@
 /** Was das Terminal sagt. */
-import type { DesignProblem } from '#core/sizing/sizing.ts';
+import type { ValidationError } from '#core/design/validationError.ts';
 import type { terminal as en } from '../en/terminal.ts';
 import { fromPit, pitBand } from './pit.ts';
 
@@ -15,7 +15,7 @@ const SITS = { snug: 'eng', easy: 'bequem', loose: 'weit' };
 const HANDS = { left: 'linken', right: 'rechten' };
 const SIDES = { left: 'linke', right: 'rechte' };
 
-const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
+const designProblems: Readonly<Record<ValidationError['code'], string>> = {
   'bad-shape': 'hat nicht die Form eines Entwurfs',
   'unknown-component': 'nennt ein Teil, das es nicht gibt',
   'unknown-material': 'ist aus einem Material, dessen Gewicht nicht bekannt ist',
@@ -37,7 +37,7 @@ const PARTS: Readonly<Record<string, string>> = { clasp: 'Verschluss', ring: 'Ri
 const choices = (known: readonly string[]): string =>
   known.length === 0 ? 'Unter den Teilen ist keines dieser Art.' : `Es gibt: ${known.join(', ')}.`;
 
-function designProblemLine({ code, at, args }: DesignProblem): string {
+function designProblemLine({ code, at, args }: ValidationError): string {
   const figures = Object.entries(args).map(([name, value]) => `${name} ${value}`);
   return `  ${at === '' ? 'Der Entwurf' : at} ${designProblems[code]}${figures.length > 0 ? ` (${figures.join(', ')})` : ''}.`;
 }

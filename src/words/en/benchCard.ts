@@ -1,6 +1,6 @@
 /** The headings of the bench card and of the sheets that go with a piece. Steps and checks are in `stringing.ts`. */
-import type { HandAdvice } from '#core/hand/hand.ts';
-import type { BoardMark } from '#core/stringing/board.ts';
+import type { HandAdvice } from '#core/sizing/hand/hand.ts';
+import type { BoardMark } from '#core/instructions/board.ts';
 import type { Format } from '../format.ts';
 
 const END: Readonly<Record<BoardMark['ends'], string>> = {

@@ -1,5 +1,5 @@
 /** What pieces are made of, closed by, warned of and cared for. */
-import type { Material } from '#core/components/density.ts';
+import type { Material } from '#core/design/mass/density.ts';
 
 const materials: Readonly<Record<Material, string>> = {
   quartz: 'quartz',

@@ -1,5 +1,5 @@
 /** How to measure, in words; read off the page as it was built, never by the island. */
-import type { Measure } from '#core/sizing/choice.ts';
+import type { Measure } from '#core/design/choice.ts';
 
 export const measuring = {
   title: 'How to measure',

@@ -1,5 +1,5 @@
 /** What is said on an order's road: the form, where the order stands, the e-mail and the slip. */
-import type { Measure } from '#core/sizing/choice.ts';
+import type { Measure } from '#core/design/choice.ts';
 import type { Format } from '../format.ts';
 import type { FormProblem, OrderFacts, OrderRow, SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';

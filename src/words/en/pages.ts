@@ -1,5 +1,5 @@
 /** What the public pages say around the maker's own texts. English is the contract for the other languages. */
-import type { PieceKind } from '#core/strand/design.ts';
+import type { PieceKind } from '#core/design/design.ts';
 import type { Format } from '../format.ts';
 import { fromPit } from './pit.ts';
 

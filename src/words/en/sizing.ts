@@ -1,9 +1,8 @@
 /** What the buyer reads while she sizes a piece. English is the contract for the other languages. */
-import type { HandAdvice } from '#core/hand/hand.ts';
-import type { Measure } from '#core/sizing/choice.ts';
-import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { HandAdvice } from '#core/sizing/hand/hand.ts';
+import type { Hand, Measure, Sit } from '#core/design/choice.ts';
 import type { Help, Limits, SizingProblem } from '#core/sizing/sizing.ts';
-import type { PieceKind } from '#core/strand/design.ts';
+import type { PieceKind } from '#core/design/design.ts';
 import type { LengthProblem } from '#core/units/length.ts';
 import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';

@@ -1,15 +1,15 @@
 /** What the maker reads while she strings: steps, checks and their doubts. English is the contract. */
 import type { AssumptionCode } from '#core/body/assumptions.ts';
 import type { FigureProblem } from '#core/body/figure.ts';
-import type { MassBasis } from '#core/components/mass.ts';
-import type { CoverFit, CrimpFit } from '#core/ends/crimp.ts';
-import type { GuardCheck } from '#core/ends/guard.ts';
-import type { Flexibility, StrengthCaveat } from '#core/ends/strength.ts';
-import type { TailCheck } from '#core/ends/tail.ts';
-import type { Facing } from '#core/hand/facing.ts';
-import type { Balance } from '#core/stringing/balance.ts';
-import type { HungPendant } from '#core/stringing/hungPendant.ts';
-import type { Step, StepArgs, StepCode } from '#core/stringing/steps.ts';
+import type { MassBasis } from '#core/design/mass/mass.ts';
+import type { CoverFit, CrimpFit } from '#core/design/ends/crimp.ts';
+import type { GuardCheck } from '#core/design/ends/guard.ts';
+import type { Flexibility, StrengthCaveat } from '#core/instructions/strength.ts';
+import type { TailCheck } from '#core/instructions/tail.ts';
+import type { Facing } from '#core/sizing/hand/facing.ts';
+import type { Balance } from '#core/instructions/balance.ts';
+import type { HungPendant } from '#core/instructions/hungPendant.ts';
+import type { Step, StepArgs, StepCode } from '#core/instructions/steps.ts';
 import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
 

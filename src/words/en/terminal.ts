@@ -1,7 +1,8 @@
 /** What the terminal says. English is the contract. */
-import type { Costs } from '#core/price/costs.ts';
-import type { DesignProblem, Limits } from '#core/sizing/sizing.ts';
-import type { Hand, Sit } from '#core/sizing/rules.ts';
+import type { Costs } from '#core/sizing/price/costs.ts';
+import type { Limits } from '#core/sizing/sizing.ts';
+import type { ValidationError } from '#core/design/validationError.ts';
+import type { Hand, Sit } from '#core/design/choice.ts';
 import type { Format } from '../format.ts';
 import { fromPit, pitBand } from './pit.ts';
 
@@ -9,7 +10,7 @@ const KINDS = { necklace: 'necklace', bracelet: 'bracelet', anklet: 'anklet', co
 
 const OF = { wrist: 'Wrist', ankle: 'Ankle', neck: 'Neck', length: 'Finished length' };
 
-const designProblems: Readonly<Record<DesignProblem['code'], string>> = {
+const designProblems: Readonly<Record<ValidationError['code'], string>> = {
   'bad-shape': 'isn’t of the form a design has',
   'unknown-component': 'names a component that isn’t there',
   'unknown-material': 'is of a material whose weight isn’t known',
@@ -166,7 +167,7 @@ It ends with
     'not-json': ({ message }: { readonly message: string }) => `Standard input isn’t JSON: ${message}`,
     'input-too-long': ({ most }: { readonly most: number }) =>
       `Standard input has more than ${most} characters; no design needs as many.`,
-    design: ({ problems }: { readonly problems: readonly DesignProblem[] }) =>
+    design: ({ problems }: { readonly problems: readonly ValidationError[] }) =>
       ['The design can’t be strung as it is:', ...problems.map(designProblemLine)].join('\n'),
   },
   place: {
@@ -229,7 +230,7 @@ It ends with
   strand: (f: Format, number: number): string => `Strand ${f.number(number)}`,
 };
 
-function designProblemLine({ code, at, args }: DesignProblem): string {
+function designProblemLine({ code, at, args }: ValidationError): string {
   const figures = Object.entries(args).map(([name, value]) => `${name} ${value}`);
   return `  ${at === '' ? 'The design' : at} ${designProblems[code]}${figures.length > 0 ? ` (${figures.join(', ')})` : ''}.`;
 }

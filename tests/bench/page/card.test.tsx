@@ -13,7 +13,7 @@ import { OrderView } from '#bench/view/OrderView.tsx';
 import { paymentLink } from '#bench/hand/letters.ts';
 import type { Catalogue } from '#catalogue/catalogue.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
-import { stringing } from '#core/stringing/stringing.ts';
+import { stringing } from '#core/instructions/stringing.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { demoCatalogue, NOW_MS, openShop, orderFor, type Shop } from '../desk/shop.ts';
 

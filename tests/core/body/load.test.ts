@@ -4,9 +4,9 @@ import { lieOf } from '#core/body/lie.ts';
 import { figureOf } from '#core/body/figure.ts';
 import { hang } from '#core/body/hanging.ts';
 import { loadOf, pendantMiddleMm } from '#core/body/load.ts';
-import { expand } from '#core/strand/expand.ts';
-import type { Design } from '#core/strand/design.ts';
-import { ball, component, design, section, strand } from '#tests/core/fit/designs.ts';
+import { expand } from '#core/design/expand.ts';
+import type { Design } from '#core/design/design.ts';
+import { ball, component, design, section, strand } from '../designs.ts';
 
 const one = (id: string) => [{ component: id, count: 1 }];
 

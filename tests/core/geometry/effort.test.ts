@@ -4,11 +4,11 @@
  * same radius only later shows here.
  */
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { girthByRelaxing } from '#core/fit/verifyGirth.ts';
+import { girthByRelaxing } from '#core/verify/girth.ts';
 import { closeTaut } from '#core/geometry/close.ts';
 import { solveLoop, type Part } from '#core/geometry/loop.ts';
 import { loadTaut, newTaut, outlinesOf, type Taut } from '#core/geometry/taut.ts';
-import { verifyLoop } from '#core/geometry/verifyLoop.ts';
+import { verifyLoop } from '#core/verify/loop.ts';
 
 const swept = vi.hoisted(() => ({ times: 0 }));
 

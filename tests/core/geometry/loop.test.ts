@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { MOST_LOOP_PARTS, solveLoop, type Part } from '#core/geometry/loop.ts';
-import { leastDistanceMm, verifyLoop } from '#core/geometry/verifyLoop.ts';
+import { leastDistanceMm, verifyLoop } from '#core/verify/loop.ts';
 
 const ball = (mm: number): Part => ({ alongMm: mm, acrossMm: mm, roundingMm: mm / 2 });
 const sharp = (alongMm: number, acrossMm: number, roundingMm = 0): Part => ({

@@ -1,9 +1,9 @@
 /** Strands on which the kernel's shortcuts for runs of one bead must not be taken. */
 import { describe, expect, test } from 'vitest';
-import { girthByRelaxing } from '#core/fit/verifyGirth.ts';
+import { girthByRelaxing } from '#core/verify/girth.ts';
 import { solveLoop } from '#core/geometry/loop.ts';
 import type { Part } from '#core/geometry/part.ts';
-import { verifyLoop } from '#core/geometry/verifyLoop.ts';
+import { verifyLoop } from '#core/verify/loop.ts';
 
 /** Six long and rounded alike, so that any two neighbours are as far apart; only their widths differ. */
 const wide = (acrossMm: number): Part => ({ alongMm: 6, acrossMm, roundingMm: 3 });

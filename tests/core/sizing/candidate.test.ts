@@ -1,23 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { lengthMeasure } from '#core/fit/measure.ts';
-import { girthMeasure } from '#core/fit/girth.ts';
+import { lengthMeasure } from '#core/solver/measure.ts';
+import { girthMeasure } from '#core/solver/girth.ts';
 import { chainUsedMm } from '#core/sizing/chain.ts';
 import { wholeChainMm } from '#core/sizing/job.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Fitted } from '#core/sizing/target.ts';
 import { describe as describePiece } from '#core/sizing/usual.ts';
-import type { Design } from '#core/strand/design.ts';
-import { withEnds } from '#core/strand/swap.ts';
-import {
-  design,
-  focalBracelet,
-  rules,
-  section,
-  strand,
-  tubeBracelet,
-  ball,
-} from '#tests/core/fit/designs.ts';
+import type { Design } from '#core/design/design.ts';
+import { withEnds } from '#core/design/swap.ts';
+import { design, focalBracelet, rules, section, strand, tubeBracelet, ball } from '../designs.ts';
 import { asking, ENDS_MM, plain, run, within } from './plain.ts';
 
 const made = (piece: Design, counts: readonly (readonly number[])[]): Candidate =>

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { explainPiece, type Explained, type Found } from '#core/sizing/explain.ts';
-import type { Explanation } from '#core/fit/explain.ts';
-import type { Design } from '#core/strand/design.ts';
-import { focalBracelet } from '#tests/core/fit/designs.ts';
+import type { Explanation } from '#core/solver/explain.ts';
+import type { Design } from '#core/design/design.ts';
+import { focalBracelet } from '../designs.ts';
 import { ENDS_MM, plain, run } from './plain.ts';
 
 const sixes = plain([{ sections: [run('run', 'b6', [50, 40, 60])] }]);

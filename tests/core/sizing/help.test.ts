@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Help } from '#core/sizing/sizing.ts';
-import type { Design } from '#core/strand/design.ts';
-import { section } from '#tests/core/fit/designs.ts';
+import type { Design } from '#core/design/design.ts';
+import { section } from '../designs.ts';
 import { asking, ENDS_MM, plain, run, within } from './plain.ts';
 
 /** What helps a piece to a length of so many millimetres of beads. */

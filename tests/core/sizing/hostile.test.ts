@@ -1,12 +1,12 @@
 /** Whatever is handed in, `size` and `range` answer: no exception, no figure that is none, no endless search. */
 import { expect, test } from 'vitest';
 import { explainPiece } from '#core/sizing/explain.ts';
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import { range } from '#core/sizing/range.ts';
 import { size } from '#core/sizing/size.ts';
-import type { Design } from '#core/strand/design.ts';
-import { focalBracelet, necklace, rules, tubeBracelet } from '#tests/core/fit/designs.ts';
-import { random, randomDesign, type Random } from '#tests/core/fit/random.ts';
+import type { Design } from '#core/design/design.ts';
+import { focalBracelet, necklace, rules, tubeBracelet } from '../designs.ts';
+import { random, randomDesign, type Random } from '../random.ts';
 import { damage } from '#tests/support/damage.ts';
 
 const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 1_000_000 : 20_000;

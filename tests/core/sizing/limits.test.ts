@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { range, type Range } from '#core/sizing/range.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
 import { size } from '#core/sizing/size.ts';
-import type { Design } from '#core/strand/design.ts';
-import { withEnds } from '#core/strand/swap.ts';
-import { section } from '#tests/core/fit/designs.ts';
+import type { Design } from '#core/design/design.ts';
+import { withEnds } from '#core/design/swap.ts';
+import { section } from '../designs.ts';
 import { asking, ENDS_MM, plain, run, within } from './plain.ts';
 
 function known(piece: Design, toleranceMm = 1): Extract<Range, { status: 'known' }> {

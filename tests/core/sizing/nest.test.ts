@@ -4,8 +4,8 @@ import { loadOf } from '#core/body/load.ts';
 import { nestLengths } from '#core/body/nest.ts';
 import { nestingOf } from '#core/sizing/nest.ts';
 import { usual } from '#core/sizing/usual.ts';
-import { expand } from '#core/strand/expand.ts';
-import type { Design } from '#core/strand/design.ts';
+import { expand } from '#core/design/expand.ts';
+import type { Design } from '#core/design/design.ts';
 import { ENDS_MM, plain, run, type Line } from './plain.ts';
 
 const nested = (lines: readonly Line[], nestGapMm: number): Design =>

@@ -1,9 +1,9 @@
 /** Necklaces whose length is added up in the head: 28 mm of ends (clasp 10, ring 4, two loops of 4, two covers of 3), then beads. */
-import type { Component } from '#core/components/component.ts';
-import type { Choice } from '#core/sizing/choice.ts';
-import type { Rules } from '#core/sizing/rules.ts';
-import type { Design, Section } from '#core/strand/design.ts';
-import { ball, component, design, rules, section, strand } from '#tests/core/fit/designs.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Choice } from '#core/design/choice.ts';
+import type { Rules } from '#core/design/rules.ts';
+import type { Design, Section } from '#core/design/design.ts';
+import { ball, component, design, rules, section, strand } from '../designs.ts';
 
 /** What every such necklace has besides its beads, mm. */
 export const ENDS_MM = 28;

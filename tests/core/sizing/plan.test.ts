@@ -6,8 +6,8 @@ import { size } from '#core/sizing/size.ts';
 import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Sizing } from '#core/sizing/sizing.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
-import type { Design } from '#core/strand/design.ts';
-import { ball, design, focalBracelet, rules, section, strand } from '#tests/core/fit/designs.ts';
+import type { Design } from '#core/design/design.ts';
+import { ball, design, focalBracelet, rules, section, strand } from '../designs.ts';
 import { asking, ENDS_MM, plain, run, within } from './plain.ts';
 
 const sized = (piece: Design, beadsMm: number, toleranceMm = 1, quantity = 1): Sizing =>

@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { verifyCandidate } from '#core/fit/verifyCandidate.ts';
-import type { Choice } from '#core/sizing/choice.ts';
+import { verifyCandidate } from '#core/verify/candidate.ts';
+import type { Choice } from '#core/design/choice.ts';
 import { range } from '#core/sizing/range.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
-import type { Component } from '#core/components/component.ts';
-import type { Design, PieceKind } from '#core/strand/design.ts';
-import { focalBracelet, necklace, rules, tubeBracelet } from '#tests/core/fit/designs.ts';
-import { random, randomDesign } from '#tests/core/fit/random.ts';
+import type { Component } from '#core/design/component.ts';
+import type { Design, PieceKind } from '#core/design/design.ts';
+import { focalBracelet, necklace, rules, tubeBracelet } from '../designs.ts';
+import { random, randomDesign } from '../random.ts';
 
 const KINDS: readonly PieceKind[] = ['necklace', 'bracelet'];
 

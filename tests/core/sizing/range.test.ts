@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { range } from '#core/sizing/range.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Rules } from '#core/design/rules.ts';
 import { size } from '#core/sizing/size.ts';
-import { choose } from '#tests/core/fit/answers.ts';
-import { necklace, rules, tubeBracelet } from '#tests/core/fit/designs.ts';
+import { choose } from '../verify/answers.ts';
+import { necklace, rules, tubeBracelet } from '../designs.ts';
 
 test('at no tolerance a range is single sizes, each of them met', () => {
   const exact: Rules = { ...rules, toleranceMm: { necklace: 0, bracelet: 0, anklet: 0, collar: 0 } };

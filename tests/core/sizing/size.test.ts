@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { neckBase } from '#core/body/neckBase.ts';
-import { verifySizing } from '#core/fit/verify.ts';
-import type { Choice } from '#core/sizing/choice.ts';
+import { verifySizing } from '#core/verify/sizing.ts';
+import type { Choice } from '#core/design/choice.ts';
 import { explainPiece } from '#core/sizing/explain.ts';
 import { range } from '#core/sizing/range.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Sizing } from '#core/sizing/sizing.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Rules } from '#core/design/rules.ts';
 import { describe as describePiece } from '#core/sizing/usual.ts';
-import type { Design, Strand } from '#core/strand/design.ts';
-import { withEnds } from '#core/strand/swap.ts';
+import type { Design, Strand } from '#core/design/design.ts';
+import { withEnds } from '#core/design/swap.ts';
 import {
   ball,
   design,
@@ -21,7 +21,7 @@ import {
   strand,
   strict,
   tubeBracelet,
-} from '#tests/core/fit/designs.ts';
+} from '../designs.ts';
 import { twoStrands } from '#tests/support/workshop.ts';
 
 type Of = Choice['measure']['of'];

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { Choice } from '#core/sizing/choice.ts';
-import type { Rules } from '#core/sizing/rules.ts';
+import type { Choice } from '#core/design/choice.ts';
+import type { Rules } from '#core/design/rules.ts';
 import { size } from '#core/sizing/size.ts';
-import type { Design } from '#core/strand/design.ts';
-import { withEnds, withHanging } from '#core/strand/swap.ts';
-import { ball, necklace, rules } from '#tests/core/fit/designs.ts';
+import type { Design } from '#core/design/design.ts';
+import { withEnds, withHanging } from '#core/design/swap.ts';
+import { ball, necklace, rules } from '../designs.ts';
 
 describe('a clasp or pendant swapped by the buyer', () => {
   const asked: Choice = {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { neckBase } from '#core/body/neckBase.ts';
-import type { Choice, Measure } from '#core/sizing/choice.ts';
+import type { Choice, Measure } from '#core/design/choice.ts';
 import { askedOf, choiceProblem, targetOf } from '#core/sizing/target.ts';
-import type { PieceKind } from '#core/strand/design.ts';
-import { rules } from '#tests/core/fit/designs.ts';
+import type { PieceKind } from '#core/design/design.ts';
+import { rules } from '../designs.ts';
 
 type Of = Measure['of'];
 

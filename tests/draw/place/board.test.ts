@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { adviseHand } from '#core/hand/hand.ts';
-import { boardOf } from '#core/stringing/board.ts';
-import { rowsOf } from '#core/stringing/rows.ts';
+import { adviseHand } from '#core/sizing/hand/hand.ts';
+import { boardOf } from '#core/instructions/board.ts';
+import { rowsOf } from '#core/instructions/rows.ts';
 import { layBoard } from '#draw/place/board.ts';
 import { pieces, usualSequences } from '../designs.ts';
 import { overlapMm } from '../overlap.ts';

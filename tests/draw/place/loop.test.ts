@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { solveLoop } from '#core/geometry/loop.ts';
-import { loopParts } from '#core/strand/parts.ts';
+import { loopParts } from '#core/design/loopParts.ts';
 import { placeLoop } from '#draw/place/loop.ts';
 import { pieces, usualSequences } from '../designs.ts';
 import { overlapMm } from '../overlap.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { finishedLengthMm } from '#core/strand/parts.ts';
+import { finishedLengthMm } from '#core/design/loopParts.ts';
 import { claspEnd, lengthOfEnd, ringEnd } from '#draw/place/closing.ts';
 import { toParts, turnedRound } from '#draw/place/spot.ts';
 import { lengthOf, placeStraight } from '#draw/place/straight.ts';

@@ -1,7 +1,7 @@
 /** The picture of a piece shows what hangs from it, whole, whether it is draped or lies closed. */
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { CARD_BOX, drawCard } from '#draw/view/card.ts';
 import { pieces, usualSequences } from '../designs.ts';
 

@@ -1,6 +1,6 @@
 /** What hangs from a closed piece: an extender's chain from its ring, a pendant from its middle. */
 import { expect, it } from 'vitest';
-import { withEnds, withHanging } from '#core/strand/swap.ts';
+import { withEnds, withHanging } from '#core/design/swap.ts';
 import { drawLoop } from '#draw/view/loop.ts';
 import { placeLoops } from '#draw/place/loops.ts';
 import { focalBracelet, pendantNecklace } from '#tests/support/workshop.ts';

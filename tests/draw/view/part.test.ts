@@ -1,7 +1,7 @@
 /** Every kind of part by itself: whole in its picture, large enough to be seen, small beside large ones. */
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import { groundFor, paintGround } from '#draw/paint/ground.ts';
 import { mixInk } from '#draw/paint/ink.ts';
 import { svgDocument } from '#draw/svg/document.ts';

@@ -5,7 +5,7 @@ import { changesText } from '#ui/pieces/changesText.ts';
 import { fitsOf } from '#ui/pieces/fitsOf.ts';
 import { ASKED_BY, sizeTable } from '#ui/pieces/sizeRows.ts';
 import { roundSizes } from '#ui/pieces/steps.ts';
-import { tally } from '#core/components/tally.ts';
+import { tally } from '#core/design/tally.ts';
 import { usual } from '#core/sizing/usual.ts';
 
 const { catalogue } = readCatalogue('content');

@@ -1,5 +1,5 @@
 /** The marks on the bead board, both ways from zero; strands with the same marks share them. */
-import type { Board } from '#core/stringing/board.ts';
+import type { Board } from '#core/instructions/board.ts';
 import type { BenchCardWords } from '#words/benchCard.ts';
 import type { Format } from '#words/format.ts';
 

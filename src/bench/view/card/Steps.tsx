@@ -1,5 +1,5 @@
 /** The steps, each at its moment, each with a box to tick. */
-import type { StepCode } from '#core/stringing/steps.ts';
+import type { StepCode } from '#core/instructions/steps.ts';
 import type { BenchCardWords } from '#words/benchCard.ts';
 import type { StepLine } from '../../page/stepList.ts';
 

@@ -2,7 +2,7 @@
 import type { BenchCardWords } from '#words/benchCard.ts';
 import type { Format } from '#words/format.ts';
 import type { StringingWords } from '#words/stringing.ts';
-import type { Stringing } from '#core/stringing/stringing.ts';
+import type { Stringing } from '#core/instructions/stringing.ts';
 import { FactList, type Fact } from '../FactList.tsx';
 
 type Props = {

@@ -1,6 +1,6 @@
 /** What closes a strand, painted where it lies. */
-import type { Component, Look, Shape } from '#core/components/component.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Component, Look, Shape } from '#core/design/component.ts';
+import type { Design } from '#core/design/design.ts';
 import type { ClosingSpot } from '../../place/closing.ts';
 import type { Ink } from '../ink.ts';
 import { lightOn } from '../light.ts';

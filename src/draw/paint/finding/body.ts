@@ -1,5 +1,5 @@
 /** The solid part of a clasp: a silhouette filled with its material's light. */
-import type { Look } from '#core/components/component.ts';
+import type { Look } from '#core/design/component.ts';
 import { element } from '../../svg/text.ts';
 import type { Ink } from '../ink.ts';
 import { layLight } from '../lay.ts';

@@ -1,5 +1,5 @@
 /** An extender's chain: round links, alternately seen from the face and from the edge. */
-import type { Look } from '#core/components/component.ts';
+import type { Look } from '#core/design/component.ts';
 import { num, pair } from '../../svg/text.ts';
 import { bar, circlePath } from './bar.ts';
 

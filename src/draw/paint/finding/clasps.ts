@@ -2,7 +2,7 @@
  * Clasps, one function each: bearing points at x = ±half the working length,
  * the eye that takes the wire on the right, metal reaching past both.
  */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import { element, num, pair } from '../../svg/text.ts';
 import type { Ink } from '../ink.ts';
 import type { Light } from '../light.ts';

@@ -1,5 +1,5 @@
 /** A ring lying with its face to the eye. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import { bar, circlePath } from './bar.ts';
 
 /** Wire of a ring whose outer measure isn't beyond its inside, as a share of it. */

@@ -1,5 +1,5 @@
 /** The stringing wire: the loop at each end, and the line that carries the beads. */
-import type { Component, Look } from '#core/components/component.ts';
+import type { Component, Look } from '#core/design/component.ts';
 import { num, pair } from '../../svg/text.ts';
 import { bar } from './bar.ts';
 

@@ -1,5 +1,5 @@
 /** Every material by its family. */
-import type { Look } from '#core/components/component.ts';
+import type { Look } from '#core/design/component.ts';
 import { glass } from './glass.ts';
 import type { Material } from './material.ts';
 import { metal } from './metal.ts';

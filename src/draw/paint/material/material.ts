@@ -1,5 +1,5 @@
 /** What a material does with light; one file each beside this one. */
-import type { Look } from '#core/components/component.ts';
+import type { Look } from '#core/design/component.ts';
 import type { Ink } from '../ink.ts';
 
 /** A figure is drawn in a box of ±half measures round the component's centre, the hole along x. */

@@ -1,5 +1,5 @@
 /** Every bead's shape; what closes a strand is drawn in `finding/`. */
-import type { Component, Shape } from '#core/components/component.ts';
+import type { Component, Shape } from '#core/design/component.ts';
 import { ball } from './ball.ts';
 import { bicone } from './bicone.ts';
 import { cap } from './cap.ts';

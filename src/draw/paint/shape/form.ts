@@ -1,5 +1,5 @@
 /** What a shape hands to the painter: outlines and how they lie to the light, no colours. */
-import type { Component } from '#core/components/component.ts';
+import type { Component } from '#core/design/component.ts';
 import type { Attributes } from '../../svg/text.ts';
 
 /** One SVG shape, in millimetres round the component's centre, the hole along x. */

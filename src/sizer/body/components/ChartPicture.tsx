@@ -2,7 +2,7 @@
 import { useMemo, useRef } from 'preact/hooks';
 import { bodyBox, drawBody, type BodyOptions, type WornStrand } from '#draw/view/body.ts';
 import { placeAt } from '#draw/view/pointer.ts';
-import type { Design } from '#core/strand/design.ts';
+import type { Design } from '#core/design/design.ts';
 
 export type ChartPictureProps = {
   readonly design: Design;

@@ -1,5 +1,5 @@
 /** From the form to the order document, and from the document to a mail and a file. */
-import type { Choice } from '#core/sizing/choice.ts';
+import type { Choice } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { parseLength } from '#core/units/length.ts';
 import { compose } from '#order/compose.ts';

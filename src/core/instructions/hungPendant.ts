@@ -1,0 +1,55 @@
+/** What hangs at the middle: rings, facing, and the two components that it hangs between. */
+import { facing } from '../sizing/hand/facing.ts';
+import type { Facing } from '../sizing/hand/facing.ts';
+import type { Design } from '../design/design.ts';
+import type { Placed } from '../design/expand.ts';
+
+export type HungPendant = {
+  readonly pendant: string;
+  /** Rings from the wire down. */
+  readonly rings: readonly string[];
+  /** null where the pendant's loop isn't stated. */
+  readonly facing: Facing | null;
+  /** Neighbours on the wire, by id; null where it would hang at an end. */
+  readonly left: string | null;
+  readonly right: string | null;
+  /** True between two equal components, so that it centres and swings free (common practice, no source). */
+  readonly centred: boolean;
+  /** Place of the gap that it hangs in, from the middle of what is strung; 0 or the half of a bead in the way. */
+  readonly offMiddleMm: number;
+};
+
+type Gap = { readonly left: Placed; readonly right: Placed; readonly offMm: number };
+
+/** The gap between two components nearest the middle; the first of two as near. */
+function middleGap(strung: readonly Placed[]): Gap | null {
+  const total = strung.reduce((sum, { component }) => sum + component.alongMm, 0);
+  let best: Gap | null = null;
+  let at = 0;
+  strung.forEach((left, index) => {
+    at += left.component.alongMm;
+    const right = strung[index + 1];
+    const offMm = at - total / 2;
+    if (right !== undefined && (best === null || Math.abs(offMm) < Math.abs(best.offMm) - 1e-9)) {
+      best = { left, right, offMm };
+    }
+  });
+  return best;
+}
+
+/** How the design's pendant hangs on strand 0 as expanded; null where it hangs none. */
+export function hungPendant(design: Design, sequence: readonly Placed[]): HungPendant | null {
+  if (design.hanging === null) return null;
+  const gap = middleGap(sequence.filter((placed) => placed.section !== 'end'));
+  const left = gap?.left.component.id ?? null;
+  const right = gap?.right.component.id ?? null;
+  return {
+    pendant: design.hanging.pendant,
+    rings: design.hanging.rings,
+    facing: facing(design),
+    left,
+    right,
+    centred: left !== null && left === right,
+    offMiddleMm: Math.abs(gap?.offMm ?? 0) < 1e-6 ? 0 : (gap?.offMm ?? 0),
+  };
+}

@@ -1,0 +1,103 @@
+/** The bench card's data: everything the maker needs to string one piece, from one candidate. */
+import type { Component } from '../design/component.ts';
+import { pieceMass } from '../design/mass/pieceMass.ts';
+import { coverFit, crimpFit, WIRES_IN_CRIMP } from '../design/ends/crimp.ts';
+import { cutLength } from '../design/ends/cut.ts';
+import { checkGuard } from '../design/ends/guard.ts';
+import { flexibility, strengthOf } from './strength.ts';
+import { checkTail } from './tail.ts';
+import { solveLoop } from '../geometry/loop.ts';
+import { adviseHand } from '../sizing/hand/hand.ts';
+import type { Hand } from '../design/choice.ts';
+import type { Rules } from '../design/rules.ts';
+import type { Candidate } from '../sizing/sizing.ts';
+import type { Design } from '../design/design.ts';
+import type { Placed } from '../design/expand.ts';
+import { finishedLengthMm, loopParts } from '../design/loopParts.ts';
+import { balanceOf } from './balance.ts';
+import { boardOf } from './board.ts';
+import type { Card, EndsCard, StrandCard } from './card.ts';
+import { hungPendant } from './hungPendant.ts';
+import { pullOf } from './pull.ts';
+import { rowsOf } from './rows.ts';
+import { stepsOf } from './steps.ts';
+import type { Step } from './steps.ts';
+
+export type Stringing = Card & { readonly steps: readonly Step[] };
+
+/** What is strung between the crimps, in order. */
+function betweenEnds(sequence: readonly Placed[]): Component[] {
+  return sequence.filter(({ section }) => section !== 'end').map(({ component }) => component);
+}
+
+function strandCard(
+  design: Design,
+  rules: Rules,
+  sequence: readonly Placed[],
+  index: number,
+  claspSide: 'left' | 'right',
+  chainUsedMm: number,
+): StrandCard {
+  const beads = betweenEnds(sequence);
+  const rows = rowsOf(design, sequence);
+  const { slackMm } = solveLoop(loopParts(design, sequence, chainUsedMm));
+  const beadsMm = beads.reduce((sum, { alongMm }) => sum + alongMm, 0);
+  const wireMm = design.wire.diameterMm;
+  return {
+    id: design.strands[index]?.id ?? '',
+    rows,
+    count: beads.length,
+    finishedLengthMm: finishedLengthMm(design, sequence),
+    slackMm,
+    cut: cutLength(design, rules, beadsMm, slackMm),
+    board: boardOf(rows, claspSide),
+    tails: {
+      clasp: checkTail(beads, wireMm, rules.wire.tailMm),
+      ring: checkTail(beads.toReversed(), wireMm, rules.wire.tailMm),
+    },
+  };
+}
+
+function endsCard(design: Design, rules: Rules, chainUsedMm: number): EndsCard {
+  const { ends, components, wire } = design;
+  // A design that lacks its crimp never passes `checkDesign`; here it only may not throw.
+  const crimp = components[ends.crimp] ?? { id: ends.crimp, holeMm: 0, closedMm: null };
+  const cover = ends.cover === null ? undefined : components[ends.cover];
+  const guard = ends.guard === null ? undefined : components[ends.guard];
+  return {
+    clasp: ends.clasp,
+    ring: ends.ring,
+    loopMm: ends.loopMm,
+    extenderMm: ends.extenderMm,
+    chainUsedMm,
+    crimp: crimpFit(crimp, WIRES_IN_CRIMP, wire.diameterMm, rules.wire.crimpPlayMm),
+    cover: cover === undefined ? null : coverFit(cover, crimp),
+    guard: guard === undefined ? null : checkGuard(guard, wire.diameterMm),
+  };
+}
+
+/**
+ * All of the bench card, recomputed from a candidate's sequences.
+ * @param design one that `checkDesign` passes; @param candidate what is to be strung.
+ */
+export function stringing(design: Design, rules: Rules, candidate: Candidate, hand: Hand): Stringing {
+  const advice = adviseHand(design, hand, candidate.counts);
+  const claspSide = advice.boardSide ?? 'left';
+  const strands = candidate.sequences.map((sequence, index) =>
+    strandCard(design, rules, sequence, index, claspSide, candidate.chainUsedMm),
+  );
+  const first = candidate.sequences[0] ?? [];
+  const card = {
+    hand: advice,
+    wire: design.wire,
+    flexibility: flexibility(design.wire),
+    strands,
+    ends: endsCard(design, rules, candidate.chainUsedMm),
+    pendant: hungPendant(design, first),
+    balance: balanceOf(design, first),
+    mass: { massG: candidate.massG, basis: pieceMass(design, candidate.counts).basis },
+    strength: strengthOf(design.wire, rules, pullOf(design, candidate.sequences)),
+    finishedLengthMm: Math.max(0, ...strands.map((strand) => strand.finishedLengthMm)),
+  };
+  return { ...card, steps: stepsOf(card) };
+}

@@ -1,0 +1,100 @@
+/** One strand's sizing problem: what may change, what it costs, what there is. */
+import type { Design, Section, Strand } from '../design/design.ts';
+
+/** One section of the strand, in the design's own order. */
+export type FitSection = {
+  readonly id: string;
+  readonly usual: number;
+  readonly fewest: number;
+  readonly most: number;
+  /** What one repeat more or less costs the design. */
+  readonly cost: number;
+  /** Components that one repeat adds, both sides together. */
+  readonly partsPerRepeat: number;
+  /** Of each counted component, by its place in `FitProblem.stock`, how many one repeat takes. */
+  readonly takes: readonly number[];
+};
+
+/** What is left of a counted component for the repeats of this strand's sections. */
+type StockLimit = { readonly component: string; readonly left: number };
+
+export type FitProblem = {
+  readonly sections: readonly FitSection[];
+  readonly stock: readonly StockLimit[];
+};
+
+/** Repeats of a section's motif on the strand for each of its count. */
+export function sidesOf(strand: Strand, section: Section): number {
+  return strand.mirrored && section.role !== 'focal' ? 2 : 1;
+}
+
+/** Components of one repeat, both sides together, by id. */
+export function takenByRepeat(strand: Strand, section: Section): ReadonlyMap<string, number> {
+  const taken = new Map<string, number>();
+  const sides = sidesOf(strand, section);
+  for (const part of section.motif) {
+    taken.set(part.component, (taken.get(part.component) ?? 0) + sides * part.count);
+  }
+  return taken;
+}
+
+/**
+ * What one repeat costs where the maker names no cost: by place, falling from
+ * the centre to the clasp, 1 at the clasp. The centre of a one-run strand is
+ * its middle.
+ */
+function costByPlace(strand: Strand, index: number): number {
+  const count = strand.sections.length;
+  return strand.mirrored ? count - index : Math.min(index, count - 1 - index) + 1;
+}
+
+/** The most that the sections may take of a component. */
+function mostTaken(strand: Strand, taken: readonly ReadonlyMap<string, number>[], id: string): number {
+  return strand.sections.reduce((sum, { role, usual, most }, index) => {
+    return sum + (taken[index]?.get(id) ?? 0) * (role === 'focal' ? usual : most);
+  }, 0);
+}
+
+/**
+ * A stock that no choice can use up says nothing, and is left out: most
+ * searches are quicker without.
+ * @param left what is left of each counted component for this strand.
+ */
+export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>): FitProblem {
+  const taken = strand.sections.map((section) => takenByRepeat(strand, section));
+  // What findings or other strands already take too many of rules out every choice here too.
+  const counted = [...left].filter(([id, over]) => mostTaken(strand, taken, id) > over).map(([id]) => id);
+  const sections = strand.sections.map((section, index): FitSection => {
+    const of = taken[index] ?? new Map<string, number>();
+    const kept = section.role === 'focal';
+    return {
+      id: section.id,
+      usual: section.usual,
+      fewest: kept ? section.usual : section.fewest,
+      most: kept ? section.usual : section.most,
+      cost: section.cost ?? costByPlace(strand, index),
+      partsPerRepeat: [...of.values()].reduce((sum, count) => sum + count, 0),
+      takes: counted.map((id) => of.get(id) ?? 0),
+    };
+  });
+  return { sections, stock: counted.map((component) => ({ component, left: left.get(component) ?? 0 })) };
+}
+
+/** The fewest of every section, as counts. */
+export function fewestCounts(strand: Strand): number[] {
+  return strand.sections.map((section) => (section.role === 'focal' ? section.usual : section.fewest));
+}
+
+/** Of each counted component, what a piece leaves over once its findings and `taken` are met. Shared out over `pieces` alike. */
+export function stockLeft(
+  design: Design,
+  taken: ReadonlyMap<string, number>,
+  pieces: number,
+): ReadonlyMap<string, number> {
+  const left = new Map<string, number>();
+  for (const [id, component] of Object.entries(design.components)) {
+    if (component.stock === null) continue;
+    left.set(id, Math.floor(component.stock / pieces) - (taken.get(id) ?? 0));
+  }
+  return left;
+}

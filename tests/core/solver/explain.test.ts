@@ -1,0 +1,83 @@
+/** The likeliest counts behind a finished piece, against every choice weighed one by one. */
+import { expect, test } from 'vitest';
+import { explain, type Evidence } from '#core/solver/explain.ts';
+import { toMm, toNm } from '#core/solver/outcome.ts';
+import { measureOf } from '#core/sizing/job.ts';
+import type { Fitted } from '#core/sizing/target.ts';
+import { random, randomDesign } from '../random.ts';
+
+const MOST = 6;
+
+test.each<[Fitted, number, number, number]>([
+  ['length', 40, 272, 3860],
+  ['girth', 25, 231, 5155],
+])(
+  'by %s: the same as weighing them all, and fewer measured',
+  (fitted, cases, finelyAtMost, roughlyAtMost) => {
+    let finely = 0;
+    let roughly = 0;
+    for (let seed = 1; seed <= cases; seed += 1) {
+      const of = random(seed);
+      const kind = fitted === 'length' ? 'necklace' : 'bracelet';
+      const design = randomDesign(of, kind, { sections: 3, repeats: 6 });
+      const { sections } = design.strands[0]!;
+      const evidence: Evidence = {
+        measuredMm: of.whole(1500, 4500) / 10,
+        rulerSdMm: of.pick([0, 0.5, 2, 6]),
+        reckoned: sections.map(({ usual, role }) => ({
+          count: usual + of.whole(0, 2),
+          sd: role === 'focal' ? 0 : of.pick([0, 0.5, 1]),
+        })),
+      };
+      const measure = measureOf(design, 0, fitted);
+      const all: { counts: number[]; misfit: number; offMm: number }[] = [];
+      const weigh = (counts: number[]): void => {
+        const reckoned = evidence.reckoned[counts.length];
+        if (reckoned !== undefined) {
+          const reach = Math.ceil(4 * reckoned.sd);
+          for (let count = Math.max(0, reckoned.count - reach); count <= reckoned.count + reach; count += 1) {
+            weigh([...counts, count]);
+          }
+          return;
+        }
+        const { lowNm, highNm } = measure.of(counts);
+        const wanted = toNm(evidence.measuredMm);
+        const offMm = toMm(lowNm > wanted ? lowNm - wanted : Math.min(0, highNm - wanted));
+        const counting = counts.reduce((sum, count, at) => {
+          const { count: counted, sd } = evidence.reckoned[at]!;
+          return count === counted ? sum : sum + ((count - counted) / sd) ** 2;
+        }, 0);
+        all.push({ counts, offMm, misfit: counting + (offMm / Math.max(0.05, evidence.rulerSdMm)) ** 2 });
+      };
+      weigh([]);
+      all.sort((one, other) => one.misfit - other.misfit);
+      const best = all.slice(0, MOST);
+      const likelihoods = best.map(({ misfit }) => Math.exp((best[0]!.misfit - misfit) / 2));
+      const whole = likelihoods.reduce((sum, one) => sum + one, 0);
+
+      const counting = {
+        ...measure,
+        of: (counts: readonly number[]) => {
+          finely += 1;
+          return measure.of(counts);
+        },
+        rough: (counts: readonly number[]) => {
+          roughly += 1;
+          return measure.rough(counts);
+        },
+      };
+      const told = explain(counting, evidence, MOST);
+      expect(told, `seed ${seed}`).toHaveLength(best.length);
+      told.forEach(({ counts, offMm, measuresMm, share }, at) => {
+        expect(offMm).toBeCloseTo(measuresMm - evidence.measuredMm, 9);
+        expect(share, `seed ${seed}, ${at}`).toBeCloseTo(likelihoods[at]! / whole, 6);
+        // Of two as likely either may come first.
+        const alike = all.find((one) => one.counts.join() === counts.join())!;
+        expect(alike.misfit).toBeCloseTo(best[at]!.misfit, 6);
+        expect(alike.offMm).toBeCloseTo(offMm, 9);
+      });
+    }
+    expect(finely).toBeLessThanOrEqual(finelyAtMost);
+    expect(roughly).toBeLessThanOrEqual(roughlyAtMost);
+  },
+);

@@ -1,0 +1,157 @@
+/** The verifier accepts every answer, of one strand and of several, and finds every damage done to one. */
+import { describe, expect, test } from 'vitest';
+import { verifySizing } from '#core/verify/sizing.ts';
+import { verifyCandidate } from '#core/verify/candidate.ts';
+import type { Choice } from '#core/design/choice.ts';
+import { range } from '#core/sizing/range.ts';
+import { size } from '#core/sizing/size.ts';
+import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
+import type { Design, PieceKind } from '#core/design/design.ts';
+import { twoStrands } from '#tests/support/workshop.ts';
+import { choose, damaged, fieldsOf, SAMPLES } from './answers.ts';
+import { focalBracelet, rules, stocked } from '../designs.ts';
+import { FIELDS } from './fields.ts';
+import { random, randomDesign, randomStrands, type Random } from '../random.ts';
+
+const KINDS: readonly PieceKind[] = ['necklace', 'bracelet'];
+const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 40 : 400;
+
+/** An answer to a size near what the design can be; null where it can't be sized at all. */
+function someAnswer(of: Random, design: Design): Exclude<Sizing, { status: 'refused' }> | null {
+  const known = range(design, rules);
+  if (known.status === 'refused') return null;
+  const { leastAskedMm, mostAskedMm } = known.limits;
+  const choice: Choice = {
+    measure: {
+      of: design.kind === 'necklace' ? 'length' : 'wrist',
+      mm: leastAskedMm + (1.2 * of.next() - 0.1) * (mostAskedMm - leastAskedMm),
+    },
+    sit: of.pick(['snug', 'easy', 'loose']),
+    hand: 'right',
+    pick: of.pick(['best', 'below', 'above']),
+    quantity: of.whole(1, 2),
+  };
+  const sizing = size(design, rules, 4800, choice);
+  return sizing.status === 'refused' ? null : sizing;
+}
+
+describe.each([
+  ['one strand', randomDesign],
+  ['several strands', randomStrands],
+] as const)('of %s', (_, make) => {
+  test('accepts every answer', () => {
+    const seen = { fits: 0, near: 0, outside: 0 };
+    for (let seed = 1; seed <= DESIGNS; seed += 1) {
+      const of = random(seed);
+      const design = make(of, of.pick(KINDS), { sections: 2, repeats: 6 });
+      const sizing = someAnswer(of, design);
+      if (sizing === null) continue;
+      seen[sizing.status] += 1;
+      expect(verifySizing(design, sizing), `seed ${seed}`).toEqual([]);
+    }
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThanOrEqual(Math.floor(DESIGNS / 150));
+  });
+
+  test('finds a strand that is a repeat off, and says which', () => {
+    let tried = 0;
+    for (let seed = 1; seed <= DESIGNS; seed += 1) {
+      const of = random(seed);
+      const design = make(of, of.pick(KINDS), { sections: 2, repeats: 6 });
+      const sizing = someAnswer(of, design);
+      if (sizing === null || sizing.status === 'outside') continue;
+      const index = design.strands.length - 1;
+      const { best } = sizing;
+      const counts = best.counts[index]!;
+      const at = design.strands[index]!.sections.findIndex(
+        ({ role, most }, section) => role !== 'focal' && counts[section]! < most,
+      );
+      if (at < 0) continue;
+      tried += 1;
+      const moved = { ...best, counts: best.counts.with(index, counts.with(at, counts[at]! + 1)) };
+      const found = verifySizing(design, { ...sizing, best: moved });
+      expect(found.length, `seed ${seed}`).toBeGreaterThan(0);
+      expect(found.map((fault) => fault.at)).toContain(`strands.${index}`);
+    }
+    expect(tried).toBeGreaterThan(DESIGNS / 15);
+  });
+});
+
+describe('an answer’s every field', () => {
+  test('has its row', () => {
+    const fields = new Set(SAMPLES.flatMap(({ sizing }) => fieldsOf(sizing)));
+    expect([...fields].filter((field) => !(field in FIELDS))).toEqual([]);
+    expect(Object.keys(FIELDS).filter((field) => !fields.has(field))).toEqual([]);
+  });
+
+  const judged = Object.entries(FIELDS).flatMap(([field, row]) =>
+    'code' in row ? [[field, row] as const] : [],
+  );
+
+  test.each(judged)('%s, damaged, is found', (field, { code, as }) => {
+    const having = SAMPLES.filter(({ sizing }) => fieldsOf(sizing).includes(field));
+    const found = having.some(({ design, sizing }) =>
+      verifySizing(design, damaged(sizing, field, as)).some((fault) => fault.code === code),
+    );
+    expect(found).toBe(true);
+  });
+
+  test('undamaged, nothing is found', () => {
+    for (const { design, sizing } of SAMPLES) expect(verifySizing(design, sizing)).toEqual([]);
+  });
+});
+
+describe('finds', () => {
+  const sizing = size(focalBracelet, rules, 4800, choose('wrist', 165));
+  if (sizing.status !== 'fits') throw new Error('the example must fit');
+  const { best } = sizing;
+  const strung = best.sequences[0]!;
+  const swapped = strung.with(4, strung[5]!).with(5, strung[4]!);
+
+  test.each<[string, Partial<Candidate>, string]>([
+    ['a count beyond its most', { counts: [best.counts[0]!.with(1, 8)] }, 'counts'],
+    ['a count that is none', { counts: [best.counts[0]!.with(2, 1.5)] }, 'counts'],
+    ['a strand left out', { counts: [] }, 'counts'],
+    ['changes left out', { changes: best.changes.slice(1) }, 'changes'],
+    ['more chain than there is', { chainUsedMm: 5 }, 'chain'],
+    ['two beads changed places', { sequences: [swapped] }, 'sequence'],
+  ])('%s', (_, damage, code) => {
+    const broken = { ...sizing, best: { ...best, ...damage } };
+    expect(verifySizing(focalBracelet, broken).map((fault) => fault.code)).toContain(code);
+  });
+
+  test.each<[string, number, number]>([
+    ['a least', 1, 0],
+    ['a most', 0, 1],
+    ['a most that is less', 0, -1],
+  ])('%s of several strands that is none of theirs', (_, leastMm, mostMm) => {
+    const both = size(twoStrands, rules, 4800, choose('wrist', 170));
+    if (both.status === 'refused') throw new Error('the example must be sized');
+    const { limits } = both;
+    const moved = {
+      ...limits,
+      leastMm: limits.leastMm + leastMm,
+      leastAskedMm: limits.leastAskedMm + leastMm,
+      mostMm: limits.mostMm + mostMm,
+      mostAskedMm: limits.mostAskedMm + mostMm,
+    };
+    const codes = verifySizing(twoStrands, { ...both, limits: moved }).map((fault) => fault.code);
+    expect(codes).toEqual(['limits']);
+  });
+
+  test('another piece than the one picked', () => {
+    const other = { ...sizing, chosen: { ...best } };
+    expect(verifySizing(focalBracelet, other).map((fault) => fault.code)).toEqual(['pick']);
+  });
+
+  test('a piece that is one repeat short of a better one', () => {
+    const dear = { ...best, counts: [best.counts[0]!.with(2, best.counts[0]![2]! + 1)] };
+    const codes = verifySizing(focalBracelet, { ...sizing, best: dear }).map((fault) => fault.code);
+    expect(codes).toContain('better');
+  });
+
+  test('a piece that the stock does not reach for', () => {
+    const scarce = stocked(focalBracelet, { six: 5 });
+    const codes = verifyCandidate(scarce, best, 1).map((fault) => fault.code);
+    expect(codes).toContain('stock');
+  });
+});
