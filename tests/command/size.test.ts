@@ -140,6 +140,20 @@ describe('a piece at the terminal', () => {
     expect(out).toMatch(/^Strand 2\nFor a neck like that it is too short to close/m);
   });
 
+  it('of two strands whose sections share an id, the one that ends the sizes is named', () => {
+    const [upper, lower] = twoStrands.strands.map((one, at) => {
+      const [run] = one.sections;
+      return { ...one, sections: [{ ...run, name: ['Agate run', 'Pearl run'][at], most: 40 - 20 * at }] };
+    });
+    const piece = JSON.stringify({ ...twoStrands, strands: [upper, lower] });
+    const argv = ['-', '--wrist', '10 in'];
+    expect(size(argv, piece).out).toContain('Pearl run (strand 2) can’t take any more');
+    expect(size([...argv, '--lang', 'de'], piece).out).toContain('In Pearl run (Strang 2) passt nichts');
+    const { json, problems } = answer(argv, piece);
+    expect(problems).toEqual([]);
+    expect(json.sizing.limits.mostBinds).toEqual([{ strand: 1, section: 'run' }]);
+  });
+
   it('a drop above the pit is said to be above', () => {
     const { out } = size(['drop', '--length', '15.5 in', '--neck', '14 in']);
     expect(out).not.toMatch(/[−-]\d/);
@@ -269,7 +283,7 @@ describe('the JSON and its schema', () => {
   it('refuses a damaged answer', () => {
     const { json } = answer(['focal', '--wrist', '6.5 in']);
     for (const damage of [
-      { ...json, version: 2 },
+      { ...json, version: 1 },
       { ...json, extra: 1 },
       { ...json, currency: 'pounds' },
       { ...json, sizing: { ...json.sizing, status: 'maybe' } },

@@ -27,6 +27,7 @@ import {
   pendantNecklace,
   section,
   strand,
+  twoStrands,
   withComponent,
 } from '#tests/support/workshop.ts';
 import { bracelet, pieceOf } from './support.ts';
@@ -127,6 +128,14 @@ describe('verdict', () => {
     expect(said).toContain('This piece can’t be made that large.');
     expect(said).toContain('Agate run can’t take any more');
     expect(said).toMatch(/Show it at [\d⅛¼⅜½⅝¾⅞]+ in/);
+  });
+
+  test('outside: of two strands whose sections share an id, the one that binds', () => {
+    const upper = strand([section('run', [['ball-8', 1]], { name: 'Agate run' })], { id: 'upper' });
+    const lower = strand([section('run', [['ball-4', 1]], { name: 'Pearl run', most: 20 })], { id: 'lower' });
+    const said = verdict(pieceOf({ ...twoStrands, strands: [upper, lower] }), 230);
+    expect(said).toContain('Pearl run (strand 2) can’t take any more');
+    expect(said).not.toContain('Agate run');
   });
 });
 

@@ -113,7 +113,7 @@ describe('outcome', () => {
     expect(sizedOf(beyond)).toMatchObject({
       status: 'outside',
       side: 'above',
-      limits: { mostBinds: ['run'] },
+      limits: { mostBinds: [{ strand: 0, section: 'run' }] },
     });
     expect(shownOf(beyond)?.counts).toEqual([[9]]);
     expect(canOrder(beyond)).toBe(false);

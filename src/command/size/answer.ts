@@ -12,7 +12,8 @@ import type { Reached } from './place.ts';
 import type { Subject } from './subject.ts';
 
 export const ANSWER_FORMAT = 'claspwise/size-answer';
-export const ANSWER_VERSION = 1;
+/** 2: a section that ends the sizes is named with its strand. */
+export const ANSWER_VERSION = 2;
 
 /** Micrometres and micrograms: below what anyone measures, above rounding noise. */
 export const rounded = (value: number): number => Math.round(value * 1000) / 1000;

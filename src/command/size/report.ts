@@ -7,7 +7,7 @@ import { finishedLengthMm } from '#core/design/loopParts.ts';
 import type { Format } from '#words/format.ts';
 import { goodsWords } from '#words/goods.ts';
 import type { Lang } from '#words/lang.ts';
-import { sentenceOf } from '#words/sentence.ts';
+import { helpSentence, sectionName, sectionNames } from '#words/sectionName.ts';
 import { sizingWords } from '#words/sizing.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import { terminalWords } from '#words/terminal.ts';
@@ -22,15 +22,12 @@ import type { Subject } from './subject.ts';
 
 type Voice = { readonly f: Format; readonly sizing: SizingWords; readonly terminal: TerminalWords };
 
-const sectionName = (design: Design, strand: number, id: string): string =>
-  design.strands[strand]?.sections.find((section) => section.id === id)?.name ?? id;
-
 function changeLines(design: Design, { changes }: Candidate, { f, sizing, terminal }: Voice): string[] {
   if (changes.length === 0) return [sizing.unchanged];
   const many = design.strands.length > 1;
   return changes.flatMap((change, index) => [
     ...(many && change.strand !== changes[index - 1]?.strand ? [terminal.strand(f, change.strand + 1)] : []),
-    terminal.change(f, sectionName(design, change.strand, change.section), change.from, change.to),
+    terminal.change(f, sectionName(design, change), change.from, change.to),
     ...change.parts.map(({ component, count }) => {
       const what = count > 0 ? sizing.added : sizing.leftOut;
       return `  ${what}: ${sizing.part(f, Math.abs(count), nameOf(design)(component))}`;
@@ -76,14 +73,7 @@ function lieLines(lies: readonly Lie[] | null, { f, terminal }: Voice): string[]
 
 function helpLines(design: Design, help: readonly Help[], { f, sizing }: Voice): string[] {
   if (help.length === 0) return [];
-  const named = help.map((one) => {
-    const name =
-      one.code === 'widen-section'
-        ? sectionName(design, one.strand, one.section)
-        : nameOf(design)(one.component);
-    return `  ${sentenceOf(sizing.help, { ...one, name }, f)}`;
-  });
-  return [`${sizing.helpTitle}:`, ...named];
+  return [`${sizing.helpTitle}:`, ...help.map((one) => `  ${helpSentence(design, one, sizing, f)}`)];
 }
 
 type Sized = Exclude<Sizing, { status: 'refused' }>;
@@ -94,7 +84,7 @@ function verdictLines(design: Design, found: Sized, voice: Voice): string[] {
   if (found.status === 'fits') return [sizing.fits(f, found.targetMm, found.toleranceMm)];
   if (found.status === 'outside') {
     const ends = found.side === 'below' ? found.limits.leastBinds : found.limits.mostBinds;
-    const names = ends.map((id) => sectionName(design, 0, id));
+    const names = sectionNames(design, ends, sizing, f);
     return [
       sizing.outside(f, found.side, found.choice.measure.of, found.limits),
       ...(names.length > 0 ? [sizing.outsideWhy(f, found.side, names)] : []),

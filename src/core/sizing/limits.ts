@@ -5,14 +5,19 @@ import type { FitProblem } from '../solver/problem.ts';
 import type { Measure, Sit } from '../design/choice.ts';
 import type { Job } from './job.ts';
 import type { Rules } from '../design/rules.ts';
-import type { Limits, SizingProblem } from './sizing.ts';
+import type { Limits, SectionAt, SizingProblem } from './sizing.ts';
 import { askedOf } from './target.ts';
 
-/** Sections that may change and stand at one end of what they may. */
-function standingAt(problem: FitProblem, counts: readonly number[], end: 'fewest' | 'most'): string[] {
+/** Sections of a strand that may change and stand at one end of what they may. */
+function standingAt(
+  strand: number,
+  problem: FitProblem,
+  counts: readonly number[],
+  end: 'fewest' | 'most',
+): SectionAt[] {
   return problem.sections
     .filter((section, index) => section.fewest < section.most && counts[index] === section[end])
-    .map((section) => section.id);
+    .map((section) => ({ strand, section: section.id }));
 }
 
 /** Components that have run out for a section which could otherwise go on. */
@@ -53,8 +58,8 @@ export function limitsOf(
     mostMm,
     leastAskedMm: askedOf(rules, design.kind, of, leastMm, sit),
     mostAskedMm: askedOf(rules, design.kind, of, mostMm, sit),
-    leastBinds: standingAt(problemOf(atLeast), limits[atLeast]!.least.counts, 'fewest'),
-    mostBinds: standingAt(problemOf(atMost), mostCounts, 'most'),
+    leastBinds: standingAt(atLeast, problemOf(atLeast), limits[atLeast]!.least.counts, 'fewest'),
+    mostBinds: standingAt(atMost, problemOf(atMost), mostCounts, 'most'),
     mostStock: runOut(problemOf(atMost), mostCounts),
   };
 }

@@ -38,6 +38,9 @@ export type Candidate = {
   readonly sequences: readonly (readonly Placed[])[];
 };
 
+/** A section by its strand's place in the design and its id, which is unique within that strand only. */
+export type SectionAt = { readonly strand: number; readonly section: string };
+
 /** The measures this piece can be made in, and what ends them. */
 export type Limits = {
   readonly leastMm: number;
@@ -46,8 +49,8 @@ export type Limits = {
   readonly leastAskedMm: number;
   readonly mostAskedMm: number;
   /** Sections that stand at their fewest (least) or most. */
-  readonly leastBinds: readonly string[];
-  readonly mostBinds: readonly string[];
+  readonly leastBinds: readonly SectionAt[];
+  readonly mostBinds: readonly SectionAt[];
   /** Components whose stock, not the maker's range, ends the most. */
   readonly mostStock: readonly string[];
 };

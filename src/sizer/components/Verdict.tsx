@@ -3,10 +3,11 @@ import type { Pick } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
+import { sectionNames } from '#words/sectionName.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import type { Sized } from '../model/outcome.ts';
 import { Choices } from './Choices.tsx';
-import { Helps, sectionName } from './Helps.tsx';
+import { Helps } from './Helps.tsx';
 
 export type VerdictProps = {
   readonly words: SizingWords;
@@ -70,7 +71,7 @@ function Outside({
 }: VerdictProps & { readonly sizing: Of<'outside'> }) {
   const { side, limits, choice } = sizing;
   const binds = side === 'below' ? limits.leastBinds : limits.mostBinds;
-  const names = binds.map((id) => sectionName(design, id));
+  const names = sectionNames(design, binds, words, format);
   const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
   return (
     <div class="sizer-outside">

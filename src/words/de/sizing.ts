@@ -106,6 +106,7 @@ export const sizing: typeof english = {
   handReasons,
   help,
   helpTitle: 'Was helfen würde',
+  onStrand: (f, name, strand) => `${name} (Strang ${f.number(strand)})`,
   helpAsk: 'Bitten Sie in Ihrer Nachricht darum; die Werkstatt entscheidet.',
   outOfStock: (f, names) => `Von ${f.list(names)} ist nichts mehr da.`,
   chainUsed: (f, mm) => `Mit um ${f.short(mm)} ausgelassenem Verlängerungskettchen.`,

@@ -104,6 +104,8 @@ export const sizing = {
   handReasons,
   help,
   helpTitle: 'What would help',
+  /** Something of one strand, where a piece has several; counted from 1. */
+  onStrand: (f: Format, name: string, strand: number): string => `${name} (strand ${f.number(strand)})`,
   helpAsk: 'Ask for it in your note to the maker; she decides.',
   outOfStock: (f: Format, names: readonly string[]): string =>
     `There is no more of ${f.list(names)} in the drawer.`,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { range, type Range } from '#core/sizing/range.ts';
-import type { Limits } from '#core/sizing/sizing.ts';
+import type { Limits, SectionAt } from '#core/sizing/sizing.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Design } from '#core/design/design.ts';
 import { withEnds } from '#core/design/swap.ts';
@@ -12,6 +12,10 @@ function known(piece: Design, toleranceMm = 1): Extract<Range, { status: 'known'
   if (found.status === 'refused') throw new Error(found.problem.code);
   return found;
 }
+
+/** Sections of one strand. */
+const on = (strand: number, ...sections: readonly string[]): SectionAt[] =>
+  sections.map((id) => ({ strand, section: id }));
 
 const limitsOf = (piece: Design): Limits => known(piece).limits;
 
@@ -31,8 +35,8 @@ describe('what ends the sizes of a piece', () => {
       mostMm: ENDS_MM + 180 + 12 + 10,
       leastAskedMm: ENDS_MM + 60 + 12,
       mostAskedMm: ENDS_MM + 180 + 12 + 10,
-      leastBinds: ['run', 'few'],
-      mostBinds: ['run', 'few'],
+      leastBinds: on(0, 'run', 'few'),
+      mostBinds: on(0, 'run', 'few'),
       mostStock: [],
     });
   });
@@ -42,13 +46,13 @@ describe('what ends the sizes of a piece', () => {
     // 25 sixes: the run stops short, the few go on to their most.
     expect(limitsOf(plain([{ sections }], { b6: 25, b2: 9 }))).toMatchObject({
       mostMm: ENDS_MM + 150 + 10,
-      mostBinds: ['few'],
+      mostBinds: on(0, 'few'),
       mostStock: ['b6'],
     });
     // 30 sixes are just enough: what ends it is the range.
     expect(limitsOf(plain([{ sections }], { b6: 30, b2: 5 }))).toMatchObject({
       mostMm: ENDS_MM + 180 + 10,
-      mostBinds: ['run', 'few'],
+      mostBinds: on(0, 'run', 'few'),
       mostStock: [],
     });
   });
@@ -92,7 +96,7 @@ describe('what ends the sizes of a piece', () => {
     // Thirteen sixes are in it: two are left, enough for two more pairs.
     expect(limitsOf(piece)).toMatchObject({
       mostMm: ENDS_MM + 48 + 45,
-      mostBinds: ['fours'],
+      mostBinds: on(0, 'fours'),
       mostStock: ['b3'],
     });
   });
@@ -111,8 +115,8 @@ describe('what ends the sizes of a piece', () => {
     expect(limitsOf(piece)).toMatchObject({
       leastMm: ENDS_MM + 304,
       mostMm: ENDS_MM + 344,
-      leastBinds: ['eights'],
-      mostBinds: ['eights'],
+      leastBinds: on(1, 'eights'),
+      mostBinds: on(1, 'eights'),
     });
     const crossed = plain([
       { sections: [run('sixes', 'b6', [45, 40, 55])] },
@@ -121,9 +125,17 @@ describe('what ends the sizes of a piece', () => {
     expect(limitsOf(crossed)).toMatchObject({
       leastMm: ENDS_MM + 304,
       mostMm: ENDS_MM + 330,
-      leastBinds: ['eights'],
-      mostBinds: ['sixes'],
+      leastBinds: on(1, 'eights'),
+      mostBinds: on(0, 'sixes'),
     });
+  });
+
+  test('sections of the same id by the strand that they stand on', () => {
+    const piece = plain([
+      { sections: [run('run', 'b6', [45, 40, 60])] },
+      { sections: [run('run', 'b8', [40, 38, 43])] },
+    ]);
+    expect(limitsOf(piece)).toMatchObject({ leastBinds: on(1, 'run'), mostBinds: on(1, 'run') });
   });
 
   test('strands that share a stock: the others are counted at their fewest', () => {

@@ -116,8 +116,9 @@ describe('outside and near', () => {
     expect(sizing.nearest.counts).toEqual([[1, 7, 10, 4]]);
     expect(sizing.limits.mostMm).toBeCloseTo(sizing.nearest.insideGirthMm, 5);
     expect(sizing.limits.mostAskedMm).toBeCloseTo(sizing.limits.mostMm - 13, 9);
-    expect(sizing.limits.mostBinds).toEqual(['pairs', 'run', 'filler']);
-    expect(sizing.limits.leastBinds).toEqual(['pairs', 'run', 'filler']);
+    const all = ['pairs', 'run', 'filler'].map((id) => ({ strand: 0, section: id }));
+    expect(sizing.limits.mostBinds).toEqual(all);
+    expect(sizing.limits.leastBinds).toEqual(all);
     expect(sizing.limits.mostStock).toEqual([]);
   });
 
