@@ -16,11 +16,11 @@ function canonical(value: unknown): string {
 /** A component as canonical text is the same for every piece that holds it, so it is written once. */
 const written = new WeakMap<Component, string>();
 
-/** What a buyer gets of a component: neither its name, nor how many are left, nor what it cost the maker. */
+/** What a buyer gets of a component: neither its name, nor how many are left, nor its cost, nor how a ring was opened. */
 function asBought(component: Component): string {
   const known = written.get(component);
   if (known !== undefined) return known;
-  const { name: _name, stock: _stock, costMinor: _cost, ...rest } = component;
+  const { name: _name, stock: _stock, costMinor: _cost, joint: _joint, ...rest } = component;
   const text = canonical(rest);
   written.set(component, text);
   return text;

@@ -59,6 +59,8 @@ export type CatalogueArgs = {
   'crimp-too-tight': { crimp: string; insideMm: number; needMm: number; wire: string; fitting: string };
   'crimp-too-loose': { crimp: string; insideMm: number; mostMm: number; wire: string; fitting: string };
   'cover-not-fit': { cover: string; takesMm: number; crimp: string; closedMm: number; fitting: string };
+  /** `fitting` is the short name of a ring that opens, or empty. */
+  'ring-closed': { ring: string; hangs: string; fitting: string };
   ways: { clasp: string; ways: number; strands: number };
   'size-absurd': { kind: string; mm: number; leastMm: number; mostMm: number };
   'design-other': { code: string };

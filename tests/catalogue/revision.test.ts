@@ -36,6 +36,7 @@ describe('a revision', () => {
     ['the story', { file: row, from: 'One after the other.', to: 'All in a line.' }],
     ['the stock', { file: parts, from: 'cost: £0.19', to: 'cost: £0.19\n  stock: 12' }],
     ['what a bead cost her', { file: parts, from: 'cost: £0.19', to: 'cost: £0.18' }],
+    ['how a ring closes', { file: parts, from: 'kind: ring', to: 'kind: ring\n  joint: split' }],
     ['a bead’s name', { file: parts, from: 'Glass round', to: 'Round of glass' }],
     [
       'the order of fields',

@@ -53,6 +53,7 @@ const onlyFor: readonly (readonly [keyof AuthoredComponent & string, readonly Co
   ['ways', ['clasp']],
   ['loop', ['pendant']],
   ['hang', ['pendant']],
+  ['joint', ['ring']],
 ];
 
 /** Fields that a kind can't do without. */
@@ -147,6 +148,8 @@ export function buildComponent(entry: Entry<AuthoredComponent>): {
     handed: value['one-handed'] ?? handedShapes.includes(shape),
     ways: value.ways ?? 1,
     loop: value.loop ?? null,
+    // A ring is soldered unless she says that it opens: the slip is then found before it is strung.
+    ...(kind === 'ring' ? { joint: value.joint ?? 'closed' } : {}),
     hangMm: value.hang ?? 0,
     cautions: cautionsOf(value),
   };

@@ -60,6 +60,8 @@ export const componentSchema = fields({
   ways: whole(1, 12).optional(),
   /** Pendants: the way their loop lies. */
   loop: oneOf(['in-plane', 'through']).optional(),
+  /** Rings: whether they can be opened to take a loop. */
+  joint: oneOf(['closed', 'open', 'split']).optional(),
   /** Pendants: how far they hang, rings not counted. */
   hang: length.optional(),
   cautions: listOf(oneOf(['magnet', 'nickel', 'lead', 'sharp'])).optional(),

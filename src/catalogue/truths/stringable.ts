@@ -50,6 +50,17 @@ function fittingCover(stock: Stock, design: Design): string {
   return found?.fit === 'fits' ? found.cover : '';
 }
 
+/** Short name of the shop's ring that opens and is most like a closed one: its metal first, then its length; or ''. */
+function fittingRing(stock: Stock, design: Design, closed: string): string {
+  const wanted = design.components[closed];
+  const apart = ({ alongMm }: Component): number => Math.abs(alongMm - (wanted?.alongMm ?? 0));
+  const other = ({ material }: Component): number => (material === wanted?.material ? 0 : 1);
+  const [found] = ofKind(stock, 'ring')
+    .filter(({ joint }) => joint === 'open' || joint === 'split')
+    .sort((one, two) => other(one) - other(two) || apart(one) - apart(two));
+  return found?.id ?? '';
+}
+
 /** One problem of the core's in the catalogue's own codes, at the maker's own line. */
 function retell(
   entry: Piece,
@@ -85,6 +96,12 @@ function retell(
         crimp: text('crimp'),
         closedMm: figure('closedMm'),
         fitting: fittingCover(stock, design),
+      });
+    case 'ring-closed':
+      return entry.complain(path, code, {
+        ring: text('component'),
+        hangs: text('hangs'),
+        fitting: fittingRing(stock, design, text('component')),
       });
     case 'wrong-kind':
       return entry.complain(path, code, { id: text('component'), kind: text('kind'), wanted: text('kinds') });

@@ -33,6 +33,9 @@ export type Look = {
   readonly accent: string | null;
 };
 
+/** How a ring closes: `closed` for good (soldered); `open`, cut through, so that it opens front to back (a jump ring); `split`, two turns that a loop is worked round. */
+export type Joint = 'closed' | 'open' | 'split';
+
 export type Component = {
   readonly id: string;
   readonly kind: ComponentKind;
@@ -63,6 +66,8 @@ export type Component = {
   readonly ways: number;
   /** Pendants: which way the loop faces. `in-plane` lies in the pendant's own plane, `through` is a bail or a side-to-side hole. Else null. */
   readonly loop: 'in-plane' | 'through' | null;
+  /** Rings: what they can take once made. Left out where it isn't stated, as in designs of before it was asked. */
+  readonly joint?: Joint;
   /** Pendants: how far it hangs below the wire, rings not counted. 0 for all else. */
   readonly hangMm: number;
   /** Cautions that follow from it, e.g. `magnet`, `nickel`, `lead`. */

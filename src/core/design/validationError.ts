@@ -11,6 +11,8 @@ export type ValidationError = {
     | 'crimp-too-small'
     /** A cover made for another closed crimp. */
     | 'cover-wrong'
+    /** A closed ring, and nothing to open where it is to take what hangs on it. */
+    | 'ring-closed'
     | 'no-strand'
     | 'bad-measure'
     | 'bad-counts'

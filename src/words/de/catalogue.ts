@@ -215,6 +215,10 @@ export const catalogue: CatalogueSentences = {
     what: `Die Hülle „${cover}“ fasst ${mm(takesMm)}; die Quetschperle „${crimp}“ misst geschlossen ${mm(closedMm)}.`,
     fix: `${wouldFit(fitting)}Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.`,
   }),
+  'ring-closed': ({ ring, hangs, fitting }) => ({
+    what: `„${ring}“ ist ein geschlossener Ring: „${hangs}“ lässt sich nicht einhängen.`,
+    fix: `${wouldFit(fitting)}Nehmen Sie einen Ring, der sich öffnen lässt, oder schreiben Sie bei diesem „joint: open“ (Biegering) oder „joint: split“ (Spaltring), wenn er es tut.`,
+  }),
   ways: ({ clasp, ways, strands }) => ({
     what: `Der Verschluss „${clasp}“ fasst ${ways === 1 ? 'einen Strang' : `${ways} Stränge`}; das Stück hat ${strands}.`,
     fix: 'Nehmen Sie einen Verschluss mit so vielen Ösen, wie es Stränge gibt.',

@@ -22,6 +22,7 @@ const designProblems: Readonly<Record<ValidationError['code'], string>> = {
   'hole-too-small': 'hat ein Loch, das den Draht nicht aufnimmt',
   'crimp-too-small': 'ist innen zu eng für die Drähte',
   'cover-wrong': 'schließt nicht über dieser Quetschperle',
+  'ring-closed': 'ist ein geschlossener Ring und nimmt nicht auf, was daran hängen soll',
   'no-strand': 'hat nichts auf dem Strang',
   'bad-measure': 'hat ein unmögliches Maß',
   'bad-counts': 'hat Anzahlen, die nicht zusammenpassen',

@@ -215,6 +215,10 @@ export const catalogue: CatalogueSentences = {
     what: `The cover “${cover}” takes ${mm(takesMm)}; the crimp “${crimp}” is ${mm(closedMm)} once closed.`,
     fix: `${wouldFit(fitting)}Take a larger cover or a smaller crimp.`,
   }),
+  'ring-closed': ({ ring, hangs, fitting }) => ({
+    what: `“${ring}” is a closed ring: “${hangs}” can't be hung on it.`,
+    fix: `${wouldFit(fitting)}Take a ring that opens, or write “joint: open” (a jump ring) or “joint: split” at this one if it does.`,
+  }),
   ways: ({ clasp, ways, strands }) => ({
     what: `The clasp “${clasp}” takes ${ways === 1 ? 'one strand' : `${ways} strands`}; the piece has ${strands}.`,
     fix: 'Take a clasp with as many loops as there are strands.',

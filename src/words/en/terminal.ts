@@ -17,6 +17,7 @@ const designProblems: Readonly<Record<ValidationError['code'], string>> = {
   'hole-too-small': 'has a hole that doesn’t take the wire',
   'crimp-too-small': 'is too small inside for its wires',
   'cover-wrong': 'doesn’t close over this crimp',
+  'ring-closed': 'is a closed ring, and can’t take what is to hang on it',
   'no-strand': 'has nothing on it',
   'bad-measure': 'has a measure that can’t be',
   'bad-counts': 'has counts that don’t go together',

@@ -211,6 +211,20 @@ export const entrySlips: readonly Slip[] = [
     fix: 'larger cover',
   },
   {
+    code: 'ring-closed',
+    edits: [
+      change(row, 'mirrored: no\n', 'pendant: { hangs: drop, rings: [ring-6] }\nmirrored: no\n'),
+      change(
+        parts,
+        'ring-6:\n',
+        "drop:\n  name: Drop\n  kind: pendant\n  across: 9 mm\n  hang: 20 mm\n  loop: in-plane\n  material: glass\n  colour: '#dddddd'\n  cost: £1.00\n\njump-4:\n  name: Jump ring\n  kind: ring\n  joint: open\n  along: 3 mm\n  across: 4 mm\n  material: silver\n  colour: '#dddddd'\n  cost: £0.10\n\nring-6:\n",
+      ),
+    ],
+    at: 'pieces/row.yaml:15 pendant, rings 1',
+    what: "“ring-6” is a closed ring: “drop” can't be hung on it.",
+    fix: '“jump-4” would fit.',
+  },
+  {
     code: 'ways',
     edits: [
       change(

@@ -1,6 +1,6 @@
 /** The shape of a design, field by field, with the range of every figure. */
 import * as caps from '../caps.ts';
-import { fields, flag, id, list, number, oneOf, orNull, table, text, whole } from './shape.ts';
+import { fields, flag, id, list, number, oneOf, optional, orNull, table, text, whole } from './shape.ts';
 import type { Checker } from './shape.ts';
 
 const KINDS = ['bead', 'spacer', 'cap', 'crimp', 'cover', 'ring', 'clasp', 'pendant'];
@@ -34,6 +34,7 @@ const component = fields({
   handed: flag,
   ways: whole(1, caps.MOST_STRANDS),
   loop: orNull(oneOf(['in-plane', 'through'])),
+  joint: optional(oneOf(['closed', 'open', 'split'])),
   hangMm: measure,
   cautions: list(oneOf(['magnet', 'nickel', 'lead', 'sharp']), 4),
 });

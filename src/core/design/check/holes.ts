@@ -1,8 +1,9 @@
-/** Holes that take the wire, crimps that take their wires, covers that close over them. */
+/** Holes that take the wire, crimps that take their wires, covers that close over them, rings that open for what hangs on them. */
 import { coverFit, WIRES_IN_CRIMP } from '../ends/crimp.ts';
 import { checkGuard } from '../ends/guard.ts';
 import { holeForWiresMm, takes } from '../../geometry/packing.ts';
 import type { Design } from '../design.ts';
+import { joinsOf } from '../joins.ts';
 import type { ValidationError } from '../validationError.ts';
 import { tell } from './shape.ts';
 
@@ -44,9 +45,17 @@ function checkCrimp(design: Design, problems: ValidationError[]): void {
   }
 }
 
+/** A closed ring can't be opened for a closed loop. */
+function checkJoins(design: Design, problems: ValidationError[]): void {
+  for (const { place, ring, hangs } of joinsOf(design).unjoined) {
+    tell(problems, 'ring-closed', `hanging.rings.${place}`, { component: ring, hangs });
+  }
+}
+
 export function checkHoles(design: Design, problems: ValidationError[]): void {
   checkStrung(design, problems);
   checkCrimp(design, problems);
+  checkJoins(design, problems);
   const guard = design.ends.guard === null ? undefined : design.components[design.ends.guard];
   if (guard === undefined) return;
   const { holeMm, needMm, passes } = checkGuard(guard, design.wire.diameterMm);

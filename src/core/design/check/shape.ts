@@ -62,6 +62,13 @@ export const orNull =
     if (value !== null) check(value, at, problems);
   };
 
+/** A field that may be left out. */
+export const optional =
+  (check: Checker): Checker =>
+  (value, at, problems) => {
+    if (value !== undefined) check(value, at, problems);
+  };
+
 export const list =
   (check: Checker, most: number): Checker =>
   (value, at, problems) => {

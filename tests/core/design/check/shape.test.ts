@@ -57,6 +57,7 @@ describe('what isn’t a design', () => {
     ['components.ball-8.costMinor', 0.5, { want: 'whole number' }],
     ['components.ball-8.cautions', 'sharp', { want: 'list' }],
     ['components.ball-8.loop', 'square', { want: 'in-plane, through' }],
+    ['components.ring.joint', null, { want: 'closed, open, split' }],
   ])('%s as %j', (path, value, args) => {
     expect(told(changed(design(), path, value))).toEqual([['bad-shape', path, args]]);
   });
