@@ -7,17 +7,17 @@ import { pathToFileURL } from 'node:url';
 import { defineCollection } from 'astro:content';
 import type { Loader, LoaderContext } from 'astro/loaders';
 import { z } from 'zod';
-import { wireKey, type Catalogue, type Guide, type Shop } from '#catalogue/catalogue.ts';
+import { wireKey, type Catalogue, type Guide, type Shop } from '#catalogue/model/catalogue.ts';
 import { report } from '#catalogue/read/problem.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import {
   labelsOf,
   storePiece,
   type StoredComponent,
   type StoredPiece,
   type StoredWire,
-} from '#catalogue/stored.ts';
-import { contentFolder } from '#ui/contentFolder.ts';
+} from '#catalogue/model/stored.ts';
+import { contentFolder } from '#ui/site/contentFolder.ts';
 
 /** Another catalogue can be built by naming its folder. */
 const folder = resolve(contentFolder());

@@ -1,7 +1,7 @@
 /** Before every page made on demand: who may come in; after it: the headers it carries. */
 import type { MiddlewareNext } from 'astro';
 import { defineMiddleware } from 'astro:middleware';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { rule } from '#bench/access/guard.ts';
 import { guardHeaders } from '#bench/access/headers.ts';
 import { hasPassphrase } from '#bench/access/passphrase.ts';

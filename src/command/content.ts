@@ -4,7 +4,7 @@
  * are 0. Problems go to standard error.
  */
 import { report } from '#catalogue/read/problem.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 
 const folder = process.argv[2] ?? process.env['CLASPWISE_CONTENT'] ?? 'content';
 const { catalogue, problems, notes } = readCatalogue(folder);

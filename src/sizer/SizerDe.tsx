@@ -1,10 +1,10 @@
 import { sizing } from '#words/de/sizing.ts';
-import { Sizer, type SizerLanguage, type SizerProps } from './components/Sizer.tsx';
+import { Sizer, type SizerLanguage, type SizerProps } from './form/Sizer.tsx';
 
 const load: SizerLanguage['load'] = {
-  road: () => import('./road/OrderRoadDe.tsx'),
+  road: () => import('./ordering/OrderingDe.tsx'),
   chart: () => import('./body/BodyChartDe.tsx'),
-  ruler: () => import('./screen/ScreenRulerDe.tsx'),
+  ruler: () => import('./ruler/ScreenRulerDe.tsx'),
 };
 
 /** The island in German. */

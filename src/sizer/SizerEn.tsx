@@ -1,10 +1,10 @@
 import { sizing } from '#words/en/sizing.ts';
-import { Sizer, type SizerLanguage, type SizerProps } from './components/Sizer.tsx';
+import { Sizer, type SizerLanguage, type SizerProps } from './form/Sizer.tsx';
 
 const load: SizerLanguage['load'] = {
-  road: () => import('./road/OrderRoadEn.tsx'),
+  road: () => import('./ordering/OrderingEn.tsx'),
   chart: () => import('./body/BodyChartEn.tsx'),
-  ruler: () => import('./screen/ScreenRulerEn.tsx'),
+  ruler: () => import('./ruler/ScreenRulerEn.tsx'),
 };
 
 /** The island in English: one language’s words, so that a phone gets no other. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { settingsFrom } from '#bench/config/settings.ts';
-import { readChange } from '#bench/form/change.ts';
-import { readFileForm, readForm } from '#bench/form/read.ts';
+import { settingsFrom } from '#bench/context/settings.ts';
+import { readChange } from '#bench/intake/changeForm.ts';
+import { readFileForm, readForm } from '#bench/http/readForm.ts';
 
 const form = (text: string) => readChange(new URLSearchParams(text));
 const request = (body: BodyInit, type?: string) =>

@@ -1,7 +1,7 @@
 /** Finding a piece in a browser: words, filters, order, size, address and keyboard. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { size } from '#core/sizing/size.ts';
 import { openShop, visit, type Shop } from './shop.ts';
 

@@ -1,12 +1,12 @@
 /** The measuring strip, alone and as the shop's page, printed to PDF by Chromium and measured on the sheet. */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { tapeLengthMm, type Paper } from '#draw/view/strip.ts';
+import { tapeLengthMm, type Paper } from '#draw/drawings/strip.ts';
 import { sampleStrip } from '#tests/draw/strip.ts';
 import { launchChromium } from '#tests/support/chromium.ts';
 import { paintedPaths, type PaintedPath } from '#tests/support/pdfPaths.ts';
 import { LANGS } from '#words/lang.ts';
-import { address } from '#ui/addresses.ts';
+import { address } from '#ui/site/addresses.ts';
 import { openShop, visit, type Shop } from './shop.ts';
 
 let browser: Browser;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { checkDesign } from '#core/design/check/check.ts';
 import type { Component } from '#core/design/component.ts';
 import { contentFolder } from './contentFolder.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { report } from '#catalogue/read/problem.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { facing } from '#core/sizing/hand/facing.ts';
 import { rulePrice } from '#core/sizing/price/price.ts';
 import { range } from '#core/sizing/range.ts';

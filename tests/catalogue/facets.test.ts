@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { careOf } from '#catalogue/care.ts';
-import { cautionsOf } from '#catalogue/cautions.ts';
-import { colourFamily, familyOf, oklch } from '#catalogue/colour.ts';
-import { facetsOf, sharesOf } from '#catalogue/facets.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { beadIndex, relatedPieces } from '#catalogue/related.ts';
+import { careOf } from '#catalogue/facts/care.ts';
+import { cautionsOf } from '#catalogue/facts/cautions.ts';
+import { colourFamily, familyOf, oklch } from '#catalogue/facts/colour.ts';
+import { facetsOf, sharesOf } from '#catalogue/facts/facets.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
+import { beadIndex, relatedPieces } from '#catalogue/facts/related.ts';
 
 const { pieces, components } = readCatalogue(new URL('../../content', import.meta.url).pathname).catalogue!;
 const piece = (id: string) => pieces.find((one) => one.id === id)!;

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { explain, report, type Problem } from '#catalogue/read/problem.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { catalogue as german } from '#words/de/catalogue.ts';
 import { catalogue as english } from '#words/en/catalogue.ts';
 import { contentFolder } from './contentFolder.ts';
-import { entrySlips } from './slips/entries.ts';
-import { fieldSlips } from './slips/fields.ts';
+import { entrySlips } from './mistakes/entries.ts';
+import { fieldSlips } from './mistakes/fields.ts';
 
 const slips = [...fieldSlips, ...entrySlips];
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { lookAtPicture } from '#catalogue/read/picture.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { contentFolder } from './contentFolder.ts';
 
 /** A small picture with enough in it that its middle isn't its end; written by sharp (libvips), not by this project. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { designIn, textsOf, type Piece } from '#catalogue/catalogue.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { restorePiece, storePiece } from '#catalogue/stored.ts';
+import { designIn, textsOf, type Piece } from '#catalogue/model/catalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
+import { restorePiece, storePiece } from '#catalogue/model/stored.ts';
 import { contentFolder, type Edit } from './contentFolder.ts';
 
 const row = 'pieces/row.yaml';

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
 import { contentFiles } from '#catalogue/read/files.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { nameAt } from '../../src/command/scale/texts.ts';
 import { writeScaled } from '../../src/command/scale/write.ts';
 

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { checkDesign } from '#core/design/check/check.ts';
 import type { Design } from '#core/design/design.ts';
 import { random, randomDesign, randomStrands } from '#tests/core/random.ts';

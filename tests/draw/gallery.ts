@@ -1,14 +1,14 @@
 /** `node tests/draw/gallery.ts <folder>` writes every view of every sample as SVG, to be looked at. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { drawCard } from '#draw/view/card.ts';
-import { drawEnds } from '#draw/view/ends.ts';
-import { drawNumbered } from '#draw/view/numbered.ts';
-import { drawBoard } from '#draw/view/board.ts';
-import { drawLoop } from '#draw/view/loop.ts';
-import { drawShare } from '#draw/view/share.ts';
-import { drawStraight } from '#draw/view/straight.ts';
-import { drawWrist } from '#draw/view/wrist.ts';
+import { drawCard } from '#draw/drawings/card.ts';
+import { drawEnds } from '#draw/drawings/ends.ts';
+import { drawNumbered } from '#draw/drawings/numbered.ts';
+import { drawBoard } from '#draw/drawings/board.ts';
+import { drawLoop } from '#draw/drawings/loop.ts';
+import { drawShare } from '#draw/drawings/share.ts';
+import { drawStraight } from '#draw/drawings/straight.ts';
+import { drawWrist } from '#draw/drawings/wrist.ts';
 import { pieces, usualSequences } from './designs.ts';
 import { sampleStrip } from './strip.ts';
 import { drawOnBody } from './worn.ts';

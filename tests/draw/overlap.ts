@@ -2,7 +2,7 @@
  * How deep two drawn components overlap, worked out from scratch: each is a rectangle grown by its corner
  * radius, so two of them overlap where the rectangles inside come nearer than the two radii together.
  */
-import type { Spot } from '#draw/place/spot.ts';
+import type { Spot } from '#draw/layout/spot.ts';
 
 type Point = readonly [number, number];
 

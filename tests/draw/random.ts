@@ -1,7 +1,7 @@
 /** Random pieces, the same each run: any shapes and sizes in any order. */
 import type { Component, Shape } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
-import { stream } from '#draw/seed/seed.ts';
+import { stream } from '#draw/paint/ink/seed.ts';
 import { COMPONENTS, component, looks } from './components.ts';
 import { design, section, strand } from './designs.ts';
 

@@ -1,5 +1,5 @@
 /** Words for the measuring strip in tests and gallery. */
-import { drawMeasuringStrip, type Paper } from '#draw/view/strip.ts';
+import { drawMeasuringStrip, type Paper } from '#draw/drawings/strip.ts';
 
 export function sampleStrip(paper: Paper): string {
   return drawMeasuringStrip({

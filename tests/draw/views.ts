@@ -1,13 +1,13 @@
 /** Every view of a design, drawn as its page would. */
 import type { Design } from '#core/design/design.ts';
-import { drawBoard } from '#draw/view/board.ts';
-import { drawCard } from '#draw/view/card.ts';
-import { drawEnds } from '#draw/view/ends.ts';
-import { drawLoop } from '#draw/view/loop.ts';
-import { drawNumbered } from '#draw/view/numbered.ts';
-import { drawShare } from '#draw/view/share.ts';
-import { drawStraight } from '#draw/view/straight.ts';
-import { drawWrist } from '#draw/view/wrist.ts';
+import { drawBoard } from '#draw/drawings/board.ts';
+import { drawCard } from '#draw/drawings/card.ts';
+import { drawEnds } from '#draw/drawings/ends.ts';
+import { drawLoop } from '#draw/drawings/loop.ts';
+import { drawNumbered } from '#draw/drawings/numbered.ts';
+import { drawShare } from '#draw/drawings/share.ts';
+import { drawStraight } from '#draw/drawings/straight.ts';
+import { drawWrist } from '#draw/drawings/wrist.ts';
 import { drawOnBody } from './worn.ts';
 import { usualSequences } from './designs.ts';
 

@@ -3,7 +3,7 @@ import { figureOf, type Figure } from '#core/body/figure.ts';
 import { lieOf } from '#core/body/lie.ts';
 import type { Design } from '#core/design/design.ts';
 import { finishedLengthMm } from '#core/design/loopParts.ts';
-import { drawBody, type WornStrand } from '#draw/view/body.ts';
+import { drawBody, type WornStrand } from '#draw/drawings/body.ts';
 import { usualSequences } from './designs.ts';
 
 export function sampleFigure(): Figure {

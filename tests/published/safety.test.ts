@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 
 const content = resolve(import.meta.dirname, '../../content');
 const guide = (lang: string) => readFileSync(resolve(content, `guides/${lang}/cautions.md`), 'utf8');

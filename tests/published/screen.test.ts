@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CARD_MM, PAPER_MM } from '#draw/view/strip.ts';
-import { CARD_MM as SCREEN_CARD_MM, NOMINAL_PX_PER_MM } from '#sizer/screen/model/pixels.ts';
+import { CARD_MM, PAPER_MM } from '#draw/drawings/strip.ts';
+import { CARD_MM as SCREEN_CARD_MM, NOMINAL_PX_PER_MM } from '#sizer/ruler/model/pixels.ts';
 
 describe('cards, paper and screen', () => {
   // ISO/IEC 7810 ID-1: 85.60 × 53.98 mm, corner radius 2.88 to 3.48 mm.

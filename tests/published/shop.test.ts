@@ -1,7 +1,7 @@
 /** The demo shop's own rules against the bands of the trade. Common practice, no source. */
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { crimpFit, WIRES_IN_CRIMP } from '#core/design/ends/crimp.ts';
 
 const { catalogue } = readCatalogue(resolve(import.meta.dirname, '../../content'));

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { files, pageAt, pages, read } from './built.ts';
 
 const { catalogue } = readCatalogue(process.env.CLASPWISE_CONTENT ?? 'content');

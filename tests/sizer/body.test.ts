@@ -1,7 +1,7 @@
 /** The body chart's model. */
 import { describe, expect, test } from 'vitest';
 import { figureOf } from '#core/body/figure.ts';
-import type { WornStrand } from '#draw/view/body.ts';
+import type { WornStrand } from '#draw/drawings/body.ts';
 import { collarNeckMm, layOn, leastRound, lengthAt, nearestTo, nextLength } from '#sizer/body/model/lay.ts';
 import { lengthName } from '#sizer/body/model/lengthName.ts';
 import { bodyOf, UNKNOWN_WEARER, type WearerForm } from '#sizer/body/model/wearerForm.ts';

@@ -1,11 +1,11 @@
 /** An order is never lost and never sent as two: the outbox, what answers mean, and the sender. */
 import { describe, expect, test } from 'vitest';
-import { judge, judgeForm } from '#sizer/road/model/judge.ts';
-import { keepingStore } from '#sizer/road/model/keepingStore.ts';
-import { dropEntry, newEntry, putEntry, readOutbox, type Entry } from '#sizer/road/model/outbox.ts';
-import { OUTBOX_KEY } from '#sizer/road/model/outboxKey.ts';
-import { createSender } from '#sizer/road/model/sender.ts';
-import { wireOf } from '#sizer/road/model/wire.ts';
+import { judge, judgeForm } from '#sizer/ordering/model/sendResult.ts';
+import { keepingStore } from '#sizer/ordering/model/keepingStore.ts';
+import { dropEntry, newEntry, putEntry, readOutbox, type Entry } from '#sizer/ordering/model/outbox.ts';
+import { OUTBOX_KEY } from '#sizer/ordering/model/outboxKey.ts';
+import { createSender } from '#sizer/ordering/model/sender.ts';
+import { wireOf } from '#sizer/ordering/model/endpoint.ts';
 import { orderWords } from '#words/order.ts';
 import { decode } from '#order/text.ts';
 import type { Answer, Post, Store } from '#sizer/model/ports.ts';

@@ -1,7 +1,7 @@
 /** A piece and a world for tests of the island: a store in memory, a clock that is told the time, a shop that answers as told. */
 import type { Design } from '#core/design/design.ts';
 import type { Answer, Clock, Post, Store } from '#sizer/model/ports.ts';
-import type { PieceForSizer } from '#sizer/props.ts';
+import type { PieceForSizer } from '#sizer/model/input.ts';
 import { focalBracelet, RULES } from '#tests/support/workshop.ts';
 
 export function pieceOf(design: Design, more: Partial<PieceForSizer> = {}): PieceForSizer {

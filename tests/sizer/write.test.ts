@@ -9,7 +9,7 @@ import { orderWords } from '#words/order.ts';
 import { outcomeOf } from '#sizer/model/answer.ts';
 import { choiceOf, shownOf } from '#sizer/model/outcome.ts';
 import { startOf } from '#sizer/model/sizerState.ts';
-import { checkForm, EMPTY_FORM, quantityOf, type OrderForm } from '#sizer/road/model/form.ts';
+import { checkForm, EMPTY_FORM, quantityOf, type OrderForm } from '#sizer/ordering/model/form.ts';
 import {
   draftOrder,
   textWithUnit,
@@ -17,9 +17,9 @@ import {
   writeMail,
   writeOrder,
   type Wish,
-} from '#sizer/road/model/write.ts';
+} from '#sizer/ordering/model/write.ts';
 import { readableId } from '#sizer/slip/pieceName.ts';
-import { enoughFor } from '#sizer/road/model/enough.ts';
+import { enoughFor } from '#sizer/ordering/model/enough.ts';
 import { focalBracelet, withComponent } from '#tests/support/workshop.ts';
 import { bracelet, pieceOf } from './support.ts';
 

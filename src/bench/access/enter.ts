@@ -1,7 +1,7 @@
 /** Coming in from elsewhere with the passphrase. */
 import type { BenchProblem } from '#words/benchCodes.ts';
-import type { Bench } from '../bench.ts';
-import { seeOther } from '../form/read.ts';
+import type { Bench } from '../context/bench.ts';
+import { seeOther } from '../http/readForm.ts';
 import { isPassphrase } from './passphrase.ts';
 import { beginVisit, visitCookie } from './visit.ts';
 

@@ -2,8 +2,8 @@
 import { benchWords } from '#words/bench.ts';
 import type { BenchProblem } from '#words/benchCodes.ts';
 import { formatFor } from '#words/format.ts';
-import { languageOf } from '../page/frame.ts';
-import { plainPage } from '../page/plain.ts';
+import { languageOf } from '../models/frame.ts';
+import { plainPage } from '../http/plainPage.ts';
 import { problemResponse } from '../desk/problem.ts';
 import type { BookProblem } from '../book/problem.ts';
 import type { Refusal } from './guard.ts';

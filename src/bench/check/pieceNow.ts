@@ -1,5 +1,5 @@
 /** A piece of the catalogue as it stands, with all that sizing it needs. */
-import type { Catalogue, Piece } from '#catalogue/catalogue.ts';
+import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 

@@ -3,7 +3,7 @@ import { isLang, type Lang } from '#words/lang.ts';
 import type { DeskProblem } from '#words/deskProblem.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { readDocument } from '#order/migrate.ts';
-import type { Throttle } from '../access/throttle.ts';
+import type { Throttle } from '../http/throttle.ts';
 import type { Inbox } from '../book/inbox.ts';
 import { BookError } from '../book/problem.ts';
 import type { Reception } from '../book/receive.ts';
@@ -11,7 +11,7 @@ import type { Snapshot } from '../book/snapshot.ts';
 import { recheck } from '../check/recheck.ts';
 import { allowOrigin, preflight } from './origin.ts';
 import { problemResponse } from './problem.ts';
-import { readBody, MOST_BYTES } from './readBody.ts';
+import { readBody, MOST_BYTES } from '../http/readBody.ts';
 
 export type Desk = {
   /** The book's inbox. Throws or rejects with BookError. */

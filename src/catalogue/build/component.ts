@@ -2,7 +2,7 @@
 import type { Component, ComponentKind, Shape } from '#core/design/component.ts';
 import { isMaterial, DENSITY_G_PER_CM3 } from '#core/design/mass/density.ts';
 import type { CatalogueArgs, CatalogueCode } from '#words/catalogueCodes.ts';
-import { materials } from '../materials.ts';
+import { materials } from '../model/materials.ts';
 import type { Entry } from '../read/entry.ts';
 import { near } from '../read/near.ts';
 import type { FieldPath, Problem } from '../read/problem.ts';

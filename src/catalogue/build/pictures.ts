@@ -1,6 +1,6 @@
 /** The photographs of a piece, each looked at. */
 import { join, posix } from 'node:path';
-import type { Picture } from '../catalogue.ts';
+import type { Picture } from '../model/catalogue.ts';
 import type { Entry } from '../read/entry.ts';
 import { lookAtPicture } from '../read/picture.ts';
 import type { Problem } from '../read/problem.ts';

@@ -1,6 +1,6 @@
 /** From what the maker wrote to the shop and the core's rules. */
 import type { Rules } from '#core/design/rules.ts';
-import type { Shop } from '../catalogue.ts';
+import type { Shop } from '../model/catalogue.ts';
 import type { AuthoredRules, AuthoredShop } from '../schemas/shop.ts';
 
 export function rulesOf(value: AuthoredRules): Rules {

@@ -1,6 +1,6 @@
 /** Whether a file is a whole picture, judged by its first and last bytes. */
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
-import type { Picture } from '../catalogue.ts';
+import type { Picture } from '../model/catalogue.ts';
 
 export type PictureState =
   | { readonly state: 'whole'; readonly format: Picture['format'] }

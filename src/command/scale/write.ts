@@ -2,7 +2,7 @@
 import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { contentFiles } from '#catalogue/read/files.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { take } from '#catalogue/read/source.ts';
 import type { Component } from '#core/design/component.ts';
 import { rulePrice } from '#core/sizing/price/price.ts';

@@ -1,10 +1,10 @@
 /** What is to be sized: a piece of the catalogue, or a design from standard input. */
 import { near } from '#catalogue/read/near.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
-import { readRules } from '#catalogue/read/readShop.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
+import { readRules } from '#catalogue/load/readShop.ts';
 import { report } from '#catalogue/read/problem.ts';
-import { designIn, namedComponents, partNamesIn, textsOf } from '#catalogue/catalogue.ts';
-import type { Catalogue, Piece, Shop } from '#catalogue/catalogue.ts';
+import { designIn, namedComponents, partNamesIn, textsOf } from '#catalogue/model/catalogue.ts';
+import type { Catalogue, Piece, Shop } from '#catalogue/model/catalogue.ts';
 import { checkDesign } from '#core/design/check/check.ts';
 import type { Component } from '#core/design/component.ts';
 import { rulePrice } from '#core/sizing/price/price.ts';

@@ -1,9 +1,9 @@
 /** The cloth a piece is shown on: pale, a little of the opposite of the beads' own colour, lighter where the lamp is. */
 import type { Component } from '#core/design/component.ts';
-import { lightnessOf, mix, tone } from '../colour/tone.ts';
+import { lightnessOf, mix, tone } from './ink/tone.ts';
 import type { Box } from '../svg/document.ts';
 import { element } from '../svg/text.ts';
-import type { Ink } from './ink.ts';
+import type { Ink } from './ink/ink.ts';
 
 /** Undyed linen, and slate for pieces so pale that they would be lost on it. */
 const LINEN = '#efe9df';

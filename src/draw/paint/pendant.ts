@@ -3,12 +3,12 @@ import type { Component } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
 
 import { num } from '../svg/text.ts';
-import { paintBead } from './bead.ts';
+import { paintBead } from './bead/bead.ts';
 import { bar, circlePath } from './finding/bar.ts';
 import { ring } from './finding/ring.ts';
-import type { Ink } from './ink.ts';
-import { lightOn } from './light.ts';
-import { useAt } from './strand.ts';
+import type { Ink } from './ink/ink.ts';
+import { lightOn } from './ink/light.ts';
+import { useAt } from './bead/strand.ts';
 
 /** A pendant hangs: its own x runs down the page. */
 const DOWN_RAD = Math.PI / 2;

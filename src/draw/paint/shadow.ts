@@ -1,10 +1,10 @@
 /** Shadows on the ground that a piece lies on: soft, down and to the right, away from the lamp. */
-import type { Spot } from '../place/spot.ts';
+import type { Spot } from '../layout/spot.ts';
 import { element, num } from '../svg/text.ts';
-import type { Gradient } from './gradient.ts';
-import type { Ink } from './ink.ts';
-import type { Place } from './stamp.ts';
-import { stampAll, type Drawn } from './stampAll.ts';
+import type { Gradient } from './ink/gradient.ts';
+import type { Ink } from './ink/ink.ts';
+import type { Place } from './ink/stamp.ts';
+import { stampAll, type Drawn } from './ink/stampAll.ts';
 
 /** Dark where the bead rests, gone a little outside it. A blur filter would look the same and cost a phone far more. */
 const SHADOW: Gradient = {

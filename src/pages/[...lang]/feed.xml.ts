@@ -1,7 +1,7 @@
 /** New pieces as an Atom feed, one a language. */
 import type { APIRoute } from 'astro';
 import { readPieces, readShop } from '#catalogue/collections.ts';
-import { inEachLang } from '#ui/addresses.ts';
+import { inEachLang } from '#ui/site/addresses.ts';
 import { atomFeed } from '#ui/machines/atomFeed.ts';
 import { requireSite } from '#ui/machines/requireSite.ts';
 import type { Lang } from '#words/lang.ts';

@@ -1,9 +1,9 @@
 /** `POST`: ends a visit from elsewhere. */
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { endVisit, visitCookie } from '#bench/access/visit.ts';
 import { visitorOf } from '#bench/access/visitor.ts';
-import { seeOther } from '#bench/form/read.ts';
+import { seeOther } from '#bench/http/readForm.ts';
 
 export const prerender = false;
 

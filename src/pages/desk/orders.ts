@@ -1,7 +1,7 @@
 /** `POST /desk/orders`: see public/schema/desk-openapi.json. */
 import type { APIRoute } from 'astro';
 import { senderOf } from '#bench/access/visitor.ts';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { answerOrder } from '#bench/desk/desk.ts';
 import { readWhole } from '#catalogue/collections.ts';

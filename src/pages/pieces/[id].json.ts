@@ -1,8 +1,8 @@
 /** One piece as data for other programs; the page `/data/` says what each field means. */
 import type { APIRoute, GetStaticPaths } from 'astro';
-import type { Piece } from '#catalogue/catalogue.ts';
+import type { Piece } from '#catalogue/model/catalogue.ts';
 import { readPieces, readShop } from '#catalogue/collections.ts';
-import { FIRST_LANG } from '#ui/addresses.ts';
+import { FIRST_LANG } from '#ui/site/addresses.ts';
 import { keyed } from '#ui/build/keyed.ts';
 import { pieceJson } from '#ui/machines/pieceJson.ts';
 import { requireSite } from '#ui/machines/requireSite.ts';

@@ -1,6 +1,6 @@
 import { body } from '#words/en/body.ts';
-import { BodyChart } from './components/BodyChart.tsx';
-import type { BodyChartProps } from './props.ts';
+import { BodyChart } from './BodyChart.tsx';
+import type { BodyChartProps } from './model/props.ts';
 
 /** The body chart in English, loaded when somebody looks at it. */
 export default function BodyChartEn(props: BodyChartProps) {

@@ -1,12 +1,12 @@
 /** A piece at a size as SVG text; the same in the build and, fetched after the island is alive, in the browser. */
 import type { Candidate } from '#core/sizing/sizing.ts';
-import { drawLoop } from '#draw/view/loop.ts';
-import { drawStraight } from '#draw/view/straight.ts';
-import { airMm, drawWrist } from '#draw/view/wrist.ts';
+import { drawLoop } from '#draw/drawings/loop.ts';
+import { drawStraight } from '#draw/drawings/straight.ts';
+import { airMm, drawWrist } from '#draw/drawings/wrist.ts';
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import type { BuyerUnit } from '../model/sizerState.ts';
-import type { PieceForSizer } from '../props.ts';
+import type { PieceForSizer } from '../model/input.ts';
 import type { DrawnView } from './views.ts';
 
 export type DrawnPiece = {

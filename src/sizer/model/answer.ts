@@ -4,7 +4,7 @@ import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { parseLength } from '#core/units/length.ts';
-import type { PieceForSizer } from '../props.ts';
+import type { PieceForSizer } from './input.ts';
 import { choiceOf, type Outcome } from './outcome.ts';
 import type { BuyerUnit, SizerState } from './sizerState.ts';
 

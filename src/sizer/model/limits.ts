@@ -2,7 +2,7 @@
 import type { Measure, Sit } from '#core/design/choice.ts';
 import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
-import type { PieceForSizer } from '../props.ts';
+import type { PieceForSizer } from './input.ts';
 
 /** A measure of each kind that nobody would call absurd: about the middle of grown people's, or of trade lengths. */
 const PLAIN_MM: Readonly<Record<Measure['of'], number>> = { wrist: 165, ankle: 230, neck: 350, length: 450 };

@@ -3,7 +3,7 @@ import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import { parseLength } from '#core/units/length.ts';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import type { PieceForSizer } from '../props.ts';
+import type { PieceForSizer } from './input.ts';
 import { choiceOf } from './outcome.ts';
 import type { BuyerUnit, SizerState } from './sizerState.ts';
 

@@ -4,9 +4,9 @@ import type { OrderDocument } from '#order/document.ts';
 import { encode } from '#order/text.ts';
 import { formatDateTime, formatFor } from '#words/format.ts';
 import { localZone } from '../adapters/localZone.ts';
-import { saveFile } from '../road/adapters/saveFile.ts';
-import { Rows } from '../road/components/Rows.tsx';
-import { unitOfOrder } from '../road/model/write.ts';
+import { saveFile } from '../adapters/saveFile.ts';
+import { Rows } from '../controls/Rows.tsx';
+import { unitOfOrder } from '../ordering/model/write.ts';
 import { QrCode } from './QrCode.tsx';
 import type { SlipLanguage } from './props.ts';
 

@@ -1,7 +1,7 @@
 /** All that a page is made with beside the content, as one mark. */
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { digest } from '../digest.ts';
+import { digest } from '../site/digest.ts';
 
 /** The files that a path stands for: itself, or all that lies in the folder. */
 const filesOf = (path: string): readonly string[] =>

@@ -1,7 +1,7 @@
 /** Paths of pages that a later build may take over unchanged. */
 import type { Lang } from '#words/lang.ts';
-import { contentFolder } from '../contentFolder.ts';
-import { shopFrame } from '../frame.ts';
+import { contentFolder } from '../site/contentFolder.ts';
+import { shopFrame } from '../models/frame.ts';
 import { MAKES_PIXELS } from '../pictures/settings.ts';
 import { codeMark } from './codeMark.ts';
 import { pageKeys } from './pageKey.ts';

@@ -2,10 +2,10 @@
  * Keys by which Astro knows a page of the last build again: where everything
  * that the page is made from is the same, its file is taken over.
  */
-import type { Piece } from '#catalogue/catalogue.ts';
+import type { Piece } from '#catalogue/model/catalogue.ts';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { digest } from '../digest.ts';
+import { digest } from '../site/digest.ts';
 
 const DIGITS = 24;
 

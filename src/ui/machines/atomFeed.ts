@@ -1,8 +1,8 @@
 /** New pieces as an Atom feed (RFC 4287). */
-import { textsOf, type Piece, type Shop } from '#catalogue/catalogue.ts';
+import { textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';
-import { address } from '../addresses.ts';
+import { address } from '../site/addresses.ts';
 import { sharePath } from '../pictures/share.ts';
 import { xml } from './xml.ts';
 

@@ -1,11 +1,11 @@
 /** A piece as other programs may read it. Its fields are a promise: what is added later takes nothing away. */
-import type { Piece, Shop } from '#catalogue/catalogue.ts';
+import type { Piece, Shop } from '#catalogue/model/catalogue.ts';
 import { range } from '#core/sizing/range.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { LANGS } from '#words/lang.ts';
-import { address } from '../addresses.ts';
-import { fitsOf } from '../pieces/fitsOf.ts';
-import { partsList } from '../pieces/partsList.ts';
+import { address } from '../site/addresses.ts';
+import { fitsOf } from '../search/fitsOf.ts';
+import { partsList } from '../models/partsList.ts';
 
 /** Hundredths: finer than any strand is measured. */
 const round = (value: number): number => Math.round(value * 100) / 100;

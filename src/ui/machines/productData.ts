@@ -1,5 +1,5 @@
 /** A piece as schema.org knows it: a product with one offer. */
-import { textsOf, type Piece, type Shop, type Status } from '#catalogue/catalogue.ts';
+import { textsOf, type Piece, type Shop, type Status } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';
 import { majorAmount } from './majorAmount.ts';

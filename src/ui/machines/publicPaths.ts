@@ -1,7 +1,7 @@
 /** Every page that is to be found, without its language. */
-import type { Catalogue } from '#catalogue/catalogue.ts';
-import { groupings } from '../groups.ts';
-import { pagesOf, SHEET_SIZE } from '../lists.ts';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import { groupings } from '../models/groups.ts';
+import { pagesOf, SHEET_SIZE } from '../models/lists.ts';
 
 const ALONE = [
   [],

@@ -1,6 +1,6 @@
 /** A sitemap (sitemaps.org, version 0.9) with the languages of each page. */
 import { LANGS } from '#words/lang.ts';
-import { address, FIRST_LANG } from '../addresses.ts';
+import { address, FIRST_LANG } from '../site/addresses.ts';
 import { xml } from './xml.ts';
 
 /** @param paths pages without their language: `['pieces', 'ford']` */

@@ -1,7 +1,7 @@
 /** Encoded pictures kept between builds, by what went into them. */
 import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { digest } from '../digest.ts';
+import { digest } from '../site/digest.ts';
 
 const FOLDER = join('.cache', 'pictures');
 

@@ -6,10 +6,10 @@
  * page the one SVG, sharp at any size. WebP, because AVIF takes half a second
  * of a processor for each.
  */
-import type { Piece } from '#catalogue/catalogue.ts';
+import type { Piece } from '#catalogue/model/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
 import { expand } from '#core/design/expand.ts';
-import { CARD_BOX, drawCard } from '#draw/view/card.ts';
+import { CARD_BOX, drawCard } from '#draw/drawings/card.ts';
 import { cached, keyOf } from './cache.ts';
 import { rasterise } from './encode.ts';
 import { CARD_WIDTHS, ENCODING, MAKES_PIXELS } from './settings.ts';

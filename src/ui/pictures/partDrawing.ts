@@ -1,7 +1,7 @@
 /** The drawing of one bead, pendant or clasp by itself, a few KB of SVG. */
 import type { Component } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
-import { drawPart } from '#draw/view/part.ts';
+import { drawPart } from '#draw/drawings/part.ts';
 import { keyOf } from './cache.ts';
 
 export type PartDrawing = { readonly name: string; readonly svg: string };

@@ -1,8 +1,8 @@
 /** A photograph of a piece as the page needs it: files in every width and format, its shape and a placeholder. */
-import type { Picture } from '#catalogue/catalogue.ts';
+import type { Picture } from '#catalogue/model/catalogue.ts';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { contentFolder } from '../contentFolder.ts';
+import { contentFolder } from '../site/contentFolder.ts';
 import { cached, keyOf } from './cache.ts';
 import { encode, placeholder, sizeOf, type Size } from './encode.ts';
 import { ENCODING, FORMATS, MEDIA_TYPES, WIDTHS, type Format } from './settings.ts';

@@ -1,8 +1,8 @@
 /** The picture of a piece that others show when its address is passed on. */
-import type { Piece, Shop } from '#catalogue/catalogue.ts';
+import type { Piece, Shop } from '#catalogue/model/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
 import { expand } from '#core/design/expand.ts';
-import { drawShare } from '#draw/view/share.ts';
+import { drawShare } from '#draw/drawings/share.ts';
 import { cached, keyOf } from './cache.ts';
 import { shareJpeg } from './encode.ts';
 import { ENCODING, MAKES_PIXELS } from './settings.ts';

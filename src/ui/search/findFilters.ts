@@ -1,13 +1,13 @@
 /** A piece's values of every filter, in the reader's words: the page and the index must agree on them. */
-import type { Piece, Shop } from '#catalogue/catalogue.ts';
-import { facetsOf } from '#catalogue/facets.ts';
+import type { Piece, Shop } from '#catalogue/model/catalogue.ts';
+import { facetsOf } from '#catalogue/facts/facets.ts';
 import { range } from '#core/sizing/range.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { closingName, materialName } from '#words/goods.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/pages.ts';
-import { colourName } from '../colourName.ts';
-import { fitsOf } from '../pieces/fitsOf.ts';
+import { colourName } from '../models/colourName.ts';
+import { fitsOf } from './fitsOf.ts';
 import { lengthBand, priceBand } from './bands.ts';
 import { markNames, marksOf } from './marks.ts';
 import type { FilterName } from './query.ts';

@@ -1,5 +1,5 @@
 /** The values that each filter offers: those that some piece has, in an order that a reader expects. */
-import type { Piece, Shop } from '#catalogue/catalogue.ts';
+import type { Piece, Shop } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
 import { lengthBands, priceBands } from './bands.ts';
 import { listFilters } from './findFilters.ts';

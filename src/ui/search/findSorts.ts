@@ -1,5 +1,5 @@
 /** By what results may be put in order. The index compares numbers as numbers. */
-import type { Piece, Shop } from '#catalogue/catalogue.ts';
+import type { Piece, Shop } from '#catalogue/model/catalogue.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 
 /** Days since 1970 of the first day that it may have been made on. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { rule, type House } from '#bench/access/guard.ts';
 import { guardHeaders } from '#bench/access/headers.ts';
-import { throttle } from '#bench/access/throttle.ts';
+import { throttle } from '#bench/http/throttle.ts';
 import { isHere, senderOf, visitorOf, type Visitor } from '#bench/access/visitor.ts';
 
 const here: Visitor = {

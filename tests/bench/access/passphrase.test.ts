@@ -5,8 +5,8 @@ import { afterEach, beforeEach, expect, it } from 'vitest';
 import { enter } from '#bench/access/enter.ts';
 import { hasPassphrase, isPassphrase, removePassphrase, setPassphrase } from '#bench/access/passphrase.ts';
 import { beginVisit, endVisit, isVisiting } from '#bench/access/visit.ts';
-import { joinBench, type Bench } from '#bench/bench.ts';
-import { settingsFrom } from '#bench/config/settings.ts';
+import { joinBench, type Bench } from '#bench/context/bench.ts';
+import { settingsFrom } from '#bench/context/settings.ts';
 
 let folder: string;
 let bench: Bench;

@@ -3,7 +3,7 @@ import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { BookError } from '#bench/book/problem.ts';
 import { findEntry } from '#bench/book/entry.ts';
 import { answerOrder, type Desk } from '#bench/desk/desk.ts';
-import type { Catalogue } from '#catalogue/catalogue.ts';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { mutateDocument, seeded } from '../../order/mutate.ts';
 import { demoCatalogue, openShop, orderFor, post, type Shop } from './shop.ts';
 

@@ -3,10 +3,10 @@ import { readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { Readable } from 'node:stream';
-import { throttle } from '#bench/access/throttle.ts';
-import { joinBench } from '#bench/bench.ts';
+import { throttle } from '#bench/http/throttle.ts';
+import { joinBench } from '#bench/context/bench.ts';
 import type { Snapshot } from '#bench/book/snapshot.ts';
-import { settingsFrom } from '#bench/config/settings.ts';
+import { settingsFrom } from '#bench/context/settings.ts';
 import { answerOrder } from '#bench/desk/desk.ts';
 
 const [file = '', port = '0', snapshotFile = ''] = process.argv.slice(2);

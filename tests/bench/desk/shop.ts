@@ -2,13 +2,13 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Catalogue } from '#catalogue/catalogue.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { size } from '#core/sizing/size.ts';
 import { compose } from '#order/compose.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { makeNumber } from '#order/number.ts';
-import { throttle } from '#bench/access/throttle.ts';
+import { throttle } from '#bench/http/throttle.ts';
 import { openInbox } from '#bench/book/inbox.ts';
 import { openBook, type Book } from '#bench/book/open.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';

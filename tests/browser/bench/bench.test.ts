@@ -4,7 +4,7 @@ import { request as httpRequest } from 'node:http';
 import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Catalogue } from '#catalogue/catalogue.ts';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { launchChromium } from '#tests/support/chromium.ts';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { mailBody } from '#order/mail.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { stampAt, stanceOf, writeMarker, type Place } from '#draw/paint/stamp.ts';
+import { stampAt, stanceOf, writeMarker, type Place } from '#draw/paint/ink/stamp.ts';
 import { stampsOf } from '../stamps.ts';
 
 const turned: Place[] = Array.from({ length: 9 }, (_, at) => ({

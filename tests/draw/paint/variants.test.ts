@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { mixInk } from '#draw/paint/ink.ts';
-import { brightness, halfTurn, lightOn } from '#draw/paint/light.ts';
-import { paintSpots, variantOf } from '#draw/paint/strand.ts';
+import { mixInk } from '#draw/paint/ink/ink.ts';
+import { brightness, halfTurn, lightOn } from '#draw/paint/ink/light.ts';
+import { paintSpots, variantOf } from '#draw/paint/bead/strand.ts';
 import { COMPONENTS } from '../components.ts';
 
 function named(id: string) {

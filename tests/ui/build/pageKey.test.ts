@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Catalogue, Piece } from '#catalogue/catalogue.ts';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { pageKeys } from '#ui/build/pageKey.ts';
 
 let folder = '';

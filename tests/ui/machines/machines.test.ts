@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/read/readCatalogue.ts';
+import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { atomFeed, instantOf } from '#ui/machines/atomFeed.ts';
 import { jsonLdText } from '#ui/machines/jsonLd.ts';
 import { majorAmount } from '#ui/machines/majorAmount.ts';

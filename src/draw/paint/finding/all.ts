@@ -1,10 +1,10 @@
 /** What closes a strand, painted where it lies. */
 import type { Component, Look, Shape } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
-import type { ClosingSpot } from '../../place/closing.ts';
-import type { Ink } from '../ink.ts';
-import { lightOn } from '../light.ts';
-import { useAt } from '../strand.ts';
+import type { ClosingSpot } from '../../layout/closing.ts';
+import type { Ink } from '../ink/ink.ts';
+import { lightOn } from '../ink/light.ts';
+import { useAt } from '../bead/strand.ts';
 import { num } from '../../svg/text.ts';
 import { box, hook, lobster, magnetic, springRing, toggle, type ClaspPainter } from './clasps.ts';
 import { chain } from './chain.ts';

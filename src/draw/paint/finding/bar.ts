@@ -1,6 +1,6 @@
 /** Round wire and rod, drawn as strokes: an edge, the metal, and the light along it. */
 import type { Look } from '#core/design/component.ts';
-import { tone } from '../../colour/tone.ts';
+import { tone } from '../ink/tone.ts';
 import { element, pair } from '../../svg/text.ts';
 import { materials } from '../material/all.ts';
 

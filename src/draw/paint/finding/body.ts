@@ -1,9 +1,9 @@
 /** The solid part of a clasp: a silhouette filled with its material's light. */
 import type { Look } from '#core/design/component.ts';
 import { element } from '../../svg/text.ts';
-import type { Ink } from '../ink.ts';
-import { layLight } from '../lay.ts';
-import type { Light } from '../light.ts';
+import type { Ink } from '../ink/ink.ts';
+import { layLight } from '../bead/lay.ts';
+import type { Light } from '../ink/light.ts';
 import { materials } from '../material/all.ts';
 
 /** Silhouette `d` (even-odd, so that it may have holes), lit across as a turned body, with its edge. */

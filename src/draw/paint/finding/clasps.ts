@@ -4,8 +4,8 @@
  */
 import type { Component } from '#core/design/component.ts';
 import { element, num, pair } from '../../svg/text.ts';
-import type { Ink } from '../ink.ts';
-import type { Light } from '../light.ts';
+import type { Ink } from '../ink/ink.ts';
+import type { Light } from '../ink/light.ts';
 import { materials } from '../material/all.ts';
 import { bar, circlePath, ovalPath } from './bar.ts';
 import { solid } from './body.ts';

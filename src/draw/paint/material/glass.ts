@@ -1,5 +1,5 @@
 /** Glass: dark where the light goes in, aglow where it comes out, with a hard small mirror of the lamp. */
-import { lightnessOf, tone } from '../../colour/tone.ts';
+import { lightnessOf, tone } from '../ink/tone.ts';
 import { solidTint, type Material } from './material.ts';
 import { rampColour } from './ramp.ts';
 

@@ -1,6 +1,6 @@
 /** What a material does with light; one file each beside this one. */
 import type { Look } from '#core/design/component.ts';
-import type { Ink } from '../ink.ts';
+import type { Ink } from '../ink/ink.ts';
 
 /** A figure is drawn in a box of ±half measures round the component's centre, the hole along x. */
 export type FigureBox = {

@@ -1,5 +1,5 @@
 /** Polished metal: it shows a bright sky, a dark horizon and a lighter ground. */
-import { tone } from '../../colour/tone.ts';
+import { tone } from '../ink/tone.ts';
 import { solidTint, type Material } from './material.ts';
 import { rampColour } from './ramp.ts';
 

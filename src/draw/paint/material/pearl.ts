@@ -1,5 +1,5 @@
 /** Pearl: light from within its layers, so no deep shade, a soft sheen and a tinge of its overtone on the shadow side. */
-import { mix, tone } from '../../colour/tone.ts';
+import { mix, tone } from '../ink/tone.ts';
 import { solidTint, type Material } from './material.ts';
 import { rampColour } from './ramp.ts';
 

@@ -1,5 +1,5 @@
 /** A run of colours by brightness. */
-import { mix } from '../../colour/tone.ts';
+import { mix } from '../ink/tone.ts';
 
 /** Brightness and the colour there; rising, the first at 0, the last at 1. */
 export type Ramp = readonly (readonly [number, string])[];

@@ -1,5 +1,5 @@
 /** Shell: bands of growth and a play of pale colours. */
-import { tone } from '../../colour/tone.ts';
+import { tone } from '../ink/tone.ts';
 import { element, pair } from '../../svg/text.ts';
 import { veil, type Material } from './material.ts';
 

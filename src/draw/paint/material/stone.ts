@@ -1,8 +1,8 @@
 /** Polished stone: solid colour, clouds and veins that differ from one to the next. */
-import { mix, tone } from '../../colour/tone.ts';
+import { mix, tone } from '../ink/tone.ts';
 import { element, num, pair } from '../../svg/text.ts';
-import { glow } from '../glow.ts';
-import type { Ink } from '../ink.ts';
+import { glow } from '../ink/glow.ts';
+import type { Ink } from '../ink/ink.ts';
 import { veil, type FigureBox, type Material } from './material.ts';
 
 /** Few enough to share, enough that the eye finds no pattern on a strand. */

@@ -1,5 +1,5 @@
 /** Oiled wood: grain along the hole, a dull sheen. */
-import { tone } from '../../colour/tone.ts';
+import { tone } from '../ink/tone.ts';
 import { element, pair } from '../../svg/text.ts';
 import { veil, type Material } from './material.ts';
 

@@ -1,10 +1,10 @@
 /** `POST`: sets the passphrase or takes it away, at the machine itself only. */
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { LEAST_LENGTH, MOST_LENGTH, removePassphrase, setPassphrase } from '#bench/access/passphrase.ts';
 import { refusalResponse, troubleResponse } from '#bench/access/refusal.ts';
 import { isHere, visitorOf } from '#bench/access/visitor.ts';
-import { readForm, seeOther } from '#bench/form/read.ts';
+import { readForm, seeOther } from '#bench/http/readForm.ts';
 
 export const prerender = false;
 

@@ -1,7 +1,7 @@
 /** The bench's style and script: answered on demand, so that none of it lies among the public files. */
 import type { APIRoute } from 'astro';
-import script from '#bench/style/bench.client.js?raw';
-import style from '#bench/style/bench.css?raw';
+import script from '#bench/views/bench.client.js?raw';
+import style from '#bench/styles/bench.css?raw';
 
 export const prerender = false;
 

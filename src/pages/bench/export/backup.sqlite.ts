@@ -2,9 +2,9 @@
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { backUp } from '#bench/book/backup.ts';
-import { dated, download } from '#bench/export/download.ts';
+import { dated, download } from '#bench/http/download.ts';
 
 export const prerender = false;
 

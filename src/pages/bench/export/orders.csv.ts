@@ -1,9 +1,9 @@
 /** The whole book as CSV. */
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { allEntries } from '#bench/book/search.ts';
 import { toCsv } from '#bench/export/csv.ts';
-import { dated, download } from '#bench/export/download.ts';
+import { dated, download } from '#bench/http/download.ts';
 
 export const prerender = false;
 

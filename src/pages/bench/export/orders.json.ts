@@ -1,8 +1,8 @@
 /** The whole book as JSON. */
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { allEntries } from '#bench/book/search.ts';
-import { dated, download } from '#bench/export/download.ts';
+import { dated, download } from '#bench/http/download.ts';
 import { toExport } from '#bench/export/json.ts';
 
 export const prerender = false;

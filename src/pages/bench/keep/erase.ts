@@ -1,10 +1,10 @@
 /** `POST`: erases the buyers' data of the orders that were shown as past their time. */
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { troubleResponse } from '#bench/access/refusal.ts';
 import { erase, overdueForErasing } from '#bench/book/erase.ts';
-import { readForm, seeOther } from '#bench/form/read.ts';
-import { keptSince } from '#bench/page/keeping.ts';
+import { readForm, seeOther } from '#bench/http/readForm.ts';
+import { keptSince } from '#bench/models/keeping.ts';
 import { readShop } from '#catalogue/collections.ts';
 
 export const prerender = false;

@@ -2,11 +2,11 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { bookProblem, troubleResponse } from '#bench/access/refusal.ts';
 import { backUp, restore } from '#bench/book/backup.ts';
 import { BookError } from '#bench/book/problem.ts';
-import { readFileForm, seeOther } from '#bench/form/read.ts';
+import { readFileForm, seeOther } from '#bench/http/readForm.ts';
 
 export const prerender = false;
 

@@ -6,8 +6,8 @@ import { lengthForDrop } from '#core/body/place.ts';
 import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { askedOf } from '#core/sizing/target.ts';
-import type { WornStrand } from '#draw/view/body.ts';
-import type { PieceForSizer } from '../../props.ts';
+import type { WornStrand } from '#draw/drawings/body.ts';
+import type { PieceForSizer } from '../../model/input.ts';
 
 export type Laid = {
   readonly strands: readonly WornStrand[];

@@ -1,11 +1,11 @@
 /** `POST`: one change to an order. */
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { troubleResponse } from '#bench/access/refusal.ts';
 import { change } from '#bench/book/change.ts';
-import { readChange } from '#bench/form/change.ts';
-import { readForm, seeOther } from '#bench/form/read.ts';
-import { numberOf } from '#bench/page/found.ts';
+import { readChange } from '#bench/intake/changeForm.ts';
+import { readForm, seeOther } from '#bench/http/readForm.ts';
+import { numberOf } from '#bench/models/numberOf.ts';
 
 export const prerender = false;
 

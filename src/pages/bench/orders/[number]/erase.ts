@@ -1,11 +1,11 @@
 /** `POST`: erases the buyer's data in one order. */
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { troubleResponse } from '#bench/access/refusal.ts';
 import { findEntry } from '#bench/book/entry.ts';
 import { erase } from '#bench/book/erase.ts';
-import { seeOther } from '#bench/form/read.ts';
-import { numberOf } from '#bench/page/found.ts';
+import { seeOther } from '#bench/http/readForm.ts';
+import { numberOf } from '#bench/models/numberOf.ts';
 
 export const prerender = false;
 

@@ -1,10 +1,10 @@
 /** The order document as it came in. */
 import type { APIRoute } from 'astro';
-import { bench } from '#bench/bench.ts';
+import { bench } from '#bench/context/bench.ts';
 import { troubleResponse } from '#bench/access/refusal.ts';
 import { findEntry } from '#bench/book/entry.ts';
-import { download } from '#bench/export/download.ts';
-import { numberOf } from '#bench/page/found.ts';
+import { download } from '#bench/http/download.ts';
+import { numberOf } from '#bench/models/numberOf.ts';
 
 export const prerender = false;
 

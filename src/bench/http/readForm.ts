@@ -1,0 +1,31 @@
+/** Forms of the bench's own pages, read within bounds. */
+import { readBytes } from './readBody.ts';
+
+/** The largest plain form: a note in which every character is escaped. */
+const MOST_FORM_BYTES = 128 * 1024;
+
+/** A form of fields without files; null for anything else, or more than a form holds. */
+export async function readForm(request: Request): Promise<URLSearchParams | null> {
+  const type = request.headers.get('content-type') ?? '';
+  if (!type.startsWith('application/x-www-form-urlencoded')) return null;
+  const bytes = await readBytes(request, MOST_FORM_BYTES);
+  return bytes === null ? null : new URLSearchParams(new TextDecoder().decode(bytes));
+}
+
+/** A form with files, `mostBytes` in all; null for more, or for what is no such form. */
+export async function readFileForm(request: Request, mostBytes: number): Promise<FormData | null> {
+  const type = request.headers.get('content-type') ?? '';
+  if (!type.startsWith('multipart/form-data')) return null;
+  const bytes = await readBytes(request, mostBytes);
+  if (bytes === null) return null;
+  try {
+    return await new Response(Buffer.from(bytes), { headers: { 'content-type': type } }).formData();
+  } catch {
+    return null;
+  }
+}
+
+/** After a form was done: look at the page anew, so that reloading doesn't send it again. */
+export function seeOther(location: string): Response {
+  return new Response(null, { status: 303, headers: { location } });
+}

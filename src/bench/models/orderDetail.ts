@@ -1,0 +1,99 @@
+/** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
+import { partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
+import { formatMoney } from '#words/format.ts';
+import { orderWords } from '#words/order.ts';
+import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
+import type { Book } from '../book/open.ts';
+import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
+import { pieceNow } from '../check/pieceNow.ts';
+import { recheck, type Recheck } from '../check/recheck.ts';
+import { draftsFor, paymentLink, type Draft } from '../letters/letters.ts';
+import type { Frame } from './frame.ts';
+import { frameIn } from './frame.ts';
+
+/** One way of computing the order again, and the copy of the piece it goes by. */
+export type Reckoning = { readonly copy: Snapshot; readonly checked: Recheck };
+
+export type OrderDetail = {
+  readonly entry: Entry;
+  readonly events: readonly Event[];
+  readonly pieceName: string;
+  /** Names that the shop has today for components, by id, and wires, by `wireKey`, in the reader's language. */
+  readonly partNames: Readonly<Record<string, string>>;
+  /** By the piece as it stands now; `copy` null where there is no such piece. */
+  readonly now: { readonly copy: Snapshot | null; readonly checked: Recheck };
+  /** By the piece as it stood when the order came in; null where that is not known. */
+  readonly then: Reckoning | null;
+  readonly drafts: readonly Draft[];
+  readonly payment: string | null;
+};
+
+/** Gathers an order; null where the book has none with that number. Throws BookError. */
+export function orderDetail(
+  book: Book,
+  catalogue: Catalogue,
+  number: string,
+  frame: Frame,
+): OrderDetail | null {
+  const entry = findEntry(book, number);
+  if (entry === null) return null;
+  const { document, receivedAt, snapshotId } = entry;
+  const copy = pieceNow(catalogue, document.piece.id);
+  const now = { copy, checked: recheck(document, copy, receivedAt) };
+  const old = snapshotId === null ? null : findSnapshot(book, snapshotId);
+  const then = old === null ? null : { copy: old, checked: recheck(document, old, receivedAt) };
+  const detail = { entry, events: history(book, number), now, then };
+  const payment = paymentOf(catalogue, entry, now.checked);
+  return {
+    ...detail,
+    pieceName: nameOf(catalogue, document.piece.id, frame.lang),
+    partNames: partNamesIn(catalogue, frame.lang),
+    payment,
+    drafts: entry.erasedAt === null ? draftsOf(catalogue, entry, now.checked, payment, frame) : [],
+  };
+}
+
+/** The piece's name in a language; its id where the catalogue has it no more. */
+export function nameOf(catalogue: Catalogue, id: string, lang: Frame['lang']): string {
+  const piece = catalogue.pieces.find((one) => one.id === id);
+  return piece === undefined ? id : textsOf(piece, lang).name;
+}
+
+/** What is to be paid: the maker's own figure, never the buyer's. */
+function totalMinor({ document }: Entry, { candidate }: Recheck): number | null {
+  return candidate === null ? null : candidate.priceMinor * document.quantity;
+}
+
+function paymentOf({ shop }: Catalogue, entry: Entry, checked: Recheck): string | null {
+  const total = totalMinor(entry, checked);
+  if (total === null) return null;
+  return paymentLink(shop.orders.payment, entry.document.number, total, shop.rules.currency);
+}
+
+/** Letters are in the buyer's language, in the shop's unit and money. */
+function draftsOf(
+  catalogue: Catalogue,
+  entry: Entry,
+  checked: Recheck,
+  payment: string | null,
+  frame: Frame,
+): Draft[] {
+  const { shop } = catalogue;
+  const { document } = entry;
+  const theirs = frameIn(document.lang, frame);
+  const total = totalMinor(entry, checked) ?? document.shown.priceMinor * document.quantity;
+  const lengthMm = checked.candidate?.finishedLengthMm ?? document.shown.lengthMm;
+  return draftsFor(document, {
+    name: document.buyer.name,
+    number: document.number,
+    piece: nameOf(catalogue, document.piece.id, document.lang),
+    size: orderWords(document.lang).size(document.measure),
+    length: theirs.format.length(lengthMm),
+    price: formatMoney(total, shop.rules.currency, document.lang),
+    weeks: shop.orders.weeks,
+    payment,
+    maker: shop.maker,
+    shop: shop.name,
+    differences: checked.differences.map((one) => theirs.words.difference(one, theirs.format)),
+  });
+}

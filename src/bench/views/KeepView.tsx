@@ -1,0 +1,96 @@
+/** Safe-keeping: backup and restore, lists for other programs, forgetting buyers. */
+import type { Frame } from '../models/frame.ts';
+
+type Props = {
+  readonly frame: Frame;
+  /** What was just done; null for nothing. */
+  readonly done: string | null;
+  /** Numbers past the keeping time. */
+  readonly overdue: readonly string[];
+};
+
+export function KeepView({ frame, done, overdue }: Props) {
+  return (
+    <>
+      {done !== null && (
+        <p class="good" role="status">
+          {done}
+        </p>
+      )}
+      <div class="columns">
+        <Backup frame={frame} />
+        <Exports frame={frame} />
+      </div>
+      <Retention frame={frame} overdue={overdue} />
+    </>
+  );
+}
+
+function Backup({ frame: { words } }: { frame: Frame }) {
+  const { keep } = words;
+  return (
+    <section aria-labelledby="backup">
+      <h2 id="backup">{keep.backup}</h2>
+      <p>{keep.backupHint}</p>
+      <p>
+        <a class="button main" href="/bench/export/backup.sqlite">
+          {keep.download}
+        </a>
+      </p>
+      <details>
+        <summary>{keep.restore}</summary>
+        <p>{keep.restoreHint}</p>
+        <form method="post" action="/bench/keep/restore/" encType="multipart/form-data">
+          <label>
+            {keep.restoreFile}
+            <input type="file" name="backup" accept=".sqlite" required />
+          </label>
+          <label>
+            <input type="checkbox" name="sure" value="yes" required /> {keep.restoreSure}
+          </label>
+          <button type="submit">{keep.restoreButton}</button>
+        </form>
+      </details>
+    </section>
+  );
+}
+
+function Exports({ frame: { words } }: { frame: Frame }) {
+  return (
+    <section aria-labelledby="exports">
+      <h2 id="exports">{words.keep.exports}</h2>
+      <ul>
+        <li>
+          <a href="/bench/export/orders.csv">{words.keep.csv}</a>
+        </li>
+        <li>
+          <a href="/bench/export/orders.json">{words.keep.json}</a>
+        </li>
+      </ul>
+    </section>
+  );
+}
+
+function Retention({ frame: { words, shop }, overdue }: Pick<Props, 'frame' | 'overdue'>) {
+  const { keep } = words;
+  return (
+    <section aria-labelledby="retention">
+      <h2 id="retention">{keep.retention}</h2>
+      <p>{keep.retentionHint(shop.orders.keepMonths)}</p>
+      <p>{keep.overdue(overdue.length)}</p>
+      {overdue.length > 0 && (
+        <form method="post" action="/bench/keep/erase/">
+          <ul>
+            {overdue.map((number) => (
+              <li>
+                <a href={`/bench/orders/${number}/`}>{number}</a>
+              </li>
+            ))}
+          </ul>
+          <input type="hidden" name="numbers" value={overdue.join(' ')} />
+          <button type="submit">{keep.eraseAll}</button>
+        </form>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,135 @@
+/** The order book's list: filter, table, pages. */
+import type { BenchWords } from '#words/bench.ts';
+import { formatDate } from '#words/format.ts';
+import { STATES, type State } from '../book/entry.ts';
+import type { Frame } from '../models/frame.ts';
+import type { ListRow, OrderList } from '../models/orderList.ts';
+
+type Props = { readonly list: OrderList; readonly frame: Frame };
+
+export function OrderListView({ list, frame }: Props) {
+  const { words } = frame;
+  return (
+    <>
+      {list.clockBack && (
+        <p class="warning" role="alert">
+          {words.book.clockBack}
+        </p>
+      )}
+      <FilterForm list={list} words={words} />
+      <p class="quiet" aria-live="polite">
+        {words.book.count(list.total)}
+      </p>
+      {list.rows.length === 0 ? <p>{emptyText(list, words)}</p> : <Table list={list} frame={frame} />}
+      <Pages list={list} words={words} />
+    </>
+  );
+}
+
+function emptyText({ filter, counts }: OrderList, words: BenchWords): string {
+  const none = Object.values(counts).every((count) => count === 0);
+  return none && filter.text === '' ? words.book.empty : words.book.none;
+}
+
+function FilterForm({ list: { filter, counts }, words }: { list: OrderList; words: BenchWords }) {
+  const open = (['new', 'asked', 'agreed', 'strung'] as const).reduce((sum, state) => sum + counts[state], 0);
+  const options: [string, string][] = [
+    ['open', `${words.book.open} (${open})`],
+    ['late', words.book.late],
+    ...STATES.map((state): [State, string] => [state, `${words.states[state]} (${counts[state]})`]),
+    ['all', words.book.all],
+  ];
+  return (
+    <form class="filter" method="get" action="/bench/" role="search">
+      <label>
+        {words.book.find}
+        <input type="search" name="q" value={filter.text} maxLength={100} placeholder={words.book.findHint} />
+      </label>
+      <label>
+        {words.book.show}
+        <select name="state">
+          {options.map(([value, label]) => (
+            <option value={value} selected={value === filter.state}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+      <button type="submit">{words.book.apply}</button>
+    </form>
+  );
+}
+
+function Table({ list, frame }: Props) {
+  const { columns } = frame.words.book;
+  const names = ['number', 'piece', 'size', 'buyer', 'due', 'received', 'state'] as const;
+  return (
+    <div class="scroll" tabIndex={0} role="region" aria-label={frame.words.book.title}>
+      <table class="orders">
+        <thead>
+          <tr>
+            {names.map((name) => (
+              <th scope="col">{columns[name]}</th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {list.rows.map((row) => (
+            <Row row={row} frame={frame} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Row({ row, frame: { words, lang } }: { row: ListRow; frame: Frame }) {
+  const { document, receivedAt, dueOn, state, erasedAt } = row.entry;
+  const { columns } = words.book;
+  return (
+    <tr>
+      <th scope="row" data-label={columns.number}>
+        <a href={`/bench/orders/${document.number}/`}>{document.number}</a>
+        {row.differs && <span class="mark warn">{words.book.differs}</span>}
+      </th>
+      <td data-label={columns.piece}>
+        {document.quantity > 1 ? `${document.quantity} × ` : ''}
+        {row.pieceName}
+      </td>
+      <td data-label={columns.size}>
+        <bdi>{document.measure.text}</bdi>
+      </td>
+      <td data-label={columns.buyer}>
+        {erasedAt === null ? <bdi>{document.buyer.name}</bdi> : <i>{words.book.erased}</i>}
+      </td>
+      <td data-label={columns.due}>
+        {dueOn === null ? <span class="quiet">{words.book.noDue}</span> : formatDate(dueOn, lang)}
+        {row.late && <span class="mark warn">{words.book.late1}</span>}
+      </td>
+      <td data-label={columns.received}>{formatDate(receivedAt, lang)}</td>
+      <td data-label={columns.state}>
+        <span class={`mark state-${state}`}>{words.states[state]}</span>
+      </td>
+    </tr>
+  );
+}
+
+function Pages({ list: { filter, hasEarlier, hasLater }, words }: { list: OrderList; words: BenchWords }) {
+  if (!hasEarlier && !hasLater) return null;
+  const to = (page: number): string =>
+    `/bench/?${new URLSearchParams({ q: filter.text, state: filter.state, page: String(page) }).toString()}`;
+  return (
+    <nav class="pages" aria-label={words.book.title}>
+      {hasEarlier && (
+        <a rel="prev" href={to(filter.page - 1)}>
+          {words.book.later}
+        </a>
+      )}
+      {hasLater && (
+        <a rel="next" href={to(filter.page + 1)}>
+          {words.book.earlier}
+        </a>
+      )}
+    </nav>
+  );
+}

@@ -1,0 +1,46 @@
+/** Where e-mailed orders are pasted or dropped, and what came of them. */
+import type { Arrived } from '#words/benchCodes.ts';
+import type { Frame } from '../models/frame.ts';
+
+type Props = { readonly arrived: readonly Arrived[]; readonly frame: Frame };
+
+export function TakeInView({ arrived, frame: { words, format } }: Props) {
+  const { takeIn } = words;
+  return (
+    <>
+      {arrived.length > 0 && (
+        <section aria-labelledby="result" role="status">
+          <h2 id="result">{takeIn.result}</h2>
+          <ul>
+            {arrived.map((one) => (
+              <li class={one.code === 'received' || one.code === 'same' ? 'good' : 'bad'}>
+                <bdi>{words.arrived(one, format)}</bdi>{' '}
+                {'number' in one && <a href={`/bench/orders/${one.number}/`}>{one.number}</a>}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <form method="post" action="/bench/in/" encType="multipart/form-data" data-drop>
+        <p>{takeIn.hint}</p>
+        <label>
+          {takeIn.text}
+          <textarea name="text" rows={10} data-from-fragment></textarea>
+        </label>
+        <label>
+          {takeIn.files}
+          <input
+            type="file"
+            name="files"
+            multiple
+            accept=".eml,.mbox,.json,.txt,message/rfc822,application/json"
+          />
+        </label>
+        <p class="quiet">{takeIn.drop}</p>
+        <button type="submit" class="main">
+          {takeIn.button}
+        </button>
+      </form>
+    </>
+  );
+}

@@ -1,0 +1,88 @@
+/** From what the maker wrote to a piece of the shop, with every truth held against it. */
+import type { Component, Wire } from '#core/design/component.ts';
+import type { Rules } from '#core/design/rules.ts';
+import type { Labels, Piece } from '../model/catalogue.ts';
+import { labelsFor } from '../model/stored.ts';
+import type { Entry } from '../read/entry.ts';
+import type { Problem } from '../read/problem.ts';
+import { revisionOf } from '../model/revision.ts';
+import type { AuthoredPiece } from '../schemas/piece.ts';
+import { assertComponentsExist, assertWireExists } from '../invariants/components.ts';
+import { assertCountsInOrder, assertFocalPlace } from '../invariants/counts.ts';
+import { assertCurrency } from '../invariants/currency.ts';
+import { noteLowPrice } from '../invariants/price.ts';
+import { assertStringable } from '../invariants/stringable.ts';
+import { assertTogether, assertWearable } from '../invariants/sizes.ts';
+import { buildDesign, namedComponents, strandsOf, type AuthoredStrand } from '../build/design.ts';
+import { buildPictures } from '../build/pictures.ts';
+
+/** What pieces are made of, and the rules they are held against. */
+export type Stock = {
+  readonly folder: string;
+  readonly components: Readonly<Record<string, Component>>;
+  readonly labels: Labels;
+  readonly wires: Readonly<Record<string, Wire>>;
+  /** Short names that exist, those of broken entries too. */
+  readonly knownComponents: ReadonlySet<string>;
+  readonly knownWires: ReadonlySet<string>;
+  /** Null where the shop couldn't be read. */
+  readonly rules: Rules | null;
+};
+
+function textsOf(value: AuthoredPiece): Pick<Piece, 'name' | 'summary' | 'story' | 'de'> {
+  const { name, summary, story, de } = value;
+  return { name, summary, story, de: de === undefined ? null : { ...de, name: de.name ?? name } };
+}
+
+/** Complaints about the writing alone, before anything is looked up. */
+function writing(entry: Entry<AuthoredPiece>, strands: readonly AuthoredStrand[] | null): Problem[] {
+  if (strands === null) return [entry.complain([], 'sections-or-strands', {})];
+  const lies =
+    strands.length > 1 && entry.value.lie === undefined
+      ? [entry.complain(['strands'], 'lie-needed', { strands: strands.length })]
+      : [];
+  return [...lies, ...assertCountsInOrder(entry, strands), ...assertFocalPlace(entry, strands)];
+}
+
+/** The piece, or all that is wrong with it. `notes` are remarks that stop nothing. */
+export function buildPiece(
+  entry: Entry<AuthoredPiece>,
+  stock: Stock,
+): { piece: Piece | null; problems: Problem[]; notes: Problem[] } {
+  const { value, id } = entry;
+  const strands = strandsOf(value);
+  const { pictures, problems: unseen } = buildPictures(stock.folder, entry);
+  const problems = [
+    ...writing(entry, strands),
+    ...assertComponentsExist(entry, stock.knownComponents),
+    ...assertWireExists(entry, stock.knownWires),
+    ...assertCurrency(entry, ['price'], value.price, stock.rules?.currency ?? null),
+    ...unseen,
+  ];
+  const wire = stock.wires[value.wire];
+  // A component that is there but broken has its complaint already; one is enough.
+  const whole = namedComponents(value).every((named) => stock.components[named.id] !== undefined);
+  if (problems.length > 0 || strands === null || wire === undefined || !whole || stock.rules === null) {
+    return { piece: null, problems, notes: [] };
+  }
+  const design = buildDesign(id, value, strands, wire, stock.components);
+  const strung = assertStringable(entry, design, strands, stock.rules, stock.components);
+  if (strung.problems.length > 0) return { piece: null, ...strung };
+  const sizes = [...assertWearable(entry, design), ...assertTogether(entry, design, stock.rules)];
+  const piece: Piece = {
+    id,
+    ...textsOf(value),
+    design,
+    ...labelsFor(design, stock.labels),
+    listedMinor: value.price.minor,
+    status: value.status,
+    made: value.made,
+    revision: revisionOf(design, value.price.minor),
+    pictures,
+  };
+  return {
+    piece: sizes.length > 0 ? null : piece,
+    problems: sizes,
+    notes: [...strung.notes, ...noteLowPrice(entry, design, stock.rules)],
+  };
+}

@@ -1,0 +1,154 @@
+/** The whole content folder in one go: the catalogue, and everything that is wrong with it. */
+import { existsSync } from 'node:fs';
+import type { Component, Wire } from '#core/design/component.ts';
+import { LANGS, isLang } from '#words/lang.ts';
+import { buildComponent } from '../build/component.ts';
+import { buildPiece } from './piece.ts';
+import { buildWire } from '../build/wire.ts';
+import { wireKey, type Catalogue, type Guide, type Labels } from '../model/catalogue.ts';
+import { newestFirst } from '../model/newestFirst.ts';
+import { componentSchema } from '../schemas/component.ts';
+import { guideSchema } from '../schemas/guide.ts';
+import { pieceSchema } from '../schemas/piece.ts';
+import { wireSchema } from '../schemas/wire.ts';
+import { assertCurrency } from '../invariants/currency.ts';
+import { assertOwnNames, assertOwnNumbers } from '../invariants/names.ts';
+import { collectFiles, collectMaps, idOfFile } from '../read/collect.ts';
+import { readEntry, type Entry } from '../read/entry.ts';
+import { contentFiles } from '../read/files.ts';
+import { inOrder, problem, type Problem } from '../read/problem.ts';
+import { readShop } from './readShop.ts';
+import { take } from '../read/source.ts';
+
+export type Reading = {
+  /** What could be read; null where there is no shop to speak of. Use it only where `problems` is empty. */
+  readonly catalogue: Catalogue | null;
+  /** Everything wrong, in the order of files and lines. */
+  readonly problems: readonly Problem[];
+  /** Remarks that stop nothing. */
+  readonly notes: readonly Problem[];
+};
+
+type Labelled = Entry<{
+  readonly 'name-de'?: string | undefined;
+  readonly 'part-number'?: string | undefined;
+}>;
+
+/** What is written on components or wires, under their keys. */
+function labelsWritten(entries: readonly Labelled[], keyOf = (id: string): string => id): Labels {
+  const written = (field: 'name-de' | 'part-number'): Readonly<Record<string, string>> =>
+    Object.fromEntries(
+      entries.flatMap(({ id, value }) => {
+        const label = value[field];
+        return label === undefined ? [] : [[keyOf(id), label] as const];
+      }),
+    );
+  return { germanNames: written('name-de'), partNumbers: written('part-number') };
+}
+
+function readComponents(folder: string, files: readonly string[], currency: string | null) {
+  const collected = collectMaps(folder, files, componentSchema);
+  const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
+  const components: Record<string, Component> = {};
+  for (const entry of collected.entries) {
+    const built = buildComponent(entry);
+    problems.push(...built.problems, ...assertCurrency(entry, ['cost'], entry.value.cost, currency));
+    if (built.component !== null) components[entry.id] = built.component;
+  }
+  return {
+    components,
+    entries: collected.entries,
+    labels: labelsWritten(collected.entries),
+    known: collected.known,
+    problems,
+  };
+}
+
+function readWires(folder: string, files: readonly string[], currency: string | null) {
+  const collected = collectMaps(folder, files, wireSchema);
+  const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
+  const wires: Record<string, Wire> = {};
+  for (const entry of collected.entries) {
+    problems.push(...assertCurrency(entry, ['cost'], entry.value.cost, currency));
+    wires[entry.id] = buildWire(entry);
+  }
+  return {
+    wires,
+    entries: collected.entries,
+    labels: labelsWritten(collected.entries, wireKey),
+    known: collected.known,
+    problems,
+  };
+}
+
+/** Guides live in a folder for each language: `guides/en/measuring.md`. */
+function readGuides(folder: string, files: readonly string[]): { guides: Guide[]; problems: Problem[] } {
+  const guides: Guide[] = [];
+  const problems: Problem[] = [];
+  for (const file of files) {
+    const language = file.split('/').at(-2) ?? '';
+    const taken = take(folder, file);
+    problems.push(...taken.problems);
+    if (!isLang(language)) {
+      problems.push(
+        problem({ file, line: 1, field: '' }, 'guide-language', { language, known: LANGS.join(', ') }),
+      );
+    } else if (taken.source !== null) {
+      const { entry, problems: wrong } = readEntry(idOfFile(file), taken.source, [], guideSchema);
+      problems.push(...wrong);
+      if (entry !== null)
+        guides.push({ id: entry.id, lang: language, ...entry.value, body: taken.source.body });
+    }
+  }
+  return { guides: guides.sort((one, other) => one.order - other.order), problems };
+}
+
+/**
+ * Reads `folder` (absolute, or from the working folder) whole. Never throws
+ * for what is written there: every problem comes with its file and line, all
+ * of them at once.
+ */
+export function readCatalogue(folder: string): Reading {
+  if (!existsSync(folder)) {
+    const missing = problem({ file: folder, line: 1, field: '' }, 'folder-missing', { folder });
+    return { catalogue: null, problems: [missing], notes: [] };
+  }
+  const files = contentFiles(folder);
+  const { shop, problems: shopProblems } = readShop(folder, files.shop);
+  const currency = shop?.rules.currency ?? null;
+  const components = readComponents(folder, files.components, currency);
+  const wires = readWires(folder, files.wires, currency);
+  const { guides, problems: guideProblems } = readGuides(folder, files.guides);
+  const collected = collectFiles(folder, files.pieces, pieceSchema);
+  const labels: Labels = {
+    germanNames: { ...components.labels.germanNames, ...wires.labels.germanNames },
+    partNumbers: { ...components.labels.partNumbers, ...wires.labels.partNumbers },
+  };
+  const stock = {
+    folder,
+    components: components.components,
+    labels,
+    wires: wires.wires,
+    knownComponents: components.known,
+    knownWires: wires.known,
+    rules: shop?.rules ?? null,
+  };
+  const built = collected.entries.map((entry) => buildPiece(entry, stock));
+  const problems = [
+    ...shopProblems,
+    ...components.problems,
+    ...wires.problems,
+    ...guideProblems,
+    ...collected.problems,
+    ...assertOwnNames(collected.entries),
+    ...assertOwnNumbers([...components.entries, ...wires.entries]),
+    ...built.flatMap((one) => one.problems),
+  ];
+  const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
+  const all = { components: components.components, ...labels, wires: wires.wires, pieces, guides };
+  return {
+    catalogue: shop === null ? null : { shop, ...all },
+    problems: inOrder(problems),
+    notes: inOrder(built.flatMap((one) => one.notes)),
+  };
+}

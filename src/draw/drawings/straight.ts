@@ -1,0 +1,79 @@
+/** A piece laid straight, with a ruler under it. */
+import type { Design } from '#core/design/design.ts';
+import type { Placed } from '#core/design/expand.ts';
+import { paintClosing } from '../paint/finding/all.ts';
+import { mixInk, type Ink } from '../paint/ink/ink.ts';
+import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
+import { paintSpots } from '../paint/bead/strand.ts';
+import { svgDocument, type Caption } from '../svg/document.ts';
+import { layRows, type Rows } from './rows.ts';
+import { paintRuler, rulerMarks, type RulerUnit } from './ruler.ts';
+
+export type StraightOptions = Caption & {
+  readonly unit: RulerUnit;
+  /** Where the clasp end lies; left where left out. */
+  readonly claspSide?: 'left' | 'right';
+  /** Asks to be shown at true size. */
+  readonly lifeSize?: boolean;
+};
+
+/** Height of the ruler's numbers as a share of the drawing's width: legible on a phone, where that is 360 px. */
+const TEXT_SHARE = 1 / 34;
+
+/** Height of a ruler with its numbers, in letters. */
+const RULER_SHARE = 2.3;
+
+/** Space round the drawing, mm. */
+const MARGIN_MM = 2;
+
+/** The strands (from `expand`, or a candidate's sequences) laid straight, clasp and ring at their ends. Millimetres. */
+export function drawStraight(
+  design: Design,
+  sequences: readonly (readonly Placed[])[],
+  options: StraightOptions,
+): string {
+  const ink = mixInk(options.idPrefix);
+  const rows = layRows(design, sequences, options.claspSide ?? 'left');
+  const lengthMm = Math.max(0, ...rows.rows.map((row) => row.toMm));
+  const textMm = Math.max(2, lengthMm * TEXT_SHARE);
+  const hangMm = hangLengthMm(design);
+  // What hangs leaves no room below the strand for a ruler.
+  const way = hangMm > 0 ? -1 : 1;
+  const edgeMm = way === 1 ? rows.bottomMm + textMm * 0.4 : rows.topMm - textMm * 0.4;
+  const marks = rulerMarks(lengthMm, options.unit);
+  const painted =
+    paintRuler(marks, 0, edgeMm, textMm, way) +
+    paintRows(ink, design, rows) +
+    paintHanging(ink, design, middleOf(rows), 0);
+  const topMm = way === 1 ? rows.topMm : edgeMm - textMm * RULER_SHARE;
+  const bottomMm = way === 1 ? edgeMm + textMm * RULER_SHARE : Math.max(rows.bottomMm, hangMm);
+  const side = MARGIN_MM + textMm * 0.5;
+  const { extenderMm } = design.ends;
+  const box = {
+    x: -side - (options.claspSide === 'right' ? extenderMm : 0),
+    y: topMm - MARGIN_MM,
+    width: lengthMm + 2 * side + extenderMm,
+    height: bottomMm - topMm + 2 * MARGIN_MM,
+  };
+  return svgDocument(options, box, ink.definitions(), painted, options.lifeSize ?? false);
+}
+
+/** Where the first strand's middle lies, from which a pendant hangs: the middle of what is strung. */
+function middleOf({ rows }: Rows): number {
+  const spots = rows[0]?.spots ?? [];
+  const first = spots[0];
+  const last = spots.at(-1);
+  if (first === undefined || last === undefined) return 0;
+  const fromMm = first.xMm - first.component.alongMm / 2;
+  const toMm = last.xMm + last.component.alongMm / 2;
+  return (fromMm + toMm) / 2;
+}
+
+export function paintRows(ink: Ink, design: Design, { rows }: Rows): string {
+  return rows
+    .map(
+      (row) =>
+        row.closing.map((spot) => paintClosing(ink, design, spot)).join('') + paintSpots(ink, row.spots),
+    )
+    .join('');
+}

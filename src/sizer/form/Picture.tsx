@@ -1,0 +1,96 @@
+/** The piece as sized, drawn to scale: laid straight, closed as it is worn, or on a body. */
+import type { ComponentChildren } from 'preact';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import type { BodyChartProps } from '../body/model/props.ts';
+import type { DrawnPiece } from '../drawing/drawPiece.ts';
+import { VIEWS, type DrawnView, type View } from '../drawing/views.ts';
+import type { PieceForSizer } from '../model/input.ts';
+import { LifeSize } from '../ruler/LifeSize.tsx';
+import type { ScreenRulerProps } from '../ruler/ScreenRuler.tsx';
+import { useLifeSize } from '../ruler/useLifeSize.ts';
+import { Choices } from '../controls/Choices.tsx';
+import { useLoaded, type ComponentModule, type Loader } from '../controls/useLoaded.ts';
+
+export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
+  readonly piece: PieceForSizer;
+  /** Null until the computation is there. */
+  readonly candidate: Candidate | null;
+  /** Finished length asked for, mm; null where none was. */
+  readonly wantedMm: number | null;
+  readonly loadChart: Loader<ComponentModule<BodyChartProps>>;
+  readonly loadRuler: Loader<ComponentModule<ScreenRulerProps>>;
+  readonly onLength: (mm: number) => void;
+  /** The piece as it is in the shop, drawn when the page was built: stands until the drawing code is there. */
+  readonly built: ComponentChildren;
+};
+
+export function Picture(props: PictureProps) {
+  const { words, id, piece } = props;
+  const views = VIEWS[piece.design.kind];
+  const [view, setView] = useState<View>(views[0]);
+  const [pxPerMm, setPxPerMm] = useState<number | null>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  useLifeSize(frame, pxPerMm);
+  return (
+    <div class="sizer-picture" data-view={view}>
+      <Choices
+        name={`${id}-view`}
+        legend={words.viewsLegend}
+        quiet
+        value={view}
+        options={views.map((value) => ({ value, label: words.views[value] }))}
+        onChange={setView}
+      />
+      <div ref={frame} class="sizer-picture-frame" data-life-size={pxPerMm !== null}>
+        {view === 'worn' ? <Worn {...props} /> : <Drawing {...props} view={view} />}
+      </div>
+      <LifeSize words={words} id={id} load={props.loadRuler} onChange={setPxPerMm} />
+    </div>
+  );
+}
+
+/** The body chart, fetched when it is first looked at. */
+function Worn({ words, loadChart, onLength, candidate, wantedMm, ...props }: PictureProps) {
+  const { module, failed } = useLoaded(loadChart, true);
+  if (module === null || candidate === null)
+    return <p role="status">{failed ? words.partFailed : words.loading}</p>;
+  return (
+    <module.default
+      {...props}
+      sizingWords={words}
+      candidate={candidate}
+      wantedMm={wantedMm ?? candidate.fittedMm}
+      onLength={onLength}
+    />
+  );
+}
+
+const loadDrawing = () => import('../drawing/drawPiece.ts');
+
+function Drawing({ built, ...props }: PictureProps & { readonly view: DrawnView }) {
+  const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
+  // Beside the computation: by the time a measure is written it is there.
+  const { module } = useLoaded(loadDrawing, candidate !== null);
+  const svg = useMemo(
+    () =>
+      module &&
+      candidate &&
+      module.drawPiece({ view, words, format, id, piece, candidate, unit, claspSide, girthMm }),
+    [module, view, piece, candidate, unit, claspSide, girthMm, format],
+  );
+  const common = {
+    class: 'sizer-drawing',
+    tabIndex: 0,
+    role: 'group',
+    'aria-label': words.viewsLegend,
+  } as const;
+  if (svg === null) {
+    return (
+      <div key="built" {...common}>
+        {built}
+      </div>
+    );
+  }
+  return <div key="drawn" {...common} dangerouslySetInnerHTML={{ __html: svg }} />;
+}

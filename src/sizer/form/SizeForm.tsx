@@ -1,0 +1,64 @@
+/** All that a buyer says: what she goes by, the measure, how it should sit, and her clasp hand. */
+import { MEASURES_OF_KIND } from '#core/design/choice.ts';
+import type { ComponentChildren } from 'preact';
+import type { HandAdvice } from '#core/sizing/hand/hand.ts';
+import type { Format } from '#words/format.ts';
+import { type SizerState } from '../model/sizerState.ts';
+import { Choices } from '../controls/Choices.tsx';
+import { Measure, type MeasureProps } from './Measure.tsx';
+
+export type WishesProps = MeasureProps & {
+  readonly format: Format;
+  /** Null before there is a piece to advise on. */
+  readonly advice: HandAdvice | null;
+  /** How to measure, from the page as it was built. */
+  readonly how: ComponentChildren;
+};
+
+export function Wishes({ piece, built, words, handle, id, lang, format, advice, how }: WishesProps) {
+  const { state, dispatch } = handle;
+  const { kind } = piece.design;
+  const measures = MEASURES_OF_KIND[kind];
+  const sits = Object.entries(words.sits) as [SizerState['sit'], string][];
+  const hands = Object.entries(words.hands) as [SizerState['hand'], string][];
+  return (
+    <div class="sizer-wishes">
+      {measures.length > 1 && (
+        <Choices
+          name={`${id}-by`}
+          legend={words.byLegend}
+          value={state.of}
+          options={measures.map((of) => ({ value: of, label: words.by[of] }))}
+          onChange={(of) => dispatch({ type: 'by', of })}
+        />
+      )}
+      <Measure piece={piece} built={built} words={words} handle={handle} id={`${id}-measure`} lang={lang} />
+      {how}
+      {state.of !== 'length' && (
+        <div>
+          <Choices
+            name={`${id}-sit`}
+            legend={words.sitLegend}
+            value={state.sit}
+            options={sits.map(([value, label]) => ({ value, label }))}
+            onChange={(sit) => dispatch({ type: 'sit', sit })}
+          />
+          <p class="sizer-hint">
+            {words.sitMeans[kind][state.sit]}{' '}
+            {words.sitAdds(format, piece.rules.easeMm[kind][state.sit], kind)}
+          </p>
+        </div>
+      )}
+      <div>
+        <Choices
+          name={`${id}-hand`}
+          legend={words.handLegend}
+          value={state.hand}
+          options={hands.map(([value, label]) => ({ value, label }))}
+          onChange={(hand) => dispatch({ type: 'hand', hand })}
+        />
+        {advice !== null && <p class="sizer-hint">{words.handReasons[advice.reason](advice.hand)}</p>}
+      </div>
+    </div>
+  );
+}

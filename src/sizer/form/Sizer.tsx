@@ -1,0 +1,139 @@
+/** The sizing island: a measure, a sit and a hand in; the piece at that size out, and the way to order it. */
+import type { ComponentChildren } from 'preact';
+import { useMemo, useRef } from 'preact/hooks';
+import { formatFor, type Format } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import type { SizingWords } from '#words/sizing.ts';
+import { browserStore } from '../adapters/browserStore.ts';
+import type { BodyChartProps } from '../body/model/props.ts';
+import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';
+import type { SizerState } from '../model/sizerState.ts';
+import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts';
+import type { OrderRoadProps } from '../ordering/Ordering.tsx';
+import type { Wish } from '../ordering/model/write.ts';
+import type { ScreenRulerProps } from '../ruler/ScreenRuler.tsx';
+import { Announcement } from './Announcement.tsx';
+import { Picture } from './Picture.tsx';
+import { Changes } from './Changes.tsx';
+import { Figures } from './Figures.tsx';
+import { RoadSlot } from './OrderSlot.tsx';
+import type { ComponentModule, Loader } from '../controls/useLoaded.ts';
+import { useSeen } from '../controls/useSeen.ts';
+import { useSizer } from './useSizer.ts';
+import { Verdict } from './Verdict.tsx';
+import { Wishes } from './SizeForm.tsx';
+
+/** What a page passes in. */
+export type SizerProps = {
+  readonly piece: PieceForSizer;
+  readonly shop: ShopForSizer;
+  readonly built: BuiltPiece;
+  /** The piece's first drawing, made when the page was built. */
+  readonly picture?: ComponentChildren;
+  /** How to measure, likewise. */
+  readonly how?: ComponentChildren;
+};
+
+/** What each language's entry binds. */
+export type SizerLanguage = {
+  readonly lang: Lang;
+  readonly words: SizingWords;
+  /** Parts that are fetched when they are wanted, in that language. */
+  readonly load: {
+    readonly road: Loader<ComponentModule<OrderRoadProps>>;
+    readonly chart: Loader<ComponentModule<BodyChartProps>>;
+    readonly ruler: Loader<ComponentModule<ScreenRulerProps>>;
+  };
+};
+
+export function Sizer({ piece, shop, built, picture, how, lang, words, load }: SizerProps & SizerLanguage) {
+  const section = useRef<HTMLElement>(null);
+  const id = `sizer-${piece.id}`;
+  const handle = useSizer(piece, shop, lang, browserStore, useSeen(section), id);
+  const { state, outcome, engine } = handle;
+  const { currency } = piece.rules;
+  const format = useMemo(() => formatFor(lang, state.unit, currency), [lang, state.unit, currency]);
+  // A measure that can't be taken leaves the piece as it is in the shop to look at.
+  const candidate = useMemo(() => shownOf(outcome) ?? engine?.listedOf(piece) ?? null, [outcome, engine]);
+  const figures =
+    engine === null || candidate === null ? built.figures : engine.figuresOf(piece.design, candidate);
+  const sizing = sizedOf(outcome);
+  const advice = sizing === null || sizing.status === 'outside' ? null : sizing.hand;
+  const view = { words, format, id, design: piece.design };
+  return (
+    <section ref={section} class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
+      <h2 id={`${id}-title`}>{words.title}</h2>
+      <div class="sizer-body">
+        <Wishes {...view} piece={piece} built={built} handle={handle} lang={lang} advice={advice} how={how} />
+        <div class="sizer-answer">
+          {outcome.kind === 'waiting' && state.text !== '' && (
+            <p role="status">{handle.failed ? words.partFailed : words.loading}</p>
+          )}
+          {sizing !== null && (
+            <Verdict
+              {...view}
+              sizing={sizing}
+              onPick={(pick) => handle.dispatch({ type: 'pick', pick })}
+              onTake={handle.take}
+            />
+          )}
+          <Figures {...view} figures={figures} listed={sizing === null} />
+          <Picture
+            {...view}
+            piece={piece}
+            candidate={candidate}
+            girthMm={girthOf(sizing)}
+            unit={state.unit}
+            claspSide={advice?.boardSide ?? 'left'}
+            wantedMm={wantedOf(sizing)}
+            loadChart={load.chart}
+            loadRuler={load.ruler}
+            onLength={handle.takeLength}
+            built={picture}
+          />
+          {candidate !== null && <Changes {...view} candidate={candidate} sizing={sizing} />}
+          <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
+          {piece.orderable && (
+            <RoadSlot
+              {...view}
+              shop={shop}
+              store={browserStore}
+              wish={wishOf(piece, lang, state, outcome)}
+              load={load.road}
+            />
+          )}
+        </div>
+      </div>
+    </section>
+  );
+}
+
+/** Girth of the body that the piece is sized for, mm; null where a length was given, or nothing. */
+function girthOf(sizing: Sized | null): number | null {
+  if (sizing === null || sizing.choice.measure.of === 'length') return null;
+  return sizing.choice.measure.mm;
+}
+
+/** Finished length asked for, mm; null where a girth was, or nothing. */
+function wantedOf(sizing: Sized | null): number | null {
+  return sizing?.choice.measure.of === 'length' ? sizing.choice.measure.mm : null;
+}
+
+function announcementOf(words: SizingWords, format: Format, sizing: Sized): string {
+  if (sizing.status === 'outside')
+    return words.outside(format, sizing.side, sizing.choice.measure.of, sizing.limits);
+  return words.announce(
+    format,
+    sizing.chosen.finishedLengthMm,
+    sizing.chosen.insideGirthMm,
+    sizing.chosen.priceMinor,
+  );
+}
+
+/** What would be ordered now; null where there is nothing to order. */
+function wishOf(piece: PieceForSizer, lang: Lang, state: SizerState, outcome: Outcome): Wish | null {
+  const choice = choiceOf(state);
+  const candidate = shownOf(outcome);
+  if (!canOrder(outcome) || candidate === null || 'code' in choice) return null;
+  return { piece, lang, choice, text: state.text, unit: state.unit, candidate };
+}

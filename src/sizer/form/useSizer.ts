@@ -1,0 +1,94 @@
+/** The state of one sizing island: model and memory joined to Preact. */
+import { MEASURES_OF_KIND } from '#core/design/choice.ts';
+import { useEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
+import { formatLengthNumber } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import { onPageUnit, tellPageUnit } from '../adapters/pageUnit.ts';
+import { writtenBefore } from '../adapters/writtenBefore.ts';
+import type { Outcome } from '../model/outcome.ts';
+import type { Store } from '../model/ports.ts';
+import { recall, remember } from '../model/remember.ts';
+import { sliderMm } from '../model/slider.ts';
+import { reduce, startOf, type SizerAction, type SizerState } from '../model/sizerState.ts';
+import type { PieceForSizer, ShopForSizer } from '../model/input.ts';
+import { useLoaded } from '../controls/useLoaded.ts';
+
+export type SizerHandle = {
+  readonly state: SizerState;
+  /** Null until it is fetched. */
+  readonly engine: Engine | null;
+  /** True where fetching it failed. */
+  readonly failed: boolean;
+  readonly outcome: Outcome;
+  readonly dispatch: (action: SizerAction) => void;
+  /** Writes a measure of the model into the field, in the buyer's unit. */
+  readonly take: (mm: number) => void;
+  /** The same for a finished length, whatever the buyer went by. */
+  readonly takeLength: (mm: number) => void;
+  readonly slide: (step: number) => void;
+  readonly changeUnit: (unit: SizerState['unit']) => void;
+};
+
+/** The computation, see `model/engine.ts`. */
+export type Engine = typeof import('../model/engine.ts');
+
+const loadEngine = () => import('../model/engine.ts');
+const WAITING: Outcome = { kind: 'waiting' };
+
+/** `seen`: the form is in sight, or somebody uses it. `id`: begins those of the form's fields. */
+export function useSizer(
+  piece: PieceForSizer,
+  shop: ShopForSizer,
+  lang: Lang,
+  store: Store,
+  seen: boolean,
+  id: string,
+): SizerHandle {
+  const [before] = useState(() => writtenBefore(id));
+  const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
+  const { module: engine, failed } = useLoaded<Engine>(loadEngine, seen || state.text !== '');
+  const outcome = useMemo(() => engine?.outcomeOf(piece, state) ?? WAITING, [engine, piece, state]);
+  const unit = useRef(state.unit);
+  unit.current = state.unit;
+  const act = (action: SizerAction) => {
+    const next = reduce(state, action);
+    dispatch(action);
+    remember(store, next);
+    if (next.unit === unit.current) return;
+    // Before telling: the event comes back here too.
+    unit.current = next.unit;
+    tellPageUnit(next.unit);
+  };
+  const take = (mm: number) => act({ type: 'write', text: formatLengthNumber(mm, state.unit, lang) });
+  const takeLength = (mm: number) => act({ type: 'length', text: formatLengthNumber(mm, state.unit, lang) });
+  const textIn = (to: SizerState['unit']) =>
+    engine === null ? state.text : engine.rewrite(piece, state, to, lang);
+  const changeUnit = (to: SizerState['unit']) => {
+    if (to !== unit.current) act({ type: 'unit', unit: to, text: textIn(to) });
+  };
+  // The listener is set once and must see the latest state.
+  const latest = useRef(changeUnit);
+  latest.current = changeUnit;
+  useEffect(() => {
+    // After the first render: what the page was built with must be what hydration finds.
+    const recalled = recall(store, MEASURES_OF_KIND[piece.design.kind]);
+    const started = before.reduce(reduce, { ...state, ...recalled });
+    dispatch({ type: 'restore', state: started });
+    if (before.length > 0) {
+      remember(store, started);
+      if (started.unit !== unit.current) tellPageUnit(started.unit);
+    }
+    return onPageUnit((to) => latest.current(to));
+  }, []);
+  return {
+    state,
+    engine,
+    failed,
+    outcome,
+    dispatch: act,
+    take,
+    takeLength,
+    slide: (step) => take(sliderMm(state.unit, step)),
+    changeUnit,
+  };
+}

@@ -1,0 +1,93 @@
+/** Where one order stands, and what the buyer can do with it. */
+import { useState } from 'preact/hooks';
+import { slipLink } from '#order/mail.ts';
+import { formatDateTime, formatFor } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import type { OrderWords } from '#words/order.ts';
+import { sentenceOf } from '#words/sentence.ts';
+import type { ShopForSizer } from '../model/input.ts';
+import { localZone } from '../adapters/localZone.ts';
+import { saveFile } from '../adapters/saveFile.ts';
+import type { Entry } from './model/outbox.ts';
+import { unitOfOrder, writeMail } from './model/write.ts';
+import { CopyButton } from './CopyButton.tsx';
+
+export type OutboxEntryProps = {
+  readonly words: OrderWords;
+  readonly lang: Lang;
+  readonly shop: ShopForSizer;
+  readonly entry: Entry;
+  readonly sending: boolean;
+  readonly onTryNow: () => void;
+  readonly onMailed: () => void;
+  readonly onRemove: () => void;
+};
+
+export function OutboxEntry(props: OutboxEntryProps) {
+  const { words, shop, entry, sending } = props;
+  const { order, state } = entry;
+  const [sure, setSure] = useState(false);
+  const mail = writeMail(order, entry.pieceName, shop, words);
+  const done = state === 'received' || state === 'mailed';
+  const handed = state === 'handed';
+  const remove = () => (done || handed || sure ? props.onRemove() : setSure(true));
+  return (
+    <li class="sizer-entry" data-state={state}>
+      <h4>
+        {words.numberIs(order.number)}: {entry.pieceName}
+      </h4>
+      <p role="status">{sending ? words.states.sending() : standing(props)}</p>
+      <div class="sizer-actions">
+        {state === 'waiting' && !sending && (
+          <button type="button" class="button" onClick={props.onTryNow}>
+            {words.tryNow}
+          </button>
+        )}
+        {!done && (
+          <>
+            <a class={state === 'waiting' || handed ? 'button plain' : 'button'} href={mail.link}>
+              {words.openMail}
+            </a>
+            <CopyButton words={words} text={`${mail.subject}\n\n${mail.body}`} to={shop.email} />
+          </>
+        )}
+        {(state === 'mail' || handed) && (
+          <button type="button" class="button plain" onClick={props.onMailed}>
+            {words.iSentIt}
+          </button>
+        )}
+        <a class="button plain" href={slipLink(shop.slip, order)}>
+          {words.slip}
+        </a>
+        <button
+          type="button"
+          class="button plain"
+          onClick={() =>
+            saveFile(`order-${order.number}.json`, 'application/json', JSON.stringify(order, null, 2))
+          }
+        >
+          {words.download}
+        </button>
+        <button type="button" class="button plain" onClick={remove}>
+          {sure && !done && !handed ? words.reallyRemove : words.remove}
+        </button>
+      </div>
+    </li>
+  );
+}
+
+/** The sentence that says where an order stands. */
+function standing({ words, lang, entry }: OutboxEntryProps): string {
+  const { order, state, problem, receivedAt, differs } = entry;
+  const format = formatFor(lang, unitOfOrder(order), order.shown.currency);
+  const why = problem === null ? '' : sentenceOf(words.sendProblems, problem, format);
+  if (state === 'waiting') return words.states.waiting(why);
+  if (state === 'refused') return words.states.refused(why);
+  if (state === 'mail') return problem === null ? words.states.mail() : words.states.silent();
+  if (state === 'handed') return words.states.handed();
+  if (state === 'mailed') return words.states.mailed();
+  const received = words.states.received(
+    receivedAt === null ? '' : formatDateTime(receivedAt, lang, localZone()),
+  );
+  return differs ? `${received} ${words.differs}` : received;
+}

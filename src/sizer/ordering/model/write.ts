@@ -1,0 +1,101 @@
+/** From the form to the order document, and from the document to a mail and a file. */
+import type { Choice } from '#core/design/choice.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import { parseLength } from '#core/units/length.ts';
+import { compose } from '#order/compose.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { mailBody, mailtoLink } from '#order/mail.ts';
+import { makeNumber } from '#order/number.ts';
+import { formatFor } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import type { OrderWords } from '#words/order.ts';
+import type { OrderFacts } from '#words/orderFacts.ts';
+import type { PieceForSizer } from '../../model/input.ts';
+import { quantityOf, tidyForm, type OrderForm } from './form.ts';
+
+/** An order is dated from 2000 on; a device whose clock has stopped says 1970, and its order must go all the same. */
+const EARLIEST_MS = Date.UTC(2000);
+
+export type Wish = {
+  readonly piece: PieceForSizer;
+  readonly lang: Lang;
+  readonly choice: Choice;
+  /** The measure as written, and the unit of the field it was written in. */
+  readonly text: string;
+  readonly unit: 'in' | 'cm';
+  readonly candidate: Candidate;
+};
+
+/** The order of a checked form. `randomByte` gives whole numbers from 0 to 255 that nobody can guess. */
+export function writeOrder(
+  wish: Wish,
+  form: OrderForm,
+  nowMs: number,
+  randomByte: () => number,
+): OrderDocument {
+  return composeWish(wish, form, Math.max(nowMs, EARLIEST_MS), makeNumber(randomByte));
+}
+
+/** The order as the form stands, without number or time and not yet checked: for its summary. */
+export function draftOrder(wish: Wish, form: OrderForm): OrderFacts {
+  return composeWish(wish, form, 0, '');
+}
+
+function composeWish(wish: Wish, form: OrderForm, nowMs: number, number: string): OrderDocument {
+  const { piece, lang, choice, candidate } = wish;
+  const { name, email, note } = tidyForm(form);
+  return compose({
+    number,
+    placedAtMs: nowMs,
+    lang,
+    piece: { id: piece.id, revision: piece.revision },
+    choice: { ...choice, quantity: quantityOf(form) ?? 1 },
+    measureText: textWithUnit(wish.text, wish.unit),
+    candidate,
+    currency: piece.rules.currency,
+    buyer: { name, email, note },
+  });
+}
+
+/** "6½" in a field of inches is "6½ in" to anyone who reads it elsewhere. */
+export function textWithUnit(text: string, unit: 'in' | 'cm'): string {
+  const inches = parseLength(text, 'in');
+  const centimetres = parseLength(text, 'cm');
+  const saysUnit = inches.ok && centimetres.ok && inches.mm === centimetres.mm;
+  return saysUnit ? text.trim() : `${text.trim()} ${unit}`;
+}
+
+/** Unit that an order's measure was written in; millimetres are shown as centimetres. */
+export function unitOfOrder(order: OrderDocument): 'in' | 'cm' {
+  const read = parseLength(order.measure.text, 'cm');
+  return read.ok && read.unit === 'in' ? 'in' : 'cm';
+}
+
+export type Mail = { readonly subject: string; readonly body: string; readonly link: string };
+
+/** What was ordered, a line each. */
+export function orderLines(order: OrderDocument, pieceName: string, words: OrderWords): string[] {
+  const format = formatFor(order.lang, unitOfOrder(order), order.shown.currency);
+  return words.rows(format, order, pieceName).map(({ label, value }) => `${label}: ${value}`);
+}
+
+/** The order as a mail to the shop: readable, with the compact form at its foot. */
+export function writeMail(
+  order: OrderDocument,
+  pieceName: string,
+  shop: { readonly name: string; readonly email: string },
+  words: OrderWords,
+): Mail {
+  const subject = words.mailSubject(order.number, pieceName);
+  const body = mailBody(
+    {
+      subject,
+      greeting: words.mailGreeting(shop.name),
+      lines: orderLines(order, pieceName, words),
+      closing: words.mailClosing,
+      foot: words.mailFoot,
+    },
+    order,
+  );
+  return { subject, body, link: mailtoLink(shop.email, subject, body) };
+}

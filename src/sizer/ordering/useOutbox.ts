@@ -1,0 +1,69 @@
+/** The outbox joined to Preact: its entries, what is being sent, and what the buyer can do. */
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { OrderWords } from '#words/order.ts';
+import type { PostRoad } from '../model/input.ts';
+import { browserStore } from '../adapters/browserStore.ts';
+import { browserClock } from '../adapters/browserClock.ts';
+import { browserPost } from '../adapters/browserPost.ts';
+import { keepingStore } from './model/keepingStore.ts';
+import { dropEntry, putEntry, readOutbox, type Entry } from './model/outbox.ts';
+import { createSender } from './model/sender.ts';
+import { wireOf } from './model/endpoint.ts';
+
+export type OutboxHandle = {
+  readonly entries: readonly Entry[];
+  /** Number of the order being sent, null while none is. */
+  readonly sending: string | null;
+  /** False where this browser keeps nothing once the page is closed. */
+  readonly lasts: boolean;
+  readonly put: (entry: Entry) => void;
+  readonly drop: (number: string) => void;
+  readonly tryNow: () => void;
+};
+
+/** `road`: where orders are sent; null: nothing is sent by itself. */
+export function useOutbox(road: PostRoad | null, words: OrderWords): OutboxHandle {
+  const store = useMemo(() => keepingStore(browserStore), []);
+  const [entries, setEntries] = useState<readonly Entry[]>([]);
+  const [sending, setSending] = useState<string | null>(null);
+  const refresh = () => setEntries(readOutbox(store));
+  const sender = useMemo(() => {
+    if (road === null) return null;
+    const onChange = (number: string | null) => {
+      setSending(number);
+      refresh();
+    };
+    return createSender(wireOf(road, words), { store, post: browserPost, clock: browserClock, onChange });
+  }, [road?.kind, road?.address, words]);
+  useEffect(() => {
+    const online = () => void sender?.go(true);
+    refresh();
+    void sender?.go();
+    // Another tab wrote to the outbox; the network came back.
+    addEventListener('storage', refresh);
+    addEventListener('online', online);
+    return () => {
+      removeEventListener('storage', refresh);
+      removeEventListener('online', online);
+      sender?.stop();
+    };
+  }, [sender]);
+  const changed = () => {
+    refresh();
+    void sender?.go();
+  };
+  return {
+    entries,
+    sending,
+    lasts: store.lasts(),
+    put(entry) {
+      putEntry(store, entry);
+      changed();
+    },
+    drop(number) {
+      dropEntry(store, number);
+      changed();
+    },
+    tryNow: () => void sender?.go(true),
+  };
+}

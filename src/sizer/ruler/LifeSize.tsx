@@ -1,0 +1,48 @@
+/** The switch to life size; the first time, the screen is measured. */
+import { useEffect, useState } from 'preact/hooks';
+import type { SizingWords } from '#words/sizing.ts';
+import { browserStore } from '../adapters/browserStore.ts';
+import { useLoaded, type ComponentModule, type Loader } from '../controls/useLoaded.ts';
+import { recallPixels, rememberPixels } from './model/pixels.ts';
+import type { ScreenRulerProps } from './ScreenRuler.tsx';
+
+export type LifeSizeProps = {
+  readonly words: SizingWords;
+  readonly id: string;
+  readonly load: Loader<ComponentModule<ScreenRulerProps>>;
+  /** Pixels a millimetre while life size is on, else null. */
+  readonly onChange: (pxPerMm: number | null) => void;
+};
+
+export function LifeSize({ words, id, load, onChange }: LifeSizeProps) {
+  const [on, setOn] = useState(false);
+  const [measured, setMeasured] = useState<number | null>(null);
+  const [measuring, setMeasuring] = useState(false);
+  const { module, failed } = useLoaded(load, measuring);
+  useEffect(() => setMeasured(recallPixels(browserStore)), []);
+  useEffect(() => onChange(on ? measured : null), [on, measured]);
+  const turn = (next: boolean) => {
+    setOn(next);
+    setMeasuring(next && measured === null);
+  };
+  const keep = (pxPerMm: number) => {
+    rememberPixels(browserStore, pxPerMm);
+    setMeasured(pxPerMm);
+    setMeasuring(false);
+  };
+  return (
+    <div class="sizer-life">
+      <label class="sizer-check">
+        <input type="checkbox" checked={on} onChange={(event) => turn(event.currentTarget.checked)} />
+        {words.lifeSize}
+      </label>
+      {on && measured !== null && !measuring && (
+        <button type="button" class="button plain" onClick={() => setMeasuring(true)}>
+          {words.measureScreen}
+        </button>
+      )}
+      {measuring && failed && <p role="status">{words.partFailed}</p>}
+      {measuring && module !== null && <module.default id={id} pxPerMm={measured} onMeasured={keep} />}
+    </div>
+  );
+}

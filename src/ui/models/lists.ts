@@ -1,0 +1,28 @@
+/** Long lists cut into pages. */
+import type { Piece } from '#catalogue/model/catalogue.ts';
+
+/** Pieces a page: eight rows of three, or twelve of two. */
+export const PAGE_SIZE = 24;
+/** Pieces of a line sheet: eight sheets of paper, as many as a buyer leafs through. */
+export const SHEET_SIZE = 72;
+
+export type ListPart = {
+  readonly pieces: readonly Piece[];
+  /** From 1. */
+  readonly page: number;
+  readonly of: number;
+  readonly total: number;
+};
+
+/** Route parameters of every page of a list; the first has no number in its address. An empty list has one page. */
+export function pagesOf(
+  pieces: readonly Piece[],
+  size = PAGE_SIZE,
+): { params: { page: string | undefined }; props: { part: ListPart } }[] {
+  const of = Math.max(1, Math.ceil(pieces.length / size));
+  return Array.from({ length: of }, (_, index) => {
+    const some = pieces.slice(index * size, (index + 1) * size);
+    const part = { pieces: some, page: index + 1, of, total: pieces.length };
+    return { params: { page: index === 0 ? undefined : String(index + 1) }, props: { part } };
+  });
+}

@@ -1,0 +1,69 @@
+/** The table of sizes of a piece, worked out at build by the functions that the island uses. */
+import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
+import type { Measure } from '#core/design/choice.ts';
+import type { Rules } from '#core/design/rules.ts';
+import { size } from '#core/sizing/size.ts';
+import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
+import type { PieceKind } from '#core/design/design.ts';
+import type { Lang } from '#words/lang.ts';
+import { roundSizes } from './steps.ts';
+
+/** What a kind of piece is asked by in the table. */
+export const ASKED_BY: Readonly<Record<PieceKind, Measure['of']>> = {
+  necklace: 'length',
+  bracelet: 'wrist',
+  anklet: 'ankle',
+  collar: 'neck',
+};
+
+export type SizeRow = {
+  /** As the buyer measures: girth of the body, or finished length. */
+  readonly askedMm: number;
+  readonly candidate: Candidate;
+  readonly within: boolean;
+};
+
+export type SizeTable = {
+  readonly of: Measure['of'];
+  /** Ease of the table's sit, mm; 0 for a finished length. */
+  readonly easeMm: number;
+  readonly leastMm: number;
+  readonly mostMm: number;
+  readonly rows: readonly SizeRow[];
+};
+
+type Sized = Exclude<Sizing, { readonly status: 'refused' }>;
+
+/** One size of the piece, easy sit; a right hand, which no figure of the table hangs on. */
+function sized(piece: Piece, rules: Rules, mm: number): Sized | null {
+  const measure: Measure = { of: ASKED_BY[piece.design.kind], mm };
+  const choice = { measure, sit: 'easy', hand: 'right', pick: 'best', quantity: 1 } as const;
+  const sizing = size(piece.design, rules, piece.listedMinor, choice);
+  return sizing.status === 'refused' ? null : sizing;
+}
+
+/** Middle of what people are, mm: only where the search for the limits starts. */
+const START_MM: Readonly<Record<PieceKind, number>> = {
+  necklace: 450,
+  bracelet: 165,
+  anklet: 230,
+  collar: 340,
+};
+
+/**
+ * Sizes of a piece at round measures of the language's unit, each as it comes out.
+ * @returns null where the design can't be sized at all
+ */
+export function sizeTable(piece: Piece, rules: Catalogue['shop']['rules'], lang: Lang): SizeTable | null {
+  const { kind } = piece.design;
+  const first = sized(piece, rules, START_MM[kind]);
+  if (first === null) return null;
+  const { leastAskedMm, mostAskedMm } = first.limits;
+  const rows = roundSizes(kind, leastAskedMm, mostAskedMm, lang).flatMap((askedMm) => {
+    const at = sized(piece, rules, askedMm);
+    if (at === null || at.status === 'outside') return [];
+    return [{ askedMm, candidate: at.chosen, within: at.status === 'fits' }];
+  });
+  const easeMm = kind === 'necklace' ? 0 : rules.easeMm[kind].easy;
+  return { of: ASKED_BY[kind], easeMm, leastMm: leastAskedMm, mostMm: mostAskedMm, rows };
+}

@@ -1,0 +1,175 @@
+import { readFileSync } from 'node:fs';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { takeIn, type Offering } from '#bench/intake/takeIn.ts';
+import { readOfferings } from '#bench/intake/offerings.ts';
+import { search } from '#bench/book/search.ts';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { foldCompact, mailBody, slipLink } from '#order/mail.ts';
+import { encode } from '#order/text.ts';
+import { demoCatalogue, openShop, orderFor, type Shop } from '../desk/shop.ts';
+
+let catalogue: Catalogue;
+let shop: Shop;
+let order: OrderDocument;
+beforeAll(async () => {
+  catalogue = await demoCatalogue();
+});
+beforeEach(() => {
+  shop = openShop(catalogue);
+  order = orderFor(catalogue, 'weir-light', 165.1, { note: 'Schöne Grüße' });
+});
+afterEach(() => shop.close());
+
+const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
+const offer = (text: string | Uint8Array, source = 'mail.txt', way: Offering['way'] = 'file'): Offering => ({
+  source,
+  way,
+  bytes: typeof text === 'string' ? bytes(text) : text,
+});
+const take = (...offerings: Offering[]) =>
+  takeIn(offerings, {
+    inbox: shop.desk.inbox(),
+    pieceNow: shop.desk.pieceNow,
+    at: '2026-11-25T19:00:00.000Z',
+  });
+
+const TEXTS = {
+  subject: 'Order',
+  greeting: 'Dear Wren,',
+  lines: ['Piece: Weir Light'],
+  closing: 'Iris',
+  foot: 'For the bench:',
+};
+const mail = (one: OrderDocument) => mailBody(TEXTS, one);
+/** What form services mail on: the posted fields as lines, or as a table in HTML. */
+const posted = (one: OrderDocument) =>
+  Object.entries({
+    subject: 'Order',
+    email: one.buyer.email,
+    summary: 'Piece: Weir Light',
+    order: foldCompact(encode(one)),
+  });
+const postedLines = (one: OrderDocument) =>
+  `You have a new entry.\n\n${posted(one)
+    .map(([name, value]) => `${name}: ${value}`)
+    .join('\n')}\n\n-- \nSent by the form service`;
+const postedTable = (one: OrderDocument) =>
+  `<table>${posted(one)
+    .map(([name, value]) => `<tr><th>${name}</th><td>${value.replaceAll('\n', '<br />')}</td></tr>`)
+    .join('')}</table>`;
+const base64Lines = (text: string) => Buffer.from(text).toString('base64').replace(/.{76}/g, '$&\r\n');
+
+/** The same order as mail programs send it (RFC 5322, 2045, 2046). */
+function messages(one: OrderDocument): Record<string, string> {
+  const head =
+    'From: iris@example.org\r\nTo: orders@ninepin.example\r\nSubject: =?utf-8?B?QmVzdGVsbHVuZw==?=\r\nMIME-Version: 1.0\r\n';
+  const body = mail(one).replace(/\n/g, '\r\n');
+  const html = `<html><body><p>Dear Wren,</p><blockquote>${mail(one).replace(/\n/g, '<br>')}</blockquote></body></html>`;
+  const qp = html.replace(/=/g, '=3D').replace(/(.{70})/g, '$1=\r\n');
+  return {
+    plain: `${head}Content-Type: text/plain; charset=utf-8\r\n\r\n${body}`,
+    base64: `${head}Content-Type: text/plain; charset=utf-8\r\nContent-Transfer-Encoding: base64\r\n\r\n${base64Lines(body)}`,
+    'html only, quoted-printable': `${head}Content-Type: text/html; charset=utf-8\r\nContent-Transfer-Encoding: quoted-printable\r\n\r\n${qp}`,
+    'both parts': `${head}Content-Type: multipart/alternative; boundary=b\r\n\r\n--b\r\nContent-Type: text/plain\r\n\r\nSee the other part.\r\n--b\r\nContent-Type: text/html\r\n\r\n${html}\r\n--b--\r\n`,
+    'the document attached': `${head}Content-Type: multipart/mixed; boundary=b\r\n\r\n--b\r\nContent-Type: text/plain\r\n\r\nHere it is.\r\n--b\r\nContent-Type: application/json; name="order.json"\r\nContent-Disposition: attachment; filename="order.json"\r\nContent-Transfer-Encoding: base64\r\n\r\n${base64Lines(JSON.stringify(one))}\r\n--b--\r\n`,
+    forwarded: `${head}Content-Type: text/plain\r\n\r\n${body.replace(/^/gm, '> ')}`,
+    'a form service, lines': `${head}Content-Type: text/plain; charset=utf-8\r\n\r\n${postedLines(one).replace(/\n/g, '\r\n')}`,
+    'a form service, table': `${head}Content-Type: text/html; charset=utf-8\r\n\r\n${postedTable(one)}`,
+    'UTF-16 text': `${head}Content-Type: text/plain; charset=utf-16le\r\nContent-Transfer-Encoding: base64\r\n\r\n${Buffer.from(body, 'utf16le').toString('base64')}`,
+  };
+}
+
+describe('one order', () => {
+  it('is the same however it comes', async () => {
+    const ways: Offering[] = [
+      offer(mail(order), 'the text', 'paste'),
+      offer(encode(order), 'the text', 'paste'),
+      offer(postedLines(order), 'the text', 'paste'),
+      offer(slipLink('https://ninepin.example/slip/', order), 'the text', 'link'),
+      offer(JSON.stringify(order, null, 2), 'order.json'),
+      offer(JSON.stringify([{ document: order, history: [] }]), 'orders.json'),
+      ...Object.entries(messages(order)).map(([name, text]) => offer(text, `${name}.eml`)),
+    ];
+    const arrived = await take(...ways);
+    expect(arrived.map(({ code }) => code)).toEqual(['received', ...ways.slice(1).map(() => 'same')]);
+    expect(
+      search(shop.book, { text: '', state: 'all', today: '2026-11-25', page: 0 }).entries[0]?.document,
+    ).toEqual(order);
+  });
+
+  it('is found in a mailbox among other letters', async () => {
+    const others = Array.from({ length: 3 }, () => orderFor(catalogue, 'weir-light', 165.1));
+    const letter =
+      'From: a@example.org\r\nSubject: Hello\r\n\r\nDear Wren,\r\n>From the market I bring beads.\r\n';
+    const box = [letter, ...others.map((one) => messages(one).plain ?? ''), letter]
+      .map((one) => `From MAILER Wed Nov 25 19:00:00 2026\r\n${one}\r\n`)
+      .join('');
+    expect((await take(offer(box, 'inbox.mbox'))).map(({ code }) => code)).toEqual([
+      'received',
+      'received',
+      'received',
+    ]);
+  });
+});
+
+describe('what is refused', () => {
+  it.each<[string, string, string]>([
+    ['a letter', 'Dear Wren, have you any blue ones?', 'no-order'],
+    ['half an order', 'claspwise1.AAAA', 'cut-off'],
+    ['a newer order', 'claspwise9.AAAA.end', 'newer-version'],
+    ['JSON of something else', '{"a":1}', 'not-an-order'],
+    ['an empty list', '[]', 'no-order'],
+    ['nothing', '', 'no-order'],
+  ])('%s is named', async (_, text, code) => {
+    expect(await take(offer(text))).toEqual([
+      { code: 'refused', source: 'mail.txt', why: expect.objectContaining({ code }) as unknown },
+    ]);
+  });
+
+  it('a changed order with a number that is taken', async () => {
+    await take(offer(encode(order)));
+    expect((await take(offer(encode({ ...order, quantity: 3 }))))[0]?.code).toBe('number-taken');
+  });
+
+  it('a file larger than any mail', async () => {
+    const [one] = await take(offer(new Uint8Array(17 * 1024 * 1024), 'big.eml'));
+    expect(one).toMatchObject({ code: 'refused', why: { code: 'file-too-large', mostMb: 16 } });
+  });
+
+  it('bytes at random, without a throw', async () => {
+    let seed = 5;
+    const next = () => (seed = (seed * 48271) % 2147483647) & 255;
+    for (let run = 0; run < 60; run += 1) {
+      const noise = Uint8Array.from({ length: 2000 }, next);
+      for (const name of ['a.eml', 'a.mbox', 'a.json', 'a']) {
+        const [one] = await take(offer(noise, name));
+        expect(one?.code).toBe('refused');
+      }
+    }
+  });
+
+  it('deep JSON and deep mails, without a throw', async () => {
+    const deep = await take(offer('['.repeat(100_000)), offer('{"a":'.repeat(100_000)));
+    expect(deep.map(({ code }) => code)).toEqual(['refused', 'refused']);
+    let nested = 'Content-Type: text/plain\r\n\r\nend';
+    for (let depth = 0; depth < 100; depth += 1) {
+      nested = `Content-Type: multipart/mixed; boundary=b${depth}\r\n\r\n--b${depth}\r\n${nested}\r\n--b${depth}--\r\n`;
+    }
+    expect((await take(offer(nested, 'deep.eml')))[0]?.code).toBe('refused');
+  });
+});
+
+it('names files by their last part only, and opens none by it', async () => {
+  const form = new FormData();
+  form.set('text', '  ');
+  form.append('files', new File(['x'], '../../etc/pass\u202Ewd'));
+  form.append('files', new File([], ''));
+  const offerings = await readOfferings(form, 'the text');
+  expect(offerings.map(({ source }) => source)).toEqual(['passwd']);
+});
+
+it('reads the sample mail kept for ever', async () => {
+  const [one] = await take(offer(readFileSync('tests/fixtures/orders/v1-bracelet.mail.txt')));
+  expect(one?.code).toBe('received');
+});

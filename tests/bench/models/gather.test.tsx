@@ -1,0 +1,94 @@
+/** What open orders take together, against a count of each order's own sequence. */
+import { renderToString } from 'preact-render-to-string';
+import { afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { change } from '#bench/book/change.ts';
+import { receive } from '#bench/book/receive.ts';
+import { pieceNow } from '#bench/check/pieceNow.ts';
+import { frameFor, type Frame } from '#bench/models/frame.ts';
+import { gather } from '#bench/models/gather.ts';
+import { GatherView } from '#bench/views/GatherView.tsx';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import { size } from '#core/sizing/size.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { demoCatalogue, NOW_MS, openShop, orderFor, type Shop } from '../desk/shop.ts';
+
+let catalogue: Catalogue;
+let frame: Frame;
+let shop: Shop;
+beforeAll(async () => {
+  catalogue = await demoCatalogue();
+  frame = frameFor(new Request('http://127.0.0.1/bench/'), catalogue.shop, NOW_MS);
+});
+beforeEach(() => {
+  shop = openShop(catalogue);
+});
+afterEach(() => shop.close());
+
+function take(document: OrderDocument): OrderDocument {
+  receive(shop.book, [{ document, way: 'desk', at: frame.now, now: pieceNow(catalogue, document.piece.id) }]);
+  return document;
+}
+
+/** Components between the crimps, counted one by one from the core's own sequence. */
+function beadsOf({ piece: { id }, measure, sit, hand, pick, quantity }: OrderDocument): Map<string, number> {
+  const piece = catalogue.pieces.find((one) => one.id === id);
+  if (piece === undefined) throw new Error('no piece');
+  const choice = { measure: { of: measure.of, mm: measure.mm }, sit, hand, pick, quantity };
+  const sizing = size(piece.design, catalogue.shop.rules, piece.listedMinor, choice);
+  if (sizing.status === 'refused' || sizing.status === 'outside') throw new Error(sizing.status);
+  const counts = new Map<string, number>();
+  for (const { component, section } of sizing.chosen.sequences.flat()) {
+    if (section !== 'end') counts.set(component.id, (counts.get(component.id) ?? 0) + quantity);
+  }
+  return counts;
+}
+
+it('adds up what every order still to be strung takes', () => {
+  const one = take(orderFor(catalogue, 'banked-fire', 165));
+  const two = take({ ...orderFor(catalogue, 'banked-fire', 178), quantity: 3 });
+  const { parts, wires, orders, leftOut } = gather(shop.book, catalogue, frame, null);
+  expect(orders.toSorted()).toEqual([one.number, two.number].toSorted());
+  expect(leftOut).toEqual([]);
+  const wanted = new Map<string, number>();
+  for (const counts of [beadsOf(one), beadsOf(two)]) {
+    for (const [id, count] of counts) wanted.set(id, (wanted.get(id) ?? 0) + count);
+  }
+  for (const [id, count] of wanted) expect(parts.find((part) => part.id === id)?.count).toBe(count);
+  const { ends, wire } = catalogue.pieces.find(({ id }) => id === 'banked-fire')?.design ?? {};
+  expect(parts.find(({ id }) => id === ends?.clasp)?.count).toBe(4);
+  expect(parts.find(({ id }) => id === ends?.crimp)?.count).toBe(8);
+  expect(wires.map(({ id }) => id)).toEqual([wire?.id]);
+  for (const { id, number } of parts) expect(number).toBe(catalogue.partNumbers[id]);
+  expect(wires[0]?.number).toBe(catalogue.partNumbers[`wire/${wire?.id}`]);
+  // Four bracelets, each with the shop's four inches to hold by beside its own length.
+  expect(wires[0]?.lengthMm).toBeGreaterThan(4 * (190 + 4 * 25.4));
+});
+
+it('leaves out what is strung already, and gathers for one order alone', () => {
+  const one = take(orderFor(catalogue, 'banked-fire', 165));
+  const two = take(orderFor(catalogue, 'weir-light', 165));
+  const strung = { kind: 'state', state: 'strung' } as const;
+  expect(change(shop.book, one.number, 1, frame.now, strung)).toBe('done');
+  expect(gather(shop.book, catalogue, frame, null).orders).toEqual([two.number]);
+  expect(gather(shop.book, catalogue, frame, one.number).orders).toEqual([one.number]);
+});
+
+it('names what is missing, first, and says so of an order that can’t be strung', () => {
+  const order = take(orderFor(catalogue, 'banked-fire', 165));
+  const [bead, count] = [...beadsOf(order)].toSorted((a, b) => b[1] - a[1])[0] ?? ['', 0];
+  const found = catalogue.components[bead];
+  if (found === undefined) throw new Error('no bead');
+  const counted = {
+    ...catalogue,
+    components: { ...catalogue.components, [bead]: { ...found, stock: count - 5 } },
+  };
+  const gathering = gather(shop.book, counted, frame, null);
+  expect(gathering.parts[0]).toMatchObject({ id: bead, stock: count - 5, missing: 5 });
+  const page = renderToString(<GatherView gathering={gathering} frame={frame} />);
+  expect(page).toContain(found.name);
+  expect(page).toContain('<strong class="warn">5</strong>');
+
+  const gone = gather(shop.book, { ...catalogue, pieces: [] }, frame, null);
+  expect(gone).toMatchObject({ parts: [], orders: [], leftOut: [order.number] });
+  expect(renderToString(<GatherView gathering={gone} frame={frame} />)).toContain(order.number);
+});

@@ -1,0 +1,136 @@
+import { renderToString } from 'preact-render-to-string';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { change } from '#bench/book/change.ts';
+import { receive } from '#bench/book/receive.ts';
+import { pieceNow } from '#bench/check/pieceNow.ts';
+import { toCsv } from '#bench/export/csv.ts';
+import { benchCard } from '#bench/models/benchCard.ts';
+import { frameFor, frameIn, type Frame } from '#bench/models/frame.ts';
+import { orderDetail, type OrderDetail } from '#bench/models/orderDetail.ts';
+import { filterOf, orderList } from '#bench/models/orderList.ts';
+import { OrderCard } from '#bench/views/card/OrderCard.tsx';
+import { CareSheet } from '#bench/views/CareSheet.tsx';
+import { OrderListView } from '#bench/views/OrderListView.tsx';
+import { OrderView } from '#bench/views/OrderView.tsx';
+import { PackingSheet } from '#bench/views/PackingSheet.tsx';
+import { TakeInView } from '#bench/views/TakeInView.tsx';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import { LANGS, type OrderDocument } from '#order/document.ts';
+import { demoCatalogue, NOW_MS, openShop, orderFor, type Shop } from '../desk/shop.ts';
+
+/** Texts that break pages, paper, lists and mails that don't look after themselves; each within what an order may hold. */
+const HOSTILE = [
+  '<script>alert(1)</script>',
+  '"><img src=x onerror=alert(1)>',
+  "' onmouseover='alert(1)",
+  '</textarea><script>alert(1)</script>',
+  '{{7*7}}${7*7}<%= 7*7 %>',
+  'javascript:alert(1)',
+  "=cmd|'/C calc'!A0",
+  'Subject: x Bcc: all@example.org',
+  '\u202Eecirp eht elbuod\u202C',
+  '\u2066\u2067isolated',
+  'Z\u0351\u036B\u0343\u036A'.repeat(8),
+  '&lt;b&gt;&#60;script&#62;',
+  'x'.repeat(90),
+];
+
+let catalogue: Catalogue;
+let shop: Shop;
+let frame: Frame;
+beforeAll(async () => {
+  catalogue = await demoCatalogue();
+  shop = openShop(catalogue);
+  frame = frameFor(new Request('http://127.0.0.1/bench/'), catalogue.shop, NOW_MS);
+});
+afterAll(() => shop.close());
+
+function take(document: OrderDocument): OrderDetail {
+  const at = frame.now;
+  const now = pieceNow(catalogue, document.piece.id);
+  receive(shop.book, [{ document, way: 'paste', at, now }]);
+  change(shop.book, document.number, 1, at, { kind: 'note', text: document.buyer.note });
+  const detail = orderDetail(shop.book, catalogue, document.number, frame);
+  if (detail === null) throw new Error('not in the book');
+  return detail;
+}
+
+/** Everything that is shown or printed of one order, in one language. */
+function pages(detail: OrderDetail, spoken: Frame): string[] {
+  const card = benchCard(detail, null);
+  const list = orderList(
+    shop.book,
+    catalogue,
+    filterOf(new URLSearchParams('state=all'), '2026-11-25'),
+    spoken,
+  );
+  return [
+    renderToString(<OrderListView list={list} frame={spoken} />),
+    renderToString(<OrderView detail={detail} frame={spoken} />),
+    card === null ? '' : renderToString(<OrderCard bench={card} detail={detail} frame={spoken} />),
+    renderToString(<PackingSheet detail={detail} frame={spoken} />),
+    renderToString(<CareSheet detail={detail} design={detail.now.copy?.design ?? null} frame={spoken} />),
+    renderToString(
+      <TakeInView
+        arrived={[{ code: 'refused', source: detail.entry.document.buyer.name, why: { code: 'no-order' } }]}
+        frame={spoken}
+      />,
+    ),
+  ];
+}
+
+/** Tags as a browser reads them: a quoted value may hold a `>`. */
+const TAG = /<[a-z](?:[^"'>]|"[^"]*"|'[^']*')*>/gi;
+/** Elements that a page of the bench never has, whoever writes into an order. */
+const ELEMENT = /^<(script|img|iframe|object|embed|style|link|base|meta)\b/i;
+/** Handlers and inline styles, once values are taken out. */
+const ATTRIBUTE = /\s(on[a-z]+|style)\b/i;
+const HREF = /\shref="(?!\/|https:|mailto:|\?|#)/i;
+
+function offences(html: string): string[] {
+  const tags = html.match(TAG) ?? [];
+  return tags.filter(
+    (tag) => ELEMENT.test(tag) || ATTRIBUTE.test(tag.replace(/"[^"]*"|'[^']*'/g, '')) || HREF.test(tag),
+  );
+}
+
+it('would see an offence', () => {
+  const some = ['<a href="javascript:x">', '<b onclick="x">', '<i title=">" style="x">', '<script>'];
+  expect(offences(some.join('text'))).toEqual(some);
+});
+
+describe.each(HOSTILE)('an order full of %j', (text) => {
+  it.each(LANGS)('is shown and printed in %s as plain text', (lang) => {
+    const base = orderFor(catalogue, 'weir-light', 165.1, { name: `A ${text}`.slice(0, 100), note: text });
+    const document: OrderDocument = {
+      ...base,
+      lang,
+      measure: { ...base.measure, text: text.slice(0, 40) },
+      choices: { gift: text.slice(0, 80) },
+    };
+    const detail = take(document);
+    for (const html of pages(detail, frameIn(lang, frame))) {
+      expect(offences(html)).toEqual([]);
+    }
+    for (const { link } of detail.drafts) {
+      const url = new URL(link);
+      expect([...url.searchParams.keys()]).toEqual(['subject', 'body']);
+      expect(url.pathname).toBe('iris@example.org');
+    }
+    expect(toCsv([detail.entry])).not.toMatch(/"[=+\-@|]/);
+  });
+});
+
+it('isolates whatever a buyer wrote, so that no mark turns the page’s own words round', () => {
+  const detail = take(
+    orderFor(catalogue, 'weir-light', 165.1, { name: '\u202Ereversed', note: '\u202Enote' }),
+  );
+  for (const html of pages(detail, frame)) {
+    for (const part of html.split('\u202E').slice(0, -1)) {
+      const open = part.lastIndexOf('<bdi');
+      const safe =
+        open > part.lastIndexOf('</bdi>') || part.lastIndexOf('<textarea') > part.lastIndexOf('</textarea>');
+      expect(safe, part.slice(-120)).toBe(true);
+    }
+  }
+});

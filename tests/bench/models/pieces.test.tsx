@@ -1,0 +1,108 @@
+/** A piece made years ago is found and gets its card, as listed or in another size. */
+import { renderToString } from 'preact-render-to-string';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { frameFor, type Frame } from '#bench/models/frame.ts';
+import { pieceList } from '#bench/models/pieceList.ts';
+import { pieceSheet } from '#bench/models/pieceSheet.ts';
+import { PieceListView } from '#bench/views/PieceListView.tsx';
+import { PieceSheetView } from '#bench/views/PieceSheetView.tsx';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import { usual } from '#core/sizing/usual.ts';
+import { demoCatalogue, NOW_MS } from '../desk/shop.ts';
+
+let catalogue: Catalogue;
+let frame: Frame;
+let german: Frame;
+beforeAll(async () => {
+  catalogue = await demoCatalogue();
+  const asks = (language: string) =>
+    new Request('http://127.0.0.1/bench/', { headers: { 'accept-language': language } });
+  frame = frameFor(asks('en'), catalogue.shop, NOW_MS);
+  german = frameFor(asks('de'), catalogue.shop, NOW_MS);
+});
+
+const sheetOf = (id: string, query: string, by = frame) =>
+  pieceSheet(catalogue, id, new URLSearchParams(query), by);
+
+describe('the list', () => {
+  it('holds every piece, past ones too, and narrows to those with every word', () => {
+    expect(pieceList(catalogue, '', frame)).toHaveLength(catalogue.pieces.length);
+    const past = catalogue.pieces.find(({ status }) => status === 'past');
+    if (past === undefined) throw new Error('no past piece');
+    const found = pieceList(catalogue, `${past.made.slice(0, 4)} ${past.name.toUpperCase()}`, frame);
+    expect(found.map(({ id }) => id)).toContain(past.id);
+    expect(found.length).toBeLessThan(catalogue.pieces.length);
+    expect(pieceList(catalogue, 'no such words', frame)).toEqual([]);
+  });
+
+  it('finds by a part number, however it is written', () => {
+    const [id, number] = Object.entries(catalogue.partNumbers).find(([key]) => key.startsWith('slate')) ?? [];
+    if (id === undefined || number === undefined) throw new Error('no part number');
+    const found = pieceList(catalogue, number.toLowerCase(), frame).map((row) => row.id);
+    const within = catalogue.pieces.filter(({ design }) => id in design.components).map((piece) => piece.id);
+    expect(within.length).toBeGreaterThan(0);
+    expect(found.sort()).toEqual(within.sort());
+  });
+
+  it('finds by a bead, in German by its German name', () => {
+    const [id, name] = Object.entries(catalogue.germanNames).find(([key]) => !key.startsWith('wire/')) ?? [];
+    if (id === undefined || name === undefined) throw new Error('no German name');
+    const within = catalogue.pieces.filter(({ design }) => id in design.components).map((piece) => piece.id);
+    expect(pieceList(catalogue, name, german).map((row) => row.id)).toEqual(expect.arrayContaining(within));
+    const page = renderToString(
+      <PieceListView rows={pieceList(catalogue, name, german)} text={name} frame={german} />,
+    );
+    for (const one of within) expect(page).toContain(`/bench/pieces/${one}/`);
+  });
+});
+
+describe('the card of a piece', () => {
+  it('shows every piece as listed, its usual counts', () => {
+    for (const { id, design } of catalogue.pieces) {
+      const sheet = sheetOf(id, '');
+      expect(sheet?.card?.candidate.counts).toEqual(usual(design));
+      expect(sheet?.sizing).toBeNull();
+    }
+  });
+
+  it('in a size she gives is the core’s own optimum, for that hand', () => {
+    const sheet = sheetOf('banked-fire', 'size=165+mm&sit=easy&hand=left');
+    if (sheet?.sizing?.status !== 'fits') throw new Error(sheet?.sizing?.status);
+    expect(sheet.card?.candidate).toEqual(sheet.sizing.chosen);
+    expect(sheet.card?.card.hand.boardSide).toBe('right');
+    const page = renderToString(<PieceSheetView sheet={sheet} frame={frame} />);
+    expect(page).toContain('165 mm round the wrist, easy');
+    expect(page).toContain('eye protection');
+  });
+
+  it('says why there is none: no length, outside what it can be', () => {
+    const unread = sheetOf('banked-fire', 'size=big');
+    expect(unread).toMatchObject({ card: null, sizing: null });
+    expect(unread?.unread).not.toBeNull();
+    const outside = sheetOf('banked-fire', 'size=250+mm');
+    expect(outside?.card).toBeNull();
+    if (outside === null) throw new Error('no sheet');
+    expect(renderToString(<PieceSheetView sheet={outside} frame={frame} />)).toContain(
+      'can’t be made that large',
+    );
+    expect(sheetOf('nothing', '')).toBeNull();
+  });
+
+  it('takes nothing else from the address than what it knows', () => {
+    const sheet = sheetOf('banked-fire', 'of=length&sit=tight&hand=both&size=%3Cb%3E');
+    expect(sheet?.wish).toEqual({ of: 'wrist', text: '<b>', sit: 'easy', hand: 'right' });
+    if (sheet === null) throw new Error('no sheet');
+    expect(renderToString(<PieceSheetView sheet={sheet} frame={frame} />)).not.toContain('<b>');
+  });
+
+  it('speaks German to a German reader', () => {
+    const sheet = sheetOf('banked-fire', 'size=165+mm', german);
+    if (sheet === null) throw new Error('no sheet');
+    const page = renderToString(<PieceSheetView sheet={sheet} frame={german} />);
+    const { design, germanNames } = sheet.piece;
+    expect(page).toContain('165 mm ums Handgelenk, bequem');
+    expect(page).toContain(germanNames[design.ends.clasp]);
+    expect(page).toContain(`${germanNames[`wire/${design.wire.id}`] ?? '-'}:`);
+    expect(page).not.toContain(design.components[design.ends.clasp]?.name);
+  });
+});
