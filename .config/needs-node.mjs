@@ -1,4 +1,4 @@
-// Plain JavaScript on purpose: it must run on the old Node that it complains about.
+// Plain JavaScript on purpose: it must run on the old Node that it refuses.
 const [major, minor] = process.versions.node.split('.').map(Number);
 if (major < 22 || (major === 22 && minor < 12)) {
   console.error(

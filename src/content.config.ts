@@ -73,7 +73,7 @@ function loader(name: string, entriesOf: (catalogue: Catalogue) => readonly Entr
         round += 1;
         const again = read(round, context.logger);
         if (again.fresh && again.wrong !== '') context.logger.error(again.wrong);
-        // The last good state stays until the slip is mended.
+        // The last good state stays until the mistake is mended.
         if (again.catalogue !== null && again.wrong === '') await fill(context, entriesOf(again.catalogue));
       });
     },

@@ -2,7 +2,7 @@ import { sizing } from '#words/de/sizing.ts';
 import { Sizer, type SizerLanguage, type SizerProps } from './form/Sizer.tsx';
 
 const load: SizerLanguage['load'] = {
-  road: () => import('./ordering/OrderingDe.tsx'),
+  ordering: () => import('./ordering/OrderingDe.tsx'),
   chart: () => import('./body/BodyChartDe.tsx'),
   ruler: () => import('./ruler/ScreenRulerDe.tsx'),
 };

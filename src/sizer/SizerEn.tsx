@@ -2,7 +2,7 @@ import { sizing } from '#words/en/sizing.ts';
 import { Sizer, type SizerLanguage, type SizerProps } from './form/Sizer.tsx';
 
 const load: SizerLanguage['load'] = {
-  road: () => import('./ordering/OrderingEn.tsx'),
+  ordering: () => import('./ordering/OrderingEn.tsx'),
   chart: () => import('./body/BodyChartEn.tsx'),
   ruler: () => import('./ruler/ScreenRulerEn.tsx'),
 };

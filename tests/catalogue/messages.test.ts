@@ -4,15 +4,15 @@ import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { catalogue as german } from '#words/de/catalogue.ts';
 import { catalogue as english } from '#words/en/catalogue.ts';
 import { contentFolder } from './contentFolder.ts';
-import { entrySlips } from './mistakes/entries.ts';
-import { fieldSlips } from './mistakes/fields.ts';
+import { entryMistakes } from './mistakes/entries.ts';
+import { fieldMistakes } from './mistakes/fields.ts';
 
-const slips = [...fieldSlips, ...entrySlips];
+const mistakes = [...fieldMistakes, ...entryMistakes];
 
 const place = ({ file, line, field }: Problem): string => `${file}:${line}${field === '' ? '' : ` ${field}`}`;
 
-describe('every slip is told with its place, what is wrong and how to mend it', () => {
-  it.each(slips)('$code', ({ code, edits, at, what, fix, note }) => {
+describe('every mistake is reported with its place, what is wrong and how to mend it', () => {
+  it.each(mistakes)('$code', ({ code, edits, at, what, fix, note }) => {
     const { problems, notes } = readCatalogue(contentFolder(edits));
     const told = (note ? notes : problems).filter((one) => one.code === code);
     expect(told.map(place)).toContain(at);
@@ -28,7 +28,7 @@ describe('every slip is told with its place, what is wrong and how to mend it', 
 
   it('leaves no message untried', () => {
     // A folder that isn't there has no file to change: it is tried below.
-    const tried = [...slips.map(({ code }) => code), 'folder-missing'];
+    const tried = [...mistakes.map(({ code }) => code), 'folder-missing'];
     expect(new Set(tried)).toEqual(new Set(Object.keys(english)));
     expect(Object.keys(german)).toEqual(Object.keys(english));
   });

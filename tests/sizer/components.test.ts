@@ -35,7 +35,7 @@ import { bracelet, pieceOf } from './support.ts';
 const SHOP: ShopForSizer = {
   name: 'Ninepin Beadwork',
   email: 'orders@ninepin.example',
-  road: { kind: 'desk', address: '/desk/orders' },
+  postTo: { kind: 'desk', address: '/desk/orders' },
   unit: 'in',
   slip: '/slip/',
 };

@@ -1,11 +1,11 @@
 /** An order is never lost and never sent as two: the outbox, what answers mean, and the sender. */
 import { describe, expect, test } from 'vitest';
-import { judge, judgeForm } from '#sizer/ordering/model/sendResult.ts';
+import { readDeskAnswer, readFormAnswer } from '#sizer/ordering/model/sendResult.ts';
 import { keepingStore } from '#sizer/ordering/model/keepingStore.ts';
 import { dropEntry, newEntry, putEntry, readOutbox, type Entry } from '#sizer/ordering/model/outbox.ts';
 import { OUTBOX_KEY } from '#sizer/ordering/model/outboxKey.ts';
 import { createSender } from '#sizer/ordering/model/sender.ts';
-import { wireOf } from '#sizer/ordering/model/endpoint.ts';
+import { endpointOf } from '#sizer/ordering/model/endpoint.ts';
 import { orderWords } from '#words/order.ts';
 import { decode } from '#order/text.ts';
 import type { Answer, Post, Store } from '#sizer/model/ports.ts';
@@ -15,7 +15,7 @@ import { memoryStore, noAnswer, receipt, settle, shopAnswering, tellableClock, t
 
 const first = newEntry(sample, 'Weir Light', 'waiting');
 const second: Entry = { ...first, order: { ...sample, number: makeNumber(() => 5) } };
-const DESK = wireOf({ kind: 'desk', address: '/desk/orders' }, orderWords('en'));
+const DESK = endpointOf({ kind: 'desk', address: '/desk/orders' }, orderWords('en'));
 const stateOf = (store: Store, at = 0): string | undefined => readOutbox(store)[at]?.state;
 
 describe('outbox', () => {
@@ -52,8 +52,11 @@ describe('an answer', () => {
   const good = { number: sample.number, receivedAt: '2026-11-25T18:41:00Z', checked: 'same' };
 
   test('is a receipt only with this order’s number and a time', () => {
-    expect(judge(sample.number, answer(201, good))).toMatchObject({ kind: 'received', differs: false });
-    expect(judge(sample.number, answer(200, { ...good, checked: 'differs' }))).toMatchObject({
+    expect(readDeskAnswer(sample.number, answer(201, good))).toMatchObject({
+      kind: 'received',
+      differs: false,
+    });
+    expect(readDeskAnswer(sample.number, answer(200, { ...good, checked: 'differs' }))).toMatchObject({
       kind: 'received',
       differs: true,
     });
@@ -64,7 +67,7 @@ describe('an answer', () => {
       { ...good, number: 'K7M-4PX-9RC' },
       { ...good, receivedAt: 'soon' },
     ]) {
-      expect(judge(sample.number, answer(200, json))).toEqual({
+      expect(readDeskAnswer(sample.number, answer(200, json))).toEqual({
         kind: 'later',
         problem: { code: 'no-answer' },
       });
@@ -79,20 +82,20 @@ describe('an answer', () => {
     [409, 'refused', 'turned-down'],
     [422, 'refused', 'turned-down'],
   ])('%d is taken as %s, %s', (status, kind, code) => {
-    expect(judge(sample.number, answer(status, null))).toMatchObject({ kind, problem: { code } });
+    expect(readDeskAnswer(sample.number, answer(status, null))).toMatchObject({ kind, problem: { code } });
   });
 
   test.each([403, 404, 405, 501])(
     '%d from a host of mere files sends the order the way of mail',
     (status) => {
-      expect(judge(sample.number, answer(status, null))).toEqual({ kind: 'no-desk' });
+      expect(readDeskAnswer(sample.number, answer(status, null))).toEqual({ kind: 'no-desk' });
       // The desk itself answers in JSON, and is listened to.
-      expect(judge(sample.number, answer(status, { title: 'No' }))).toHaveProperty('problem');
+      expect(readDeskAnswer(sample.number, answer(status, { title: 'No' }))).toHaveProperty('problem');
     },
   );
 
   test('a refusal passes on the shop’s own sentence, at a readable length', () => {
-    const told = judge(sample.number, answer(422, { title: 'Short', detail: 'x'.repeat(1000) }));
+    const told = readDeskAnswer(sample.number, answer(422, { title: 'Short', detail: 'x'.repeat(1000) }));
     expect(
       told.kind === 'refused' && told.problem.code === 'turned-down' && told.problem.reason,
     ).toHaveLength(300);
@@ -232,7 +235,7 @@ describe('sender', () => {
 });
 
 describe('a form service', () => {
-  const FORM = wireOf({ kind: 'form', address: 'https://forms.example/ninepin' }, orderWords('en'));
+  const FORM = endpointOf({ kind: 'form', address: 'https://forms.example/ninepin' }, orderWords('en'));
   const page = (status: number): Answer => ({ kind: 'answer', status, json: null });
 
   function scene(...answers: Answer[]) {
@@ -270,7 +273,7 @@ describe('a form service', () => {
 
   test('has it with any 2xx, and is never asked again', async () => {
     for (const status of [200, 201, 202, 204]) {
-      expect(judgeForm(sample.number, page(status))).toEqual({ kind: 'handed' });
+      expect(readFormAnswer(sample.number, page(status))).toEqual({ kind: 'handed' });
     }
     const { sent, sender } = scene(page(204));
     await sender.go();
@@ -285,7 +288,7 @@ describe('a form service', () => {
     [429, 'later'],
     [500, 'later'],
   ])('%d is no taking: %s', (status, kind) => {
-    expect(judgeForm(sample.number, page(status)).kind).toBe(kind);
+    expect(readFormAnswer(sample.number, page(status)).kind).toBe(kind);
   });
 
   test('that stays silent three times is left for the e-mail, and without network it waits', async () => {

@@ -16,7 +16,7 @@ import {
   unitOfOrder,
   writeMail,
   writeOrder,
-  type Wish,
+  type OrderItem,
 } from '#sizer/ordering/model/write.ts';
 import { readableId } from '#sizer/slip/pieceName.ts';
 import { enoughFor } from '#sizer/ordering/model/enough.ts';
@@ -32,7 +32,7 @@ const FORM: OrderForm = {
   quantity: '2',
 };
 
-function wishFor(text: string, lang: 'en' | 'de' = 'en'): Wish {
+function itemFor(text: string, lang: 'en' | 'de' = 'en'): OrderItem {
   const state = { ...startOf('bracelet', 'in'), text, hand: 'left' } as const;
   const choice = choiceOf(state);
   const candidate = shownOf(outcomeOf(bracelet, state));
@@ -82,7 +82,7 @@ describe('form', () => {
 });
 
 test('several pieces need beads for all of them', () => {
-  const plenty = wishFor('6½');
+  const plenty = itemFor('6½');
   expect(enoughFor(plenty, 50)).toBe(true);
   // One boulder a piece, three in the drawer.
   const scarce = { ...plenty, piece: pieceOf(withComponent(focalBracelet, 'boulder', { stock: 3 })) };
@@ -91,8 +91,8 @@ test('several pieces need beads for all of them', () => {
 
 describe('order', () => {
   test('holds what was chosen and shown, and is an order document', () => {
-    const wish = wishFor('6 1/2');
-    const order = writeOrder(wish, FORM, Date.UTC(2026, 10, 25, 18, 40), randomByte);
+    const item = itemFor('6 1/2');
+    const order = writeOrder(item, FORM, Date.UTC(2026, 10, 25, 18, 40), randomByte);
     expect(checkOrder(order)).toBeNull();
     expect(order).toMatchObject({
       placedAt: '2026-11-25T18:40:00Z',
@@ -101,12 +101,12 @@ describe('order', () => {
       hand: 'left',
       quantity: 2,
       buyer: { name: 'Iris Moor', email: 'iris@example.org', note: 'By the 3rd,\nplease.' },
-      shown: { counts: wish.candidate.counts, priceMinor: wish.candidate.priceMinor, currency: 'GBP' },
+      shown: { counts: item.candidate.counts, priceMinor: item.candidate.priceMinor, currency: 'GBP' },
     });
   });
 
   test('any form that passes makes an order document', () => {
-    const wish = wishFor('6½ in');
+    const item = itemFor('6½ in');
     fc.assert(
       fc.property(
         fc.string({ unit: 'binary' }),
@@ -115,16 +115,16 @@ describe('order', () => {
         (name, note, email) => {
           const form = { ...FORM, name: `I${name}`, note, email };
           fc.pre(Object.keys(checkForm(form)).length === 0);
-          expect(checkOrder(writeOrder(wish, form, 0, randomByte))).toBeNull();
+          expect(checkOrder(writeOrder(item, form, 0, randomByte))).toBeNull();
         },
       ),
     );
   });
 
   test('the summary is drawn from what will be sent', () => {
-    const wish = wishFor('6½');
-    const { number: _number, placedAt: _placedAt, ...sent } = writeOrder(wish, FORM, 0, randomByte);
-    expect(draftOrder(wish, FORM)).toMatchObject(sent);
+    const item = itemFor('6½');
+    const { number: _number, placedAt: _placedAt, ...sent } = writeOrder(item, FORM, 0, randomByte);
+    expect(draftOrder(item, FORM)).toMatchObject(sent);
   });
 
   test('a bare number gets the unit of its field', () => {
@@ -133,13 +133,13 @@ describe('order', () => {
       '16,5 cm',
       '165 mm',
     ]);
-    expect(unitOfOrder(writeOrder(wishFor('6½'), FORM, 0, randomByte))).toBe('in');
-    expect(unitOfOrder(writeOrder(wishFor('165 mm'), FORM, 0, randomByte))).toBe('cm');
+    expect(unitOfOrder(writeOrder(itemFor('6½'), FORM, 0, randomByte))).toBe('in');
+    expect(unitOfOrder(writeOrder(itemFor('165 mm'), FORM, 0, randomByte))).toBe('cm');
   });
 });
 
 describe.each(LANGS)('mail in %s', (lang) => {
-  const order = writeOrder(wishFor('6½', lang), FORM, Date.UTC(2026, 10, 25), randomByte);
+  const order = writeOrder(itemFor('6½', lang), FORM, Date.UTC(2026, 10, 25), randomByte);
   const mail = writeMail(order, 'Test Piece', SHOP, orderWords(lang));
 
   test('can be read by a person and, at its foot, by the order book', () => {

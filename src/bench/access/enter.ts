@@ -5,8 +5,8 @@ import { seeOther } from '../http/readForm.ts';
 import { isPassphrase } from './passphrase.ts';
 import { beginVisit, visitCookie } from './visit.ts';
 
-/** One try is reckoned at a time, whoever tries: each takes 128 MiB and much of a second. */
-let reckoning: Promise<unknown> = Promise.resolve();
+/** One try is hashed at a time, whoever tries: each takes 128 MiB and much of a second. */
+let lastTry: Promise<unknown> = Promise.resolve();
 
 /**
  * Tries a passphrase.
@@ -20,8 +20,8 @@ export async function enter(
 ): Promise<Response | BenchProblem> {
   const seconds = entryThrottle.take(address, nowMs());
   if (seconds > 0) return { code: 'too-many-tries', seconds };
-  const right = reckoning.then(() => isPassphrase(book(), tried));
-  reckoning = right.catch(() => false);
+  const right = lastTry.then(() => isPassphrase(book(), tried));
+  lastTry = right.catch(() => false);
   if (!(await right)) return { code: 'wrong-passphrase' };
   const response = seeOther('/bench/');
   response.headers.set('set-cookie', visitCookie(beginVisit(book(), nowMs())));

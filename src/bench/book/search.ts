@@ -17,7 +17,7 @@ export const PAGE_SIZE = 50;
 /** Longest text that is looked for. */
 const TEXT_CAP = 100;
 
-export type Found = {
+export type SearchResult = {
   readonly entries: readonly Entry[];
   /** How many match in all. */
   readonly total: number;
@@ -35,7 +35,7 @@ const MATCHES = `
     ), $text) > 0)`;
 
 /** Orders that match: those with a due day first, soonest at the top, then the newest. Throws BookError. */
-export function search(book: Book, filter: Filter): Found {
+export function search(book: Book, filter: Filter): SearchResult {
   const values = {
     $late: filter.state === 'late' ? 1 : 0,
     $today: filter.today,

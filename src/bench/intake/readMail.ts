@@ -1,13 +1,13 @@
 /** E-mail files: one message (RFC 5322) or a mailbox of many (RFC 4155). */
 import PostalMime from 'postal-mime';
-import { MOST_ORDERS, type Found } from './found.ts';
+import { MOST_ORDERS, type OrderRead } from './orderRead.ts';
 import { readText } from './readText.ts';
 
 /** Nested parts and header bytes that a real mail never has. */
 const LIMITS = { maxNestingDepth: 20, maxHeadersSize: 256 * 1024 };
 
 /** Every order in one message: in its text, its HTML, or an attached document. */
-export async function readMessage(bytes: Uint8Array): Promise<Found[]> {
+export async function readMessage(bytes: Uint8Array): Promise<OrderRead[]> {
   const mail = await parseMail(bytes);
   if (mail === null) return readText(decodeBytes(bytes));
   const attached = mail.attachments
@@ -15,7 +15,7 @@ export async function readMessage(bytes: Uint8Array): Promise<Found[]> {
     .map(({ content }) => (typeof content === 'string' ? content : decodeBytes(new Uint8Array(content))));
   // The same order stands in several parts; the first that holds one speaks for the mail.
   const parts = [mail.text ?? '', mail.html ?? '', ...attached, decodeBytes(bytes)];
-  let last: Found[] = [];
+  let last: OrderRead[] = [];
   for (const part of parts) {
     const found = readText(part);
     if (found.some((one) => one.ok)) return found;
@@ -25,12 +25,12 @@ export async function readMessage(bytes: Uint8Array): Promise<Found[]> {
 }
 
 /** Every order in a mailbox, message by message. */
-export async function readMailbox(bytes: Uint8Array): Promise<Found[]> {
+export async function readMailbox(bytes: Uint8Array): Promise<OrderRead[]> {
   const messages = splitMailbox(decodeLatin(bytes));
   if (messages.length > MOST_ORDERS) {
     return [{ ok: false, problem: { code: 'too-many-mails', most: MOST_ORDERS } }];
   }
-  const found: Found[] = [];
+  const found: OrderRead[] = [];
   for (const message of messages) {
     const inOne = await readMessage(Buffer.from(message, 'latin1'));
     // Other people's letters lie in a mailbox too; they are no refusals.
@@ -51,7 +51,7 @@ function splitMailbox(text: string): string[] {
     .map((message) => message.replace(/^>(>*From )/gm, '$1'));
 }
 
-function isNone(found: readonly Found[]): boolean {
+function isNone(found: readonly OrderRead[]): boolean {
   return found.every((one) => !one.ok && one.problem.code === 'no-order');
 }
 

@@ -1,10 +1,10 @@
 /** A pasted text: an e-mail, a link, the compact form, or the JSON document. */
 import { readDocument } from '#order/migrate.ts';
 import { decodeAll } from '#order/text.ts';
-import { MOST_ORDERS, type Found } from './found.ts';
+import { MOST_ORDERS, type OrderRead } from './orderRead.ts';
 
 /** Every order in a text; one refusal where there is none. */
-export function readText(text: string): Found[] {
+export function readText(text: string): OrderRead[] {
   const json = parse(text);
   if (json !== undefined) return readJson(json);
   const found = decodeAll(text, MOST_ORDERS);
@@ -12,7 +12,7 @@ export function readText(text: string): Found[] {
 }
 
 /** One document, or a list of them such as the bench's own export. */
-export function readJson(json: unknown): Found[] {
+export function readJson(json: unknown): OrderRead[] {
   if (!Array.isArray(json)) return [readDocument(json)];
   if (json.length === 0) return [{ ok: false, problem: { code: 'no-order' } }];
   return json.slice(0, MOST_ORDERS).map((one: unknown) => readDocument(inner(one)));

@@ -3,7 +3,7 @@ import type { Arrived } from '#words/benchCodes.ts';
 import type { Way } from '../book/entry.ts';
 import type { Inbox } from '../book/inbox.ts';
 import type { Snapshot } from '../book/snapshot.ts';
-import { MOST_FILE_MB, type Found } from './found.ts';
+import { MOST_FILE_MB, type OrderRead } from './orderRead.ts';
 import { isMailbox, readMailbox, readMessage } from './readMail.ts';
 import { readText } from './readText.ts';
 
@@ -30,7 +30,7 @@ export async function takeIn(offerings: readonly Offering[], desk: TakeIn): Prom
   return arrived;
 }
 
-async function read({ source, bytes }: Offering): Promise<Found[]> {
+async function read({ source, bytes }: Offering): Promise<OrderRead[]> {
   if (bytes.length > MOST_FILE_MB * 1024 * 1024) {
     return [{ ok: false, problem: { code: 'file-too-large', mostMb: MOST_FILE_MB } }];
   }
@@ -41,7 +41,7 @@ async function read({ source, bytes }: Offering): Promise<Found[]> {
   return found.some((one) => one.ok) ? found : readMessage(bytes);
 }
 
-async function enter(found: Found, { source, way }: Offering, desk: TakeIn): Promise<Arrived> {
+async function enter(found: OrderRead, { source, way }: Offering, desk: TakeIn): Promise<Arrived> {
   if (!found.ok) return { code: 'refused', source, why: found.problem };
   const { document } = found;
   const now = await desk.pieceNow(document.piece.id);

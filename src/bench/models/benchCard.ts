@@ -22,7 +22,7 @@ export type PieceCard = {
   readonly strands: readonly (readonly Group[])[];
 };
 
-/** The card of an order, reckoned one way. */
+/** The card of an order, calculated one way. */
 export type BenchCard = PieceCard & {
   readonly basis: Basis;
   /** The other ways that give something else to string. */

@@ -12,7 +12,7 @@ import type { Frame } from './frame.ts';
 import { frameIn } from './frame.ts';
 
 /** One way of computing the order again, and the copy of the piece it goes by. */
-export type Reckoning = { readonly copy: Snapshot; readonly checked: Recheck };
+export type CheckedCopy = { readonly copy: Snapshot; readonly checked: Recheck };
 
 export type OrderDetail = {
   readonly entry: Entry;
@@ -23,7 +23,7 @@ export type OrderDetail = {
   /** By the piece as it stands now; `copy` null where there is no such piece. */
   readonly now: { readonly copy: Snapshot | null; readonly checked: Recheck };
   /** By the piece as it stood when the order came in; null where that is not known. */
-  readonly then: Reckoning | null;
+  readonly then: CheckedCopy | null;
   readonly drafts: readonly Draft[];
   readonly payment: string | null;
 };

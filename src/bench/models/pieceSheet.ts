@@ -9,7 +9,7 @@ import { snapshotOf } from '../check/pieceNow.ts';
 import { pieceCard, type PieceCard } from './benchCard.ts';
 import type { Frame } from './frame.ts';
 
-export type Wish = {
+export type SheetQuery = {
   readonly of: Measure['of'];
   /** As she wrote it; empty for the piece as it is listed. */
   readonly text: string;
@@ -19,7 +19,7 @@ export type Wish = {
 
 export type PieceSheet = {
   readonly piece: Piece;
-  readonly wish: Wish;
+  readonly asked: SheetQuery;
   /** Measures that this kind of piece goes by. */
   readonly measures: readonly Measure['of'][];
   /** Why what she wrote is no length; null where it is, or nothing was written. */
@@ -31,8 +31,8 @@ export type PieceSheet = {
   readonly partNames: Readonly<Record<string, string>>;
 };
 
-/** Reads the wish of an address; anything unknown is left at its usual. */
-export function wishOf(query: URLSearchParams, { design }: Piece): Wish {
+/** Reads what an address asks for; anything unknown is left at its usual. */
+export function readQuery(query: URLSearchParams, { design }: Piece): SheetQuery {
   const one = <Value extends string>(name: string, all: readonly [Value, ...Value[]]): Value =>
     all.find((value) => value === query.get(name)) ?? all[0];
   return {
@@ -43,7 +43,7 @@ export function wishOf(query: URLSearchParams, { design }: Piece): Wish {
   };
 }
 
-/** The sheet of a piece for a wish; null where the catalogue has no such piece. */
+/** The sheet of a piece as asked for; null where the catalogue has no such piece. */
 export function pieceSheet(
   catalogue: Catalogue,
   id: string | undefined,
@@ -52,23 +52,23 @@ export function pieceSheet(
 ): PieceSheet | null {
   const piece = catalogue.pieces.find((one) => one.id === id);
   if (piece === undefined) return null;
-  const wish = wishOf(query, piece);
+  const asked = readQuery(query, piece);
   const copy = snapshotOf(piece, shop.rules);
   const { design, listedMinor } = piece;
   const shared = {
     piece,
-    wish,
+    asked,
     measures: MEASURES_OF_KIND[design.kind],
     partNames: partNamesIn(catalogue, lang),
   };
-  if (wish.text === '') {
+  if (asked.text === '') {
     const listed = describe(design, shop.rules, listedMinor, usual(design));
-    return { ...shared, unread: null, sizing: null, card: pieceCard(copy, listed, wish.hand) };
+    return { ...shared, unread: null, sizing: null, card: pieceCard(copy, listed, asked.hand) };
   }
-  const read = parseLength(wish.text, shop.unit);
+  const read = parseLength(asked.text, shop.unit);
   if (!read.ok) return { ...shared, unread: read.problem, sizing: null, card: null };
-  const { sit, hand } = wish;
-  const choice = { measure: { of: wish.of, mm: read.mm }, sit, hand, pick: 'best', quantity: 1 } as const;
+  const { sit, hand } = asked;
+  const choice = { measure: { of: asked.of, mm: read.mm }, sit, hand, pick: 'best', quantity: 1 } as const;
   const sizing = size(design, shop.rules, listedMinor, choice);
   const chosen = sizing.status === 'refused' || sizing.status === 'outside' ? null : sizing.chosen;
   return { ...shared, unread: null, sizing, card: chosen === null ? null : pieceCard(copy, chosen, hand) };

@@ -11,12 +11,12 @@ import { CardSheet } from './card/CardSheet.tsx';
 type Props = { readonly sheet: PieceSheet; readonly frame: Frame };
 
 export function PieceSheetView({ sheet, frame }: Props) {
-  const { card, piece, wish, partNames } = sheet;
+  const { card, piece, asked, partNames } = sheet;
   const said = saidOf(sheet, frame);
   return (
     <>
       {card === null && <h1>{piece.name}</h1>}
-      <WishForm sheet={sheet} frame={frame} />
+      <ChoiceForm sheet={sheet} frame={frame} />
       {said !== '' && (
         <p class={card === null ? 'warning' : 'off-paper'} role="status">
           {said}
@@ -28,7 +28,7 @@ export function PieceSheetView({ sheet, frame }: Props) {
           head={<CardHead bench={card} frame={frame} size={askedOf(sheet, frame)} />}
           warned={false}
           partNames={partNames}
-          ticks={`${piece.id}-${piece.revision}-${JSON.stringify(card.candidate.counts)}-${wish.hand}`}
+          ticks={`${piece.id}-${piece.revision}-${JSON.stringify(card.candidate.counts)}-${asked.hand}`}
           frame={frame}
         />
       )}
@@ -37,49 +37,51 @@ export function PieceSheetView({ sheet, frame }: Props) {
 }
 
 /** The size as she wrote it, what it is of, and how it sits. */
-function askedOf({ wish }: PieceSheet, { lang, words }: Frame): string {
-  if (wish.text === '') return words.pieces.listed;
-  const size = orderWords(lang).size(wish);
-  return wish.of === 'length' ? size : `${size}, ${sizingWords(lang).sits[wish.sit].toLocaleLowerCase(lang)}`;
+function askedOf({ asked }: PieceSheet, { lang, words }: Frame): string {
+  if (asked.text === '') return words.pieces.listed;
+  const size = orderWords(lang).size(asked);
+  return asked.of === 'length'
+    ? size
+    : `${size}, ${sizingWords(lang).sits[asked.sit].toLocaleLowerCase(lang)}`;
 }
 
 /** One sentence on how the size came out; empty for the piece as listed. */
-function saidOf({ unread, sizing, wish }: PieceSheet, { lang, format }: Frame): string {
+function saidOf({ unread, sizing, asked }: PieceSheet, { lang, format }: Frame): string {
   const words = sizingWords(lang);
   if (unread !== null) return sentenceOf(words.unread, unread, format);
   if (sizing === null) return '';
   if (sizing.status === 'refused') return sentenceOf(words.problems, sizing.problem, format);
-  if (sizing.status === 'outside') return words.outside(format, sizing.side, wish.of, sizing.limits);
+  if (sizing.status === 'outside') return words.outside(format, sizing.side, asked.of, sizing.limits);
   const say = sizing.status === 'fits' ? words.fits : words.near;
   return say(format, sizing.targetMm, sizing.toleranceMm);
 }
 
-function WishForm({ sheet: { piece, wish, measures }, frame }: Props) {
+function ChoiceForm({ sheet: { piece, asked, measures }, frame }: Props) {
   const { lang, words: book, shop } = frame;
   const words = sizingWords(lang);
   return (
     <form class="filter off-paper" method="get" action={`/bench/pieces/${piece.id}/`}>
       {measures.length > 1 && (
-        <Choice name="of" label={words.byLegend} all={measures} chosen={wish.of} say={words.by} />
+        <Choice name="of" label={words.byLegend} all={measures} chosen={asked.of} say={words.by} />
       )}
       <label>
         {measures.length > 1 ? book.pieces.size : words.fieldLabels[measures[0] ?? 'length']}
         <input
           name="size"
-          value={wish.text}
+          value={asked.text}
           maxLength={40}
           placeholder={words.fieldHint(shop.unit)}
           autocomplete="off"
         />
       </label>
       {measures.some((of) => of !== 'length') && (
-        <Choice name="sit" label={words.sitLegend} all={SITS} chosen={wish.sit} say={words.sits} />
+        <Choice name="sit" label={words.sitLegend} all={SITS} chosen={asked.sit} say={words.sits} />
       )}
       <Choice
         name="hand"
         label={words.handLegend}
         all={['right', 'left']}
-        chosen={wish.hand}
+        chosen={asked.hand}
         say={words.hands}
       />
       <button type="submit">{book.pieces.show}</button>

@@ -148,7 +148,7 @@ export function buildComponent(entry: Entry<AuthoredComponent>): {
     handed: value['one-handed'] ?? handedShapes.includes(shape),
     ways: value.ways ?? 1,
     loop: value.loop ?? null,
-    // A ring is soldered unless she says that it opens: the slip is then found before it is strung.
+    // A ring is soldered unless she says that it opens: the mistake is then found before it is strung.
     ...(kind === 'ring' ? { joint: value.joint ?? 'closed' } : {}),
     hangMm: value.hang ?? 0,
     cautions: cautionsOf(value),

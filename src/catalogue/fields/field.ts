@@ -19,7 +19,7 @@ function field<T>(parse: (written: Scalar) => Parsed<T>) {
 const refuse = (code: string, args: Record<string, string | number> = {}) =>
   ({ ok: false, code, args }) as const;
 
-/** Fields of an entry, no others. The message carries the names, so that a slip can be put right. */
+/** Fields of an entry, no others. The message carries the names, so that a mistake can be put right. */
 export function fields<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
   return z.strictObject(shape, { error: () => Object.keys(shape).join(', ') });
 }

@@ -1,4 +1,4 @@
-/** From what the maker wrote to a piece of the shop, with every truth held against it. */
+/** From what the maker wrote to a piece of the shop, with every invariant held against it. */
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Labels, Piece } from '../model/catalogue.ts';
@@ -34,7 +34,7 @@ function textsOf(value: AuthoredPiece): Pick<Piece, 'name' | 'summary' | 'story'
   return { name, summary, story, de: de === undefined ? null : { ...de, name: de.name ?? name } };
 }
 
-/** Complaints about the writing alone, before anything is looked up. */
+/** Problems of the writing alone, before anything is looked up. */
 function writing(entry: Entry<AuthoredPiece>, strands: readonly AuthoredStrand[] | null): Problem[] {
   if (strands === null) return [entry.complain([], 'sections-or-strands', {})];
   const lies =
@@ -60,7 +60,7 @@ export function buildPiece(
     ...unseen,
   ];
   const wire = stock.wires[value.wire];
-  // A component that is there but broken has its complaint already; one is enough.
+  // A component that is there but broken has its problem already; one is enough.
   const whole = namedComponents(value).every((named) => stock.components[named.id] !== undefined);
   if (problems.length > 0 || strands === null || wire === undefined || !whole || stock.rules === null) {
     return { piece: null, problems, notes: [] };

@@ -26,8 +26,8 @@ export function near(written: string, known: Iterable<string>): string {
   let least = Math.max(1, Math.floor(written.length * slipsPerLetter)) + 1;
   for (const name of known) {
     if (Math.abs(name.length - written.length) >= least) continue;
-    const slips = distance(written, name);
-    if (slips < least) [best, least] = [name, slips];
+    const edits = distance(written, name);
+    if (edits < least) [best, least] = [name, edits];
   }
   return best;
 }

@@ -23,7 +23,7 @@ const shapes = [
   'magnetic',
 ] as const;
 
-// A bead as long as a hand is a slip of the unit.
+// A bead as long as a hand has the wrong unit.
 const longestMm = 150;
 const length = quantity('length', 0, longestMm);
 

@@ -5,7 +5,7 @@ import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import type { Stringing } from '#core/instructions/stringing.ts';
-import { broughtCautions } from './brought.ts';
+import { swappedCautions } from './swappedCautions.ts';
 import type { Options } from './options.ts';
 import { liesOf } from './place.ts';
 import type { Reached } from './place.ts';
@@ -76,7 +76,7 @@ function swappedAnswer(subject: Subject, chosen: Candidate | null) {
   if (swaps.length === 0) return null;
   return {
     parts: swaps,
-    cautions: broughtCautions(subject),
+    cautions: swappedCautions(subject),
     listedMinor,
     differenceMinor: chosen === null ? null : chosen.priceMinor - listedMinor,
   };

@@ -30,18 +30,18 @@ function measuresFor({ design }: Subject, mms: readonly number[]): readonly numb
 }
 
 function explainAll({ design }: Subject, of: Fitted, mms: readonly number[]): StrandFound[] | SizingProblem {
-  const told: StrandFound[] = [];
+  const results: StrandFound[] = [];
   for (const [index, strand] of design.strands.entries()) {
     const mm = mms[index] ?? 0;
     const explained = explainPiece(design, index, { of, mm, sdMm: MEASURING_SD_MM[of], reckoned: null });
     if (explained.status === 'refused') return explained.problem;
-    told.push({ strand, mm, explanations: explained.explanations });
+    results.push({ strand, mm, explanations: explained.explanations });
   }
-  return told;
+  return results;
 }
 
-function jsonOf({ id, name, design }: Subject, of: Fitted, told: readonly StrandFound[]): string {
-  const strands = told.map(({ strand, mm, explanations }) => ({
+function jsonOf({ id, name, design }: Subject, of: Fitted, results: readonly StrandFound[]): string {
+  const strands = results.map(({ strand, mm, explanations }) => ({
     strand: strand.id,
     mm: rounded(mm),
     explanations: explanations.map(({ counts, measuresMm, offMm, share }) => {
@@ -75,11 +75,11 @@ export function answerFound(
     );
     return EXIT.refused;
   }
-  const told = explainAll(subject, of, measures);
-  if (!Array.isArray(told)) {
-    terminal.err(sentenceOf(sizingWords(f.lang).problems, told, f));
+  const results = explainAll(subject, of, measures);
+  if (!Array.isArray(results)) {
+    terminal.err(sentenceOf(sizingWords(f.lang).problems, results, f));
     return EXIT.refused;
   }
-  terminal.out(json ? jsonOf(subject, of, told) : foundText(subject, of, told, f));
-  return told.some((one) => isFar(of, one)) ? EXIT.near : EXIT.fits;
+  terminal.out(json ? jsonOf(subject, of, results) : foundText(subject, of, results, f));
+  return results.some((one) => isFar(of, one)) ? EXIT.near : EXIT.fits;
 }

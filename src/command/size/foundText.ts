@@ -43,12 +43,12 @@ function strandLines(design: Design, of: Fitted, one: StrandFound, f: Format) {
 export function foundText(
   { name, design }: Subject,
   of: Fitted,
-  told: readonly StrandFound[],
+  results: readonly StrandFound[],
   f: Format,
 ): string {
   const { found, heading, strand } = terminalWords(f.lang);
-  const blocks = told.map((one, index) => [
-    ...(told.length > 1 ? [strand(f, index + 1)] : []),
+  const blocks = results.map((one, index) => [
+    ...(results.length > 1 ? [strand(f, index + 1)] : []),
     ...strandLines(design, of, one, f),
   ]);
   return [[heading(name, design.kind), found.heading], ...blocks]

@@ -19,7 +19,7 @@ import { LANGS } from '#words/lang.ts';
 import type { Lang } from '#words/lang.ts';
 import { KNOWN, length, lengthOf, number, oneOf, text, Usage } from './fields.ts';
 import type { Given, OptionName, UsageProblem, Values } from './fields.ts';
-import type { Wish } from './swap.ts';
+import type { SwapRequest } from './swap.ts';
 
 /** Where on the body: a landmark, or a drop below the pit of the neck. */
 export type Place = 'pit' | 'bust' | 'navel' | Given;
@@ -54,7 +54,7 @@ export type Options = {
   /** File with rules in the place of the shop's; null for the shop's own. */
   readonly rules: string | null;
   /** Parts to swap. */
-  readonly wish: Wish;
+  readonly swap: SwapRequest;
 };
 
 export type Read =
@@ -139,7 +139,7 @@ function read(values: Values, positionals: readonly string[], lang: Lang): Optio
     card: values.card === true,
     content: text(values, 'content'),
     rules: text(values, 'rules'),
-    wish: { clasp: text(values, 'clasp'), ring: text(values, 'ring'), pendant: text(values, 'pendant') },
+    swap: { clasp: text(values, 'clasp'), ring: text(values, 'ring'), pendant: text(values, 'pendant') },
   };
 }
 
@@ -150,7 +150,7 @@ function langOf(argv: readonly string[]): Lang {
   return LANGS.find((lang) => at >= 0 && lang === value) ?? 'en';
 }
 
-/** What the parser makes of the arguments, complaints as codes. */
+/** What the parser makes of the arguments, problems as codes. */
 function parse(argv: readonly string[]): {
   readonly values: Values;
   readonly positionals: readonly string[];

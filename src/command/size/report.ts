@@ -17,7 +17,7 @@ import { nameOf } from './names.ts';
 import type { Options } from './options.ts';
 import { liesOf } from './place.ts';
 import type { Reached } from './place.ts';
-import { broughtCautions } from './brought.ts';
+import { swappedCautions } from './swappedCautions.ts';
 import type { Subject } from './subject.ts';
 
 type Voice = { readonly f: Format; readonly sizing: SizingWords; readonly terminal: TerminalWords };
@@ -118,7 +118,7 @@ function swapLines(
 
 function cautionLines(subject: Subject, lang: Lang): string[] {
   const { cautions } = goodsWords(lang);
-  return broughtCautions(subject).map((caution) => `${cautions[caution].title}. ${cautions[caution].text}`);
+  return swappedCautions(subject).map((caution) => `${cautions[caution].title}. ${cautions[caution].text}`);
 }
 
 function askedLine({ asked }: TerminalWords, choice: Choice, options: Options, f: Format): string {

@@ -8,7 +8,7 @@ import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords } from '#words/sizing.ts';
 import { terminalWords } from '#words/terminal.ts';
 import { answerOf } from './answer.ts';
-import { placeSentence, subjectSentence, usageSentence } from './complain.ts';
+import { placeSentence, subjectSentence, usageSentence } from './problemSentences.ts';
 import { EXIT } from './exit.ts';
 import type { Exit } from './exit.ts';
 import { answerFound } from './found.ts';

@@ -49,24 +49,24 @@ export type SubjectProblem =
   | { readonly code: 'input-too-long'; readonly most: number }
   | SwapProblem;
 
-export type Found =
+export type SubjectResult =
   { readonly ok: true; readonly subject: Subject } | { readonly ok: false; readonly problem: SubjectProblem };
 
 /** Characters of a design on standard input: hundreds of times the largest real one. */
 export const MOST_INPUT = 4_000_000;
 
-const refuse = (problem: SubjectProblem): Found => ({ ok: false, problem });
+const refuse = (problem: SubjectProblem): SubjectResult => ({ ok: false, problem });
 
-type Asked = Pick<Options, 'lang' | 'rules' | 'wish'>;
+type Asked = Pick<Options, 'lang' | 'rules' | 'swap'>;
 type Stock = Readonly<Record<string, Component>>;
 
 /** Everything the shop can swap in, named in a language. */
 const stockOf = (catalogue: Catalogue, lang: Lang): Stock =>
   namedComponents(catalogue.components, partNamesIn(catalogue, lang));
 
-/** The subject with the parts wished for. */
-function asWished(subject: Subject, { wish }: Asked, stock: Stock): Found {
-  const found = swapped(subject.listed, wish, stock);
+/** The subject with the parts swapped in. */
+function withSwaps(subject: Subject, { swap }: Asked, stock: Stock): SubjectResult {
+  const found = swapped(subject.listed, swap, stock);
   return 'problem' in found ? refuse(found.problem) : { ok: true, subject: { ...subject, ...found } };
 }
 
@@ -78,7 +78,7 @@ function ofPiece(piece: Piece, shop: Shop, lang: Lang): Subject {
 }
 
 /** The rules of a file instead of the shop's; without a file the shop's stay. */
-function underRules(subject: Subject, { rules: file, lang }: Asked): Found {
+function underRules(subject: Subject, { rules: file, lang }: Asked): SubjectResult {
   if (file === null) return { ok: true, subject };
   const { rules, unit, problems } = readRules(file);
   if (rules === null) return refuse({ code: 'catalogue', report: report(problems, lang) });
@@ -90,7 +90,7 @@ function underRules(subject: Subject, { rules: file, lang }: Asked): Found {
 }
 
 /** A piece of the catalogue by its id. */
-export function pieceFrom(folder: string, id: string, asked: Asked): Found {
+export function pieceFrom(folder: string, id: string, asked: Asked): SubjectResult {
   const { lang } = asked;
   const { catalogue, problems } = readCatalogue(folder);
   if (catalogue === null || problems.length > 0)
@@ -101,7 +101,7 @@ export function pieceFrom(folder: string, id: string, asked: Asked): Found {
     return refuse({ code: 'no-such-piece', piece: id, near: near(id, pieces), pieces });
   }
   const ruled = underRules(ofPiece(piece, catalogue.shop, lang), asked);
-  return ruled.ok ? asWished(ruled.subject, asked, stockOf(catalogue, lang)) : ruled;
+  return ruled.ok ? withSwaps(ruled.subject, asked, stockOf(catalogue, lang)) : ruled;
 }
 
 /**
@@ -109,9 +109,9 @@ export function pieceFrom(folder: string, id: string, asked: Asked): Found {
  * and the shop's components where a part is swapped. Without need no content
  * folder is opened.
  */
-function aroundDesign(folder: string, { rules: file, wish, lang }: Asked) {
+function aroundDesign(folder: string, { rules: file, swap, lang }: Asked) {
   const own = file === null ? null : readRules(file);
-  const needed = own === null || Object.values(wish).some((id) => id !== null);
+  const needed = own === null || Object.values(swap).some((id) => id !== null);
   const { catalogue, problems } = needed ? readCatalogue(folder) : { catalogue: null, problems: [] };
   const { rules, unit } = own ?? catalogue?.shop ?? { rules: null, unit: null };
   const stock: Stock = catalogue === null ? {} : stockOf(catalogue, lang);
@@ -127,7 +127,7 @@ function parse(text: string): { readonly value: unknown } | { readonly message: 
 }
 
 /** A whole design as JSON. Its costs are in the rules' currency, and its price is by rule, for nobody listed one. */
-export function designFrom(text: string, folder: string, asked: Asked): Found {
+export function designFrom(text: string, folder: string, asked: Asked): SubjectResult {
   if (text.length > MOST_INPUT) return refuse({ code: 'input-too-long', most: MOST_INPUT });
   const parsed = parse(text);
   if ('message' in parsed) return refuse({ code: 'not-json', message: parsed.message });
@@ -141,5 +141,5 @@ export function designFrom(text: string, folder: string, asked: Asked): Found {
   const { id } = design;
   const named = { id, name: id, design, listed: design, swaps: [] };
   const subject = { ...named, rules, listedMinor, unit: unit ?? 'in' };
-  return asWished(subject, asked, { ...stock, ...design.components });
+  return withSwaps(subject, asked, { ...stock, ...design.components });
 }

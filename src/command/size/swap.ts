@@ -10,7 +10,7 @@ export const SWAPPED = ['clasp', 'ring', 'pendant'] as const;
 type Part = (typeof SWAPPED)[number];
 
 /** Component ids, null where the part stays; `NO_PENDANT` takes the pendant off. */
-export type Wish = Readonly<Record<Part, string | null>>;
+export type SwapRequest = Readonly<Record<Part, string | null>>;
 
 /** Takes the pendant off, unless a component of the shop is called so. */
 const NO_PENDANT = 'none';
@@ -43,8 +43,8 @@ const idsOf = (stock: Stock, part: Part): string[] =>
     .map(({ id }) => id)
     .sort();
 
-/** The component wished for, or why it can't be had. null where nothing is wished. */
-function wished(stock: Stock, part: Part, written: string | null): Component | SwapProblem | null {
+/** The component asked for, or why it can't be had. null where none is. */
+function requested(stock: Stock, part: Part, written: string | null): Component | SwapProblem | null {
   if (written === null) return null;
   const found = Object.hasOwn(stock, written) ? stock[written] : undefined;
   const known = idsOf(stock, part);
@@ -81,18 +81,18 @@ function ringFor(
 }
 
 /**
- * The design as wished.
+ * The design with the parts swapped.
  * @param stock every component there is to choose from, by id.
  */
 export function swapped(
   listed: Design,
-  wish: Wish,
+  swap: SwapRequest,
   stock: Stock,
 ): { readonly design: Design; readonly swaps: readonly Swap[] } | { readonly problem: SwapProblem } {
-  const bare = wish.pendant === NO_PENDANT && !Object.hasOwn(stock, NO_PENDANT);
-  const clasp = wished(stock, 'clasp', wish.clasp);
-  const ring = wished(stock, 'ring', wish.ring);
-  const pendant = wished(stock, 'pendant', bare ? null : wish.pendant);
+  const bare = swap.pendant === NO_PENDANT && !Object.hasOwn(stock, NO_PENDANT);
+  const clasp = requested(stock, 'clasp', swap.clasp);
+  const ring = requested(stock, 'ring', swap.ring);
+  const pendant = requested(stock, 'pendant', bare ? null : swap.pendant);
   if (isProblem(clasp)) return { problem: clasp };
   if (isProblem(ring)) return { problem: ring };
   if (isProblem(pendant)) return { problem: pendant };

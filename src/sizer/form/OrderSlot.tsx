@@ -1,47 +1,47 @@
-/** Where ordering starts; the rest of the road is fetched when it is wanted. */
+/** Where ordering starts; the form is fetched when it is wanted. */
 import { useEffect, useState } from 'preact/hooks';
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/sizing.ts';
 import type { Store } from '../model/ports.ts';
 import type { ShopForSizer } from '../model/input.ts';
-import type { OrderRoadProps } from '../ordering/Ordering.tsx';
+import type { OrderingProps } from '../ordering/Ordering.tsx';
 import { OUTBOX_KEY } from '../ordering/model/outboxKey.ts';
-import type { Wish } from '../ordering/model/write.ts';
+import type { OrderItem } from '../ordering/model/write.ts';
 import { useLoaded, type ComponentModule, type Loader } from '../controls/useLoaded.ts';
 
-export type RoadSlotProps = {
+export type OrderSlotProps = {
   readonly words: SizingWords;
   readonly format: Format;
   readonly shop: ShopForSizer;
   readonly store: Store;
   /** Null until there is a size to order. */
-  readonly wish: Wish | null;
-  readonly load: Loader<ComponentModule<OrderRoadProps>>;
+  readonly item: OrderItem | null;
+  readonly load: Loader<ComponentModule<OrderingProps>>;
 };
 
-export function RoadSlot({ words, format, shop, store, wish, load }: RoadSlotProps) {
+export function OrderSlot({ words, format, shop, store, item, load }: OrderSlotProps) {
   const [open, setOpen] = useState(false);
   const [pending, setPending] = useState(false);
   // An order that waits from an earlier visit goes on its way without being asked.
   useEffect(() => setPending((store.read(OUTBOX_KEY) ?? '[]') !== '[]'), []);
   // Fetched as soon as there is something to order, so that a lost network later does no harm.
-  const { module, failed } = useLoaded(load, open || pending || wish !== null);
+  const { module, failed } = useLoaded(load, open || pending || item !== null);
   const mail = `mailto:${shop.email}`;
   return (
     <div class="sizer-order">
       {!open && (
         <>
-          <button type="button" class="button" disabled={wish === null} onClick={() => setOpen(true)}>
+          <button type="button" class="button" disabled={item === null} onClick={() => setOpen(true)}>
             {words.order}
           </button>
-          {wish === null && <p class="sizer-hint">{words.orderFirst}</p>}
+          {item === null && <p class="sizer-hint">{words.orderFirst}</p>}
         </>
       )}
       {module !== null && (
         <module.default
           shop={shop}
           format={format}
-          wish={open ? wish : null}
+          item={open ? item : null}
           onOrdered={() => setOpen(false)}
         />
       )}

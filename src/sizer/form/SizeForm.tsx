@@ -7,7 +7,7 @@ import { type SizerState } from '../model/sizerState.ts';
 import { Choices } from '../controls/Choices.tsx';
 import { Measure, type MeasureProps } from './Measure.tsx';
 
-export type WishesProps = MeasureProps & {
+export type SizeFormProps = MeasureProps & {
   readonly format: Format;
   /** Null before there is a piece to advise on. */
   readonly advice: HandAdvice | null;
@@ -15,14 +15,14 @@ export type WishesProps = MeasureProps & {
   readonly how: ComponentChildren;
 };
 
-export function Wishes({ piece, built, words, handle, id, lang, format, advice, how }: WishesProps) {
+export function SizeForm({ piece, built, words, handle, id, lang, format, advice, how }: SizeFormProps) {
   const { state, dispatch } = handle;
   const { kind } = piece.design;
   const measures = MEASURES_OF_KIND[kind];
   const sits = Object.entries(words.sits) as [SizerState['sit'], string][];
   const hands = Object.entries(words.hands) as [SizerState['hand'], string][];
   return (
-    <div class="sizer-wishes">
+    <div class="sizer-size">
       {measures.length > 1 && (
         <Choices
           name={`${id}-by`}

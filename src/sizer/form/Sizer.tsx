@@ -9,19 +9,19 @@ import type { BodyChartProps } from '../body/model/props.ts';
 import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts';
-import type { OrderRoadProps } from '../ordering/Ordering.tsx';
-import type { Wish } from '../ordering/model/write.ts';
+import type { OrderingProps } from '../ordering/Ordering.tsx';
+import type { OrderItem } from '../ordering/model/write.ts';
 import type { ScreenRulerProps } from '../ruler/ScreenRuler.tsx';
 import { Announcement } from './Announcement.tsx';
 import { Picture } from './Picture.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
-import { RoadSlot } from './OrderSlot.tsx';
+import { OrderSlot } from './OrderSlot.tsx';
 import type { ComponentModule, Loader } from '../controls/useLoaded.ts';
 import { useSeen } from '../controls/useSeen.ts';
 import { useSizer } from './useSizer.ts';
 import { Verdict } from './Verdict.tsx';
-import { Wishes } from './SizeForm.tsx';
+import { SizeForm } from './SizeForm.tsx';
 
 /** What a page passes in. */
 export type SizerProps = {
@@ -40,7 +40,7 @@ export type SizerLanguage = {
   readonly words: SizingWords;
   /** Parts that are fetched when they are wanted, in that language. */
   readonly load: {
-    readonly road: Loader<ComponentModule<OrderRoadProps>>;
+    readonly ordering: Loader<ComponentModule<OrderingProps>>;
     readonly chart: Loader<ComponentModule<BodyChartProps>>;
     readonly ruler: Loader<ComponentModule<ScreenRulerProps>>;
   };
@@ -64,7 +64,15 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
     <section ref={section} class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{words.title}</h2>
       <div class="sizer-body">
-        <Wishes {...view} piece={piece} built={built} handle={handle} lang={lang} advice={advice} how={how} />
+        <SizeForm
+          {...view}
+          piece={piece}
+          built={built}
+          handle={handle}
+          lang={lang}
+          advice={advice}
+          how={how}
+        />
         <div class="sizer-answer">
           {outcome.kind === 'waiting' && state.text !== '' && (
             <p role="status">{handle.failed ? words.partFailed : words.loading}</p>
@@ -94,12 +102,12 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
           {candidate !== null && <Changes {...view} candidate={candidate} sizing={sizing} />}
           <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
           {piece.orderable && (
-            <RoadSlot
+            <OrderSlot
               {...view}
               shop={shop}
               store={browserStore}
-              wish={wishOf(piece, lang, state, outcome)}
-              load={load.road}
+              item={itemOf(piece, lang, state, outcome)}
+              load={load.ordering}
             />
           )}
         </div>
@@ -131,7 +139,7 @@ function announcementOf(words: SizingWords, format: Format, sizing: Sized): stri
 }
 
 /** What would be ordered now; null where there is nothing to order. */
-function wishOf(piece: PieceForSizer, lang: Lang, state: SizerState, outcome: Outcome): Wish | null {
+function itemOf(piece: PieceForSizer, lang: Lang, state: SizerState, outcome: Outcome): OrderItem | null {
   const choice = choiceOf(state);
   const candidate = shownOf(outcome);
   if (!canOrder(outcome) || candidate === null || 'code' in choice) return null;

@@ -1,4 +1,4 @@
-/** Where no piece meets the wish: what can be had instead, and why. Nothing where one does. */
+/** Where no piece meets what was asked for: what can be had instead, and why. Nothing where one does. */
 import type { Pick } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';

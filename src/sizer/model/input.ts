@@ -20,14 +20,14 @@ export type PieceForSizer = {
 };
 
 /** Where a browser posts orders: a desk answers with a receipt, a form service passes on what it gets. */
-export type PostRoad = { readonly kind: 'desk' | 'form'; readonly address: string };
+export type PostTarget = { readonly kind: 'desk' | 'form'; readonly address: string };
 
-/** The shop, as much of it as the road of an order needs. */
+/** The shop, as much of it as ordering needs. */
 export type ShopForSizer = {
   readonly name: string;
   readonly email: string;
   /** null: orders go by e-mail. */
-  readonly road: PostRoad | null;
+  readonly postTo: PostTarget | null;
   /** Unit shown before the buyer has chosen one. */
   readonly unit: 'in' | 'cm';
   /** Address of the slip page, without fragment, in the page's language. */

@@ -5,7 +5,7 @@ import type { Format } from '#words/format.ts';
 import type { OrderWords } from '#words/order.ts';
 import type { OrderRow } from '#words/orderFacts.ts';
 import { sentenceOf } from '#words/sentence.ts';
-import type { PostRoad } from '../model/input.ts';
+import type { PostTarget } from '../model/input.ts';
 import { EMPTY_FORM, type FormProblems, type OrderForm } from './model/form.ts';
 import { Field } from './Field.tsx';
 import { Rows } from '../controls/Rows.tsx';
@@ -14,7 +14,7 @@ export type OrderFormViewProps = {
   readonly words: OrderWords;
   readonly format: Format;
   /** null: the order is prepared for e-mail. */
-  readonly road: PostRoad | null;
+  readonly postTo: PostTarget | null;
   /** What would be ordered with the form as it stands. */
   readonly summary: (form: OrderForm) => readonly OrderRow[];
   /** Everything that is wrong with it; empty where it can go. */
@@ -24,7 +24,7 @@ export type OrderFormViewProps = {
 
 const FIELDS = ['name', 'email', 'quantity', 'note'] as const;
 
-export function OrderFormView({ words, format, road, summary, check, onOrder }: OrderFormViewProps) {
+export function OrderFormView({ words, format, postTo, summary, check, onOrder }: OrderFormViewProps) {
   const [form, setForm] = useState(EMPTY_FORM);
   const [problems, setProblems] = useState<FormProblems>({});
   const element = useRef<HTMLFormElement>(null);
@@ -107,10 +107,10 @@ export function OrderFormView({ words, format, road, summary, check, onOrder }: 
       <Rows rows={summary(form)} />
       <p class="sizer-hint">
         {words.sendHint}{' '}
-        {road?.kind === 'form' ? words.privacyForm(new URL(road.address).host) : words.privacy}
+        {postTo?.kind === 'form' ? words.privacyForm(new URL(postTo.address).host) : words.privacy}
       </p>
       <button type="submit" class="button">
-        {road !== null ? words.send : words.prepare}
+        {postTo !== null ? words.send : words.prepare}
       </button>
     </form>
   );

@@ -9,28 +9,28 @@ import { randomByte } from '../adapters/randomByte.ts';
 import { enoughFor } from './model/enough.ts';
 import { checkForm, quantityOf, type FormProblems, type OrderForm } from './model/form.ts';
 import { newEntry } from './model/outbox.ts';
-import { draftOrder, writeOrder, type Wish } from './model/write.ts';
+import { draftOrder, writeOrder, type OrderItem } from './model/write.ts';
 import { OrderFormView } from './OrderFormView.tsx';
 import { OutboxEntry } from './OutboxEntry.tsx';
 import { useOutbox } from './useOutbox.ts';
 
-export type OrderRoadProps = {
+export type OrderingProps = {
   readonly shop: ShopForSizer;
   readonly format: Format;
   /** What would be ordered; null: no form, only the orders that stand. */
-  readonly wish: Wish | null;
+  readonly item: OrderItem | null;
   readonly onOrdered: () => void;
 };
 
-export function OrderRoad({
+export function Ordering({
   shop,
   format,
-  wish,
+  item,
   onOrdered,
   lang,
   words,
-}: OrderRoadProps & { readonly lang: Lang; readonly words: OrderWords }) {
-  const outbox = useOutbox(shop.road, words);
+}: OrderingProps & { readonly lang: Lang; readonly words: OrderWords }) {
+  const outbox = useOutbox(shop.postTo, words);
   const [ordered, setOrdered] = useState(0);
   const list = useRef<HTMLHeadingElement>(null);
   // The form has gone: the reader's place is where the order now stands.
@@ -38,22 +38,22 @@ export function OrderRoad({
     if (ordered > 0) list.current?.focus();
   }, [ordered]);
   const order = (form: OrderForm) => {
-    if (wish === null) return;
-    const document = writeOrder(wish, form, browserClock.nowMs(), randomByte);
-    const state = shop.road === null || form.trap !== '' ? 'mail' : 'waiting';
-    outbox.put(newEntry(document, wish.piece.name, state));
+    if (item === null) return;
+    const document = writeOrder(item, form, browserClock.nowMs(), randomByte);
+    const state = shop.postTo === null || form.trap !== '' ? 'mail' : 'waiting';
+    outbox.put(newEntry(document, item.piece.name, state));
     setOrdered(ordered + 1);
     onOrdered();
   };
   return (
-    <div class="sizer-road">
-      {wish !== null && (
+    <div class="sizer-ordering">
+      {item !== null && (
         <OrderFormView
           words={words}
           format={format}
-          road={shop.road}
-          summary={(form) => words.rows(format, draftOrder(wish, form), wish.piece.name)}
-          check={(form) => checkAll(wish, form)}
+          postTo={shop.postTo}
+          summary={(form) => words.rows(format, draftOrder(item, form), item.piece.name)}
+          check={(form) => checkAll(item, form)}
           onOrder={order}
         />
       )}
@@ -85,10 +85,10 @@ export function OrderRoad({
 }
 
 /** The form by itself, and the number of pieces against the beads there are. */
-function checkAll(wish: Wish, form: OrderForm): FormProblems {
+function checkAll(item: OrderItem, form: OrderForm): FormProblems {
   const problems = checkForm(form);
   const quantity = quantityOf(form);
-  return quantity === null || enoughFor(wish, quantity)
+  return quantity === null || enoughFor(item, quantity)
     ? problems
     : { ...problems, quantity: { code: 'stock' } };
 }

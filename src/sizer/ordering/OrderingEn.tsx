@@ -1,7 +1,7 @@
 import { order } from '#words/en/order.ts';
-import { OrderRoad, type OrderRoadProps } from './Ordering.tsx';
+import { Ordering, type OrderingProps } from './Ordering.tsx';
 
-/** The road of an order in English, loaded when somebody orders. */
-export default function OrderRoadEn(props: OrderRoadProps) {
-  return <OrderRoad {...props} lang="en" words={order} />;
+/** Ordering in English, loaded when somebody orders. */
+export default function OrderingEn(props: OrderingProps) {
+  return <Ordering {...props} lang="en" words={order} />;
 }

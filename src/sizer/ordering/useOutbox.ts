@@ -1,14 +1,14 @@
 /** The outbox joined to Preact: its entries, what is being sent, and what the buyer can do. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { OrderWords } from '#words/order.ts';
-import type { PostRoad } from '../model/input.ts';
+import type { PostTarget } from '../model/input.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import { browserClock } from '../adapters/browserClock.ts';
 import { browserPost } from '../adapters/browserPost.ts';
 import { keepingStore } from './model/keepingStore.ts';
 import { dropEntry, putEntry, readOutbox, type Entry } from './model/outbox.ts';
 import { createSender } from './model/sender.ts';
-import { wireOf } from './model/endpoint.ts';
+import { endpointOf } from './model/endpoint.ts';
 
 export type OutboxHandle = {
   readonly entries: readonly Entry[];
@@ -21,20 +21,25 @@ export type OutboxHandle = {
   readonly tryNow: () => void;
 };
 
-/** `road`: where orders are sent; null: nothing is sent by itself. */
-export function useOutbox(road: PostRoad | null, words: OrderWords): OutboxHandle {
+/** `postTo`: where orders are sent; null: nothing is sent by itself. */
+export function useOutbox(postTo: PostTarget | null, words: OrderWords): OutboxHandle {
   const store = useMemo(() => keepingStore(browserStore), []);
   const [entries, setEntries] = useState<readonly Entry[]>([]);
   const [sending, setSending] = useState<string | null>(null);
   const refresh = () => setEntries(readOutbox(store));
   const sender = useMemo(() => {
-    if (road === null) return null;
+    if (postTo === null) return null;
     const onChange = (number: string | null) => {
       setSending(number);
       refresh();
     };
-    return createSender(wireOf(road, words), { store, post: browserPost, clock: browserClock, onChange });
-  }, [road?.kind, road?.address, words]);
+    return createSender(endpointOf(postTo, words), {
+      store,
+      post: browserPost,
+      clock: browserClock,
+      onChange,
+    });
+  }, [postTo?.kind, postTo?.address, words]);
   useEffect(() => {
     const online = () => void sender?.go(true);
     refresh();

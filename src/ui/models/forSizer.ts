@@ -1,6 +1,6 @@
 /** What the page hands to the sizing island. */
 import { designIn, textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
-import type { PieceForSizer, PostRoad, ShopForSizer } from '#sizer/model/input.ts';
+import type { PieceForSizer, PostTarget, ShopForSizer } from '#sizer/model/input.ts';
 import type { Lang } from '#words/lang.ts';
 import { address } from '../site/addresses.ts';
 import { unitIn } from './unitIn.ts';
@@ -13,7 +13,7 @@ export function forSizer(piece: Piece, shop: Shop, lang: Lang): PieceForSizer {
 }
 
 /** A form service takes the desk's place. */
-function roadOf({ form, desk }: Shop['orders']): PostRoad | null {
+function postTargetOf({ form, desk }: Shop['orders']): PostTarget | null {
   if (form !== null) return { kind: 'form', address: form };
   return desk === null ? null : { kind: 'desk', address: desk };
 }
@@ -23,7 +23,7 @@ export function shopForSizer(shop: Shop, lang: Lang): ShopForSizer {
   return {
     name,
     email: orders.email,
-    road: roadOf(orders),
+    postTo: postTargetOf(orders),
     unit: unitIn(shop, lang),
     slip: address(lang, 'slip'),
   };

@@ -90,7 +90,7 @@ describe('the card of a piece', () => {
 
   it('takes nothing else from the address than what it knows', () => {
     const sheet = sheetOf('banked-fire', 'of=length&sit=tight&hand=both&size=%3Cb%3E');
-    expect(sheet?.wish).toEqual({ of: 'wrist', text: '<b>', sit: 'easy', hand: 'right' });
+    expect(sheet?.asked).toEqual({ of: 'wrist', text: '<b>', sit: 'easy', hand: 'right' });
     if (sheet === null) throw new Error('no sheet');
     expect(renderToString(<PieceSheetView sheet={sheet} frame={frame} />)).not.toContain('<b>');
   });

@@ -1,6 +1,6 @@
-/** Slips that show only when a whole entry, or several, are looked at. */
+/** Mistakes that show only when a whole entry, or several, are looked at. */
 import type { Edit } from '../contentFolder.ts';
-import { change, parts, row, write, type Slip } from './mistake.ts';
+import { change, parts, row, write, type Mistake } from './mistake.ts';
 
 /** A picture line in the piece, and the file it names. */
 function pictured(name: string, bytes: Uint8Array | null): Edit[] {
@@ -14,7 +14,7 @@ const jpegWithoutEnd = Uint8Array.from([0xff, 0xd8, 0xff, 0xe0, ...Array<number>
 const sections =
   'mirrored: no\nsections:\n  - name: Run\n    beads: ball-8\n    usual: 22\n    fewest: 18\n    most: 27\n';
 
-export const entrySlips: readonly Slip[] = [
+export const entryMistakes: readonly Mistake[] = [
   {
     code: 'duplicate-id',
     edits: [

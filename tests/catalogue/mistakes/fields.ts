@@ -1,7 +1,7 @@
-/** Slips in one file or one field. */
-import { change, parts, row, write, type Slip } from './mistake.ts';
+/** Mistakes in one file or one field. */
+import { change, parts, row, write, type Mistake } from './mistake.ts';
 
-export const fieldSlips: readonly Slip[] = [
+export const fieldMistakes: readonly Mistake[] = [
   {
     code: 'shop-missing',
     edits: [write('shop.yaml', null)],

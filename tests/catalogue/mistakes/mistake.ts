@@ -1,8 +1,8 @@
-/** One slip of the maker's: what she did, and what she is told. */
+/** One mistake of the maker's: what she did, and what she is told. */
 import type { CatalogueCode } from '#words/catalogueCodes.ts';
 import type { Edit } from '../contentFolder.ts';
 
-export type Slip = {
+export type Mistake = {
   readonly code: CatalogueCode;
   readonly edits: readonly Edit[];
   /** `file:line`, then the field, if any. */

@@ -2,18 +2,18 @@
 import { encode } from '#order/text.ts';
 import { foldCompact } from '#order/mail.ts';
 import type { OrderWords } from '#words/order.ts';
-import type { PostRoad } from '../../model/input.ts';
+import type { PostTarget } from '../../model/input.ts';
 import type { Answer } from '../../model/ports.ts';
-import { judge, judgeForm, type Judgement } from './sendResult.ts';
+import { readDeskAnswer, readFormAnswer, type SendResult } from './sendResult.ts';
 import type { Entry } from './outbox.ts';
 import { orderLines } from './write.ts';
 
-export type Wire = {
+export type Endpoint = {
   readonly address: string;
   /** Media type of what `write` gives. */
   readonly type: string;
   readonly write: (entry: Entry) => string;
-  readonly judge: (number: string, answer: Answer) => Judgement;
+  readonly read: (number: string, answer: Answer) => SendResult;
   /** Vain tries from which on silence means that the buyer mails it herself. */
   readonly mostSilent: number;
 };
@@ -24,13 +24,13 @@ export type Wire = {
  */
 const MOST_SILENT_FORMS = 3;
 
-export function wireOf({ kind, address }: PostRoad, words: OrderWords): Wire {
+export function endpointOf({ kind, address }: PostTarget, words: OrderWords): Endpoint {
   if (kind === 'form') {
     return {
       address,
       type: 'application/x-www-form-urlencoded',
       write: (entry) => formText(entry, words),
-      judge: judgeForm,
+      read: readFormAnswer,
       mostSilent: MOST_SILENT_FORMS,
     };
   }
@@ -38,7 +38,7 @@ export function wireOf({ kind, address }: PostRoad, words: OrderWords): Wire {
     address,
     type: 'application/json',
     write: ({ order }) => JSON.stringify(order),
-    judge,
+    read: readDeskAnswer,
     mostSilent: Infinity,
   };
 }

@@ -1,9 +1,9 @@
 /** Whether the beads reach for as many pieces as are ordered. */
 import { sizeChecked } from '#core/sizing/sizeChecked.ts';
-import type { Wish } from './write.ts';
+import type { OrderItem } from './write.ts';
 
-/** Sizes the same wish for that many: scarce beads may make it another piece, or none. */
-export function enoughFor({ piece, choice, candidate }: Wish, quantity: number): boolean {
+/** Sizes the same choice for that many: scarce beads may make it another piece, or none. */
+export function enoughFor({ piece, choice, candidate }: OrderItem, quantity: number): boolean {
   if (quantity === 1) return true;
   const { design, rules, listedMinor } = piece;
   const sizing = sizeChecked(design, rules, listedMinor, { ...choice, quantity });

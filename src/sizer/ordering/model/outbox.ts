@@ -28,7 +28,7 @@ export type Entry = {
   readonly problem: SendProblem | null;
   /** ISO 8601, from the receipt; null without one. */
   readonly receivedAt: string | null;
-  /** True where the shop reckoned otherwise than this page: the maker sees both. */
+  /** True where the shop calculated otherwise than this page: the maker sees both. */
   readonly differs: boolean;
 };
 

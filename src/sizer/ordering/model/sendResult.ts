@@ -2,7 +2,7 @@
 import type { SendProblem } from '#words/orderFacts.ts';
 import type { Answer } from '../../model/ports.ts';
 
-export type Judgement =
+export type SendResult =
   | { readonly kind: 'received'; readonly receivedAt: string; readonly differs: boolean }
   /** A form service has it and passes it on; only the maker can confirm. */
   | { readonly kind: 'handed' }
@@ -19,17 +19,17 @@ const OF_FILES_ONLY: readonly number[] = [403, 404, 405, 501];
 /** The longest reason that is shown. */
 const MOST_REASON = 300;
 
-/** Judges a form service's answer: any 2xx is enough, for nobody can pose as an https address. */
-export function judgeForm(number: string, answer: Answer): Judgement {
+/** Reads a form service's answer: any 2xx is enough, for nobody can pose as an https address. */
+export function readFormAnswer(number: string, answer: Answer): SendResult {
   const taken = answer.kind === 'answer' && answer.status >= 200 && answer.status < 300;
-  return taken ? { kind: 'handed' } : judge(number, answer);
+  return taken ? { kind: 'handed' } : readDeskAnswer(number, answer);
 }
 
 /**
- * Judges an answer. Only a receipt that bears the order's own number counts as
+ * Reads a desk's answer. Only a receipt that bears the order's own number counts as
  * received: the sign-in page of a hotel's network also answers with 200.
  */
-export function judge(number: string, answer: Answer): Judgement {
+export function readDeskAnswer(number: string, answer: Answer): SendResult {
   if (answer.kind === 'offline') return { kind: 'later', problem: { code: 'offline' } };
   if (answer.kind === 'none') return { kind: 'later', problem: { code: 'no-answer' } };
   const { status, json } = answer;
@@ -45,7 +45,7 @@ export function judge(number: string, answer: Answer): Judgement {
 }
 
 /** The receipt, where it is one for this number. `checked` tells whether the maker's own figures are the buyer's. */
-function receiptOf(number: string, json: unknown): Judgement | null {
+function receiptOf(number: string, json: unknown): SendResult | null {
   if (typeof json !== 'object' || json === null) return null;
   const { number: named, receivedAt, checked } = json as Record<string, unknown>;
   if (named !== number || typeof receivedAt !== 'string' || !Number.isFinite(Date.parse(receivedAt)))

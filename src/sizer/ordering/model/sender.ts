@@ -1,8 +1,8 @@
 /** Sends what waits in the outbox, one order at a time, until each has its receipt. */
 import type { Clock, Post, Store } from '../../model/ports.ts';
-import type { Judgement } from './sendResult.ts';
+import type { SendResult } from './sendResult.ts';
 import { putEntry, readOutbox, type Entry } from './outbox.ts';
-import type { Wire } from './endpoint.ts';
+import type { Endpoint } from './endpoint.ts';
 
 /** Pauses after the first, second, … vain try: soon at first, then no burden to a shop in trouble. */
 const PAUSES_MS = [5_000, 15_000, 60_000, 300_000] as const;
@@ -24,7 +24,7 @@ export type Sender = {
 };
 
 /** A sender to one address. The same order is sent under the same number every time, so that twice is once. */
-export function createSender(wire: Wire, world: SenderWorld): Sender {
+export function createSender(endpoint: Endpoint, world: SenderWorld): Sender {
   const { store, post, clock, onChange } = world;
   let busy = false;
   let stopped = false;
@@ -32,11 +32,14 @@ export function createSender(wire: Wire, world: SenderWorld): Sender {
 
   async function sendOne(entry: Entry): Promise<void> {
     onChange(entry.order.number);
-    const answer = await post(wire.address, wire.type, wire.write(entry));
+    const answer = await post(endpoint.address, endpoint.type, endpoint.write(entry));
     const still = readOutbox(store).find(({ order }) => order.number === entry.order.number);
     // Meanwhile another tab may have had the receipt, or the buyer may have mailed it or taken it out.
     if (still?.state === 'waiting')
-      putEntry(store, after(still, wire.judge(entry.order.number, answer), clock.nowMs(), wire.mostSilent));
+      putEntry(
+        store,
+        after(still, endpoint.read(entry.order.number, answer), clock.nowMs(), endpoint.mostSilent),
+      );
     onChange(null);
   }
 
@@ -71,15 +74,15 @@ export function createSender(wire: Wire, world: SenderWorld): Sender {
 const isWaiting = ({ state }: Entry): boolean => state === 'waiting';
 
 /** The entry after a try. */
-function after(entry: Entry, judgement: Judgement, nowMs: number, mostSilent: number): Entry {
-  if (judgement.kind === 'received') {
-    const { receivedAt, differs } = judgement;
+function after(entry: Entry, result: SendResult, nowMs: number, mostSilent: number): Entry {
+  if (result.kind === 'received') {
+    const { receivedAt, differs } = result;
     return { ...entry, state: 'received', receivedAt, differs, problem: null };
   }
-  if (judgement.kind === 'handed') return { ...entry, state: 'handed', problem: null };
-  if (judgement.kind === 'no-desk') return { ...entry, state: 'mail', problem: null };
-  if (judgement.kind === 'refused') return { ...entry, state: 'refused', problem: judgement.problem };
-  const { problem } = judgement;
+  if (result.kind === 'handed') return { ...entry, state: 'handed', problem: null };
+  if (result.kind === 'no-desk') return { ...entry, state: 'mail', problem: null };
+  if (result.kind === 'refused') return { ...entry, state: 'refused', problem: result.problem };
+  const { problem } = result;
   if (problem.code === 'no-answer' && entry.tries + 1 >= mostSilent)
     return { ...entry, state: 'mail', problem };
   const pause = PAUSES_MS[entry.tries] ?? LONGEST_PAUSE_MS;

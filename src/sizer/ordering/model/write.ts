@@ -16,7 +16,7 @@ import { quantityOf, tidyForm, type OrderForm } from './form.ts';
 /** An order is dated from 2000 on; a device whose clock has stopped says 1970, and its order must go all the same. */
 const EARLIEST_MS = Date.UTC(2000);
 
-export type Wish = {
+export type OrderItem = {
   readonly piece: PieceForSizer;
   readonly lang: Lang;
   readonly choice: Choice;
@@ -28,21 +28,21 @@ export type Wish = {
 
 /** The order of a checked form. `randomByte` gives whole numbers from 0 to 255 that nobody can guess. */
 export function writeOrder(
-  wish: Wish,
+  item: OrderItem,
   form: OrderForm,
   nowMs: number,
   randomByte: () => number,
 ): OrderDocument {
-  return composeWish(wish, form, Math.max(nowMs, EARLIEST_MS), makeNumber(randomByte));
+  return composeItem(item, form, Math.max(nowMs, EARLIEST_MS), makeNumber(randomByte));
 }
 
 /** The order as the form stands, without number or time and not yet checked: for its summary. */
-export function draftOrder(wish: Wish, form: OrderForm): OrderFacts {
-  return composeWish(wish, form, 0, '');
+export function draftOrder(item: OrderItem, form: OrderForm): OrderFacts {
+  return composeItem(item, form, 0, '');
 }
 
-function composeWish(wish: Wish, form: OrderForm, nowMs: number, number: string): OrderDocument {
-  const { piece, lang, choice, candidate } = wish;
+function composeItem(item: OrderItem, form: OrderForm, nowMs: number, number: string): OrderDocument {
+  const { piece, lang, choice, candidate } = item;
   const { name, email, note } = tidyForm(form);
   return compose({
     number,
@@ -50,7 +50,7 @@ function composeWish(wish: Wish, form: OrderForm, nowMs: number, number: string)
     lang,
     piece: { id: piece.id, revision: piece.revision },
     choice: { ...choice, quantity: quantityOf(form) ?? 1 },
-    measureText: textWithUnit(wish.text, wish.unit),
+    measureText: textWithUnit(item.text, item.unit),
     candidate,
     currency: piece.rules.currency,
     buyer: { name, email, note },

@@ -10,19 +10,19 @@ export type Hit = {
   readonly meta: Readonly<Record<string, string | undefined>>;
 };
 
-type Found = { readonly results: readonly { readonly data: () => Promise<Hit> }[] };
+type SearchResult = { readonly results: readonly { readonly data: () => Promise<Hit> }[] };
 
 type Pagefind = {
   readonly options: (options: object) => Promise<void>;
   readonly init: () => Promise<void>;
   readonly preload: (words: string, options?: object) => Promise<void>;
-  readonly search: (words: string | null, options: object) => Promise<Found>;
+  readonly search: (words: string | null, options: object) => Promise<SearchResult>;
 };
 
 export type Engine = {
   /** Starts fetching what any search needs. */
   readonly warm: () => Promise<void>;
-  readonly search: (words: string, filters: Filters, sort: Sort) => Promise<Found['results']>;
+  readonly search: (words: string, filters: Filters, sort: Sort) => Promise<SearchResult['results']>;
 };
 
 const ORDERS: Readonly<Record<Sort, Order | null>> = {

@@ -5,12 +5,12 @@ import { hitItem } from './hits.ts';
 /** Results fetched at a time: two or three rows of pictures. */
 const AT_A_TIME = 12;
 
-type Found = Awaited<ReturnType<Engine['search']>>;
+type Hits = Awaited<ReturnType<Engine['search']>>;
 
 export type Results = {
   readonly clear: () => void;
   /** @param isCurrent false once a newer search has been asked for */
-  readonly show: (found: Found, isCurrent: () => boolean) => Promise<void>;
+  readonly show: (found: Hits, isCurrent: () => boolean) => Promise<void>;
 };
 
 export function resultList(
@@ -18,7 +18,7 @@ export function resultList(
   more: HTMLButtonElement,
   template: HTMLTemplateElement,
 ): Results {
-  const showFrom = async (found: Found, from: number, isCurrent: () => boolean): Promise<void> => {
+  const showFrom = async (found: Hits, from: number, isCurrent: () => boolean): Promise<void> => {
     const hits = await Promise.all(found.slice(from, from + AT_A_TIME).map((result) => result.data()));
     if (!isCurrent()) return;
     const items = hits.map((hit) => hitItem(template, hit));

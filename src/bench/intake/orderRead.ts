@@ -2,7 +2,7 @@
 import type { OrderDocument } from '#order/document.ts';
 import type { ArrivalProblem } from '#words/benchCodes.ts';
 
-export type Found =
+export type OrderRead =
   | { readonly ok: true; readonly document: OrderDocument }
   | { readonly ok: false; readonly problem: ArrivalProblem };
 

@@ -2,7 +2,7 @@
 import { gravestFirst, type Caution } from '#catalogue/facts/cautions.ts';
 import type { Subject } from './subject.ts';
 
-export function broughtCautions({ design, swaps }: Pick<Subject, 'design' | 'swaps'>): readonly Caution[] {
+export function swappedCautions({ design, swaps }: Pick<Subject, 'design' | 'swaps'>): readonly Caution[] {
   return gravestFirst(
     swaps.flatMap(({ to }) => (to === null ? [] : (design.components[to]?.cautions ?? []))),
   );
