@@ -25,7 +25,7 @@ export function refusalResponse(refusal: Refusal, request: Request): Response {
   return troubleResponse({ code: refusal }, STATUS[refusal], request);
 }
 
-const BOOK: Readonly<Record<BookProblem, BenchProblem['code']>> = {
+const BOOK = {
   locked: 'book-locked',
   full: 'book-full',
   'read-only': 'book-read-only',
@@ -33,11 +33,11 @@ const BOOK: Readonly<Record<BookProblem, BenchProblem['code']>> = {
   'newer-book': 'newer-book',
   broken: 'book-broken',
   unreachable: 'book-unreachable',
-};
+} as const satisfies Readonly<Record<BookProblem, BenchProblem['code']>>;
 
 /** The bench's problem for one of the book's. */
 export function bookProblem(problem: BookProblem): BenchProblem {
-  return { code: BOOK[problem] } as BenchProblem;
+  return { code: BOOK[problem] };
 }
 
 /** The answer where the book could not be read or written. */

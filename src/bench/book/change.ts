@@ -43,12 +43,12 @@ export function change(
 function apply(book: Book, number: string, at: string, wanted: Change): void {
   if (wanted.kind === 'state') {
     book.db.prepare('UPDATE orders SET state = ? WHERE number = ?').run(wanted.state, number);
-    record(book, number, at, 'state', wanted.state);
+    record(book, number, at, { kind: 'state', text: wanted.state });
   } else if (wanted.kind === 'due') {
     book.db.prepare('UPDATE orders SET due_on = ? WHERE number = ?').run(wanted.on, number);
-    record(book, number, at, 'due', wanted.on ?? '');
-  } else if (wanted.kind === 'note') record(book, number, at, 'note', wanted.text);
-  else record(book, number, at, 'message', wanted.message);
+    record(book, number, at, { kind: 'due', text: wanted.on ?? '' });
+  } else if (wanted.kind === 'note') record(book, number, at, { kind: 'note', text: wanted.text });
+  else record(book, number, at, { kind: 'message', text: wanted.message });
 }
 
 function check(wanted: Change): void {

@@ -25,11 +25,13 @@ export type Entry = {
   readonly erasedAt: string | null;
 };
 
-export type Event = {
-  readonly at: string;
-  readonly kind: 'received' | 'state' | 'due' | 'note' | 'message' | 'erased';
-  readonly text: string;
-};
+/** What is kept of one thing that happened. */
+export type Happening =
+  | { readonly kind: 'received'; readonly text: Way }
+  | { readonly kind: 'state'; readonly text: State }
+  | { readonly kind: 'due' | 'note' | 'message' | 'erased'; readonly text: string };
+
+export type Event = Happening & { readonly at: string };
 
 export type Row = Readonly<Record<string, string | number | bigint | null | Uint8Array>>;
 

@@ -46,6 +46,6 @@ function eraseOne(book: Book, number: string, at: string): boolean {
     )
     .run(JSON.stringify(kept), at, number);
   book.db.prepare(`UPDATE event SET text = '' WHERE number = ? AND kind = 'note'`).run(number);
-  record(book, number, at, 'erased', '');
+  record(book, number, at, { kind: 'erased', text: '' });
   return true;
 }

@@ -1,6 +1,6 @@
 /** Taking orders in: once on disk, and never twice. */
 import type { OrderDocument } from '#order/document.ts';
-import type { Way } from './entry.ts';
+import type { Happening, Way } from './entry.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { keepSnapshot, sha256, snapshotOfRevision, type Snapshot } from './snapshot.ts';
 
@@ -54,12 +54,12 @@ function receiveOne(book: Book, arrival: Arrival): Reception {
        VALUES (?, ?, ?, ?, ?, 'new', ?)`,
     )
     .run(number, content, digest, at, arrival.way, snapshot);
-  record(book, number, at, 'received', arrival.way);
+  record(book, number, at, { kind: 'received', text: arrival.way });
   return { outcome: 'received', number, receivedAt: at };
 }
 
 /** Writes a line of history. Call inside a write. */
-export function record(book: Book, number: string, at: string, kind: string, text: string): void {
+export function record(book: Book, number: string, at: string, { kind, text }: Happening): void {
   book.db
     .prepare('INSERT INTO event (number, at, kind, text) VALUES (?, ?, ?, ?)')
     .run(number, at, kind, text);

@@ -10,10 +10,10 @@ export function History({ events, frame: { words, lang } }: { events: readonly E
     <section aria-labelledby="history">
       <h2 id="history">{words.order.history}</h2>
       <ol class="history">
-        {events.map(({ at, kind, text }) => (
+        {events.map((event) => (
           <li>
-            <time dateTime={at}>{formatDateTime(at, lang)}</time>{' '}
-            <bdi class="note">{words.order.events[kind](spoken(kind, text, words, lang))}</bdi>
+            <time dateTime={event.at}>{formatDateTime(event.at, lang)}</time>{' '}
+            <bdi class="note">{eventSentence(event, words, lang)}</bdi>
           </li>
         ))}
       </ol>
@@ -21,9 +21,22 @@ export function History({ events, frame: { words, lang } }: { events: readonly E
   );
 }
 
-/** Days and names of letters are kept as codes. */
-function spoken(kind: Event['kind'], text: string, words: BenchWords, lang: Lang): string {
-  if (kind === 'due' && text !== '') return formatDate(text, lang);
-  const names: Readonly<Record<string, string>> = words.order.letterNames;
-  return kind === 'message' ? (names[text] ?? text) : text;
+/** Ways, states, days and names of letters are kept as codes. */
+function eventSentence(event: Event, { order }: BenchWords, lang: Lang): string {
+  const { events, letterNames } = order;
+  const letters: Readonly<Record<string, string>> = letterNames;
+  switch (event.kind) {
+    case 'received':
+      return events.received(event.text);
+    case 'state':
+      return events.state(event.text);
+    case 'due':
+      return events.due(event.text === '' ? '' : formatDate(event.text, lang));
+    case 'message':
+      return events.message(letters[event.text] ?? event.text);
+    case 'note':
+      return events.note(event.text);
+    case 'erased':
+      return events.erased();
+  }
 }

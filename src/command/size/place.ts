@@ -10,12 +10,12 @@ import { lengthForDrop } from '#core/body/place.ts';
 import type { Aim } from '#core/body/place.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { usual } from '#core/sizing/usual.ts';
-import type { Design } from '#core/design/design.ts';
+import type { Design, PieceKind } from '#core/design/design.ts';
 import { expand } from '#core/design/expand.ts';
 import type { Options, Place } from './options.ts';
 
 export type PlaceProblem =
-  | { readonly code: 'place-not-for'; readonly kind: string }
+  | { readonly code: 'place-not-for'; readonly kind: PieceKind }
   | { readonly code: 'place-not-known'; readonly place: string }
   | { readonly code: 'place-out-of-reach'; readonly dropMm: number }
   | { readonly code: 'figure'; readonly problem: FigureProblem };

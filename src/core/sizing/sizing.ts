@@ -2,9 +2,9 @@
  * What comes out when a piece is sized. Codes and figures only: `words/`
  * makes sentences of them, so that buyer, maker and terminal read the same.
  */
-import type { Counts } from '../design/design.ts';
+import type { Counts, PieceKind } from '../design/design.ts';
 import type { ValidationError } from '../design/validationError.ts';
-import type { Choice } from '../design/choice.ts';
+import type { Choice, MeasureOf } from '../design/choice.ts';
 import type { HandAdvice } from './hand/hand.ts';
 import type { Placed } from '../design/expand.ts';
 
@@ -86,7 +86,7 @@ export type SizingProblem =
       readonly leastMm: number;
       readonly mostMm: number;
     }
-  | { readonly code: 'measure-wrong-kind'; readonly of: string; readonly kind: string }
+  | { readonly code: 'measure-wrong-kind'; readonly of: MeasureOf; readonly kind: PieceKind }
   | { readonly code: 'quantity'; readonly quantity: number }
   /** The choice itself is no choice: `field` is missing or is none of what it may be. */
   | { readonly code: 'choice'; readonly field: 'measure' | 'sit' | 'hand' | 'pick' }

@@ -1,7 +1,7 @@
 /** From what a buyer asks to what is fitted, and back. */
 import { neckBase } from '../body/neckBase.ts';
 import type { PieceKind } from '../design/design.ts';
-import { HANDS, MEASURES_OF_KIND, PICKS, SITS } from '../design/choice.ts';
+import { HANDS, MEASURES, MEASURES_OF_KIND, PICKS, SITS } from '../design/choice.ts';
 import type { Choice, MeasureOf, Sit } from '../design/choice.ts';
 import type { Rules } from '../design/rules.ts';
 import type { SizingProblem } from './sizing.ts';
@@ -38,6 +38,7 @@ const isOneOf = (values: readonly unknown[], value: unknown): boolean => values.
 function misshapen(choice: Choice | null | undefined): SizingProblem | null {
   const measure: unknown = choice?.measure;
   if (typeof measure !== 'object' || measure === null) return { code: 'choice', field: 'measure' };
+  if (!isOneOf(MEASURES, choice?.measure.of)) return { code: 'choice', field: 'measure' };
   if (!isOneOf(SITS, choice?.sit)) return { code: 'choice', field: 'sit' };
   if (!isOneOf(HANDS, choice?.hand)) return { code: 'choice', field: 'hand' };
   return isOneOf(PICKS, choice?.pick) ? null : { code: 'choice', field: 'pick' };
@@ -48,9 +49,7 @@ export function choiceProblem(kind: PieceKind, choice: Choice): SizingProblem | 
   const shape = misshapen(choice);
   if (shape !== null) return shape;
   const { of, mm } = choice.measure;
-  if (!MEASURES_OF_KIND[kind].includes(of)) {
-    return { code: 'measure-wrong-kind', of: typeof of === 'string' ? of : '', kind };
-  }
+  if (!MEASURES_OF_KIND[kind].includes(of)) return { code: 'measure-wrong-kind', of, kind };
   if (typeof mm !== 'number' || !(mm > 0))
     return { code: 'measure-not-positive', mm: Number.isFinite(mm) ? mm : 0 };
   const [leastMm, mostMm] = SENSE_MM[of];

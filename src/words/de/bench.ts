@@ -191,8 +191,8 @@ export const bench: typeof en = {
     noteLabel: 'Notiz für Sie selbst',
     history: 'Verlauf',
     events: {
-      received: (text: string): string => `Eingegangen ${WAY[text as OrderWay] ?? text}`,
-      state: (text: string): string => `Gesetzt auf „${STATE[text as OrderState] ?? text}“`,
+      received: (way: OrderWay): string => `Eingegangen ${WAY[way]}`,
+      state: (state: OrderState): string => `Gesetzt auf „${STATE[state]}“`,
       due: (text: string): string => (text === '' ? 'Tag weggenommen' : `Fällig ${text}`),
       note: (text: string): string => (text === '' ? 'Notiz, gelöscht' : `Notiz: ${text}`),
       message: (text: string): string => `Der Käuferin geschrieben: ${text}`,

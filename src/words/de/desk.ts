@@ -1,14 +1,11 @@
 /** Die Antworten des Bestelltischs, wo er keine Bestellung annimmt. */
 import type { DeskProblem } from '../deskProblem.ts';
+import { sentenceOf, type Sentences } from '../sentence.ts';
 import type { desk as en } from '../en/desk.ts';
 
 const KEPT = 'Ihre Bestellung liegt auf Ihrem Gerät; bei der Werkstatt ist sie noch nicht.';
 
-type Make = {
-  readonly [Code in DeskProblem['code']]: (item: Extract<DeskProblem, { code: Code }>) => string;
-};
-
-const sentences: Make = {
+const sentences: Sentences<DeskProblem, []> = {
   'origin-not-allowed': () => 'Von dieser Website werden keine Bestellungen angenommen.',
   'method-not-allowed': () => 'Eine Bestellung wird mit POST geschickt.',
   'content-type': () => 'Eine Bestellung wird als application/json geschickt.',
@@ -35,6 +32,5 @@ const sentences: Make = {
 
 export const desk: typeof en = {
   title: 'Die Bestellung wurde nicht angenommen',
-  sentence: (problem: DeskProblem): string =>
-    (sentences[problem.code] as (item: DeskProblem) => string)(problem),
+  sentence: (problem: DeskProblem): string => sentenceOf(sentences, problem),
 };

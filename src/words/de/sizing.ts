@@ -57,7 +57,7 @@ const problems: Sentences<SizingProblem> = {
     'Ein Maß muss größer als null sein. Schreiben Sie, was das Band zeigt, zum Beispiel 16,5 cm oder 6½ Zoll.',
   'measure-absurd': ({ mm, leastMm, mostMm }, f) =>
     `${f.length(mm)} kann nicht stimmen: Dieses Maß liegt zwischen ${f.length(leastMm)} und ${f.length(mostMm)}. Bitte Zahl und Einheit prüfen.`,
-  'measure-wrong-kind': ({ of }) => `Dieses Stück wird nicht nach ${BODY[of as Of] ?? of} bemessen.`,
+  'measure-wrong-kind': ({ of }) => `Dieses Stück wird nicht nach ${BODY[of]} bemessen.`,
   quantity: () => 'Bestellen Sie eine ganze Zahl von Stücken, mindestens eines.',
   choice: () => 'Die Auswahl ist unvollständig. Bitte wählen Sie Maß, Sitz und Hand neu.',
   'strands-apart': ({ leastMm, mostMm }, f) =>

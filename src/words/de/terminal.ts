@@ -1,16 +1,23 @@
 /** Was das Terminal sagt. */
+import type { MeasureOf } from '#core/design/choice.ts';
+import type { PieceKind } from '#core/design/design.ts';
 import type { ValidationError } from '#core/design/validationError.ts';
 import type { terminal as en } from '../en/terminal.ts';
 import { fromPit, pitBand } from './pit.ts';
 
-const KINDS: Readonly<Record<string, string>> = {
+const KINDS: Readonly<Record<PieceKind, string>> = {
   necklace: 'Halskette',
   bracelet: 'Armband',
   anklet: 'Fußkettchen',
   collar: 'Halsband',
 };
 
-const OF = { wrist: 'Handgelenk', ankle: 'Knöchel', neck: 'Hals', length: 'Fertige Länge' };
+const OF: Readonly<Record<MeasureOf, string>> = {
+  wrist: 'Handgelenk',
+  ankle: 'Knöchel',
+  neck: 'Hals',
+  length: 'Fertige Länge',
+};
 const SITS = { snug: 'eng', easy: 'bequem', loose: 'weit' };
 const HANDS = { left: 'linken', right: 'rechten' };
 const SIDES = { left: 'linke', right: 'rechte' };
@@ -151,15 +158,14 @@ Der Befehl endet mit
       ['Der Entwurf lässt sich so nicht auffädeln:', ...problems.map(designProblemLine)].join('\n'),
   },
   place: {
-    'place-not-for': ({ kind }) =>
-      `Eine Stelle am Körper gilt für eine Halskette; dies ist: ${KINDS[kind] ?? kind}.`,
+    'place-not-for': ({ kind }) => `Eine Stelle am Körper gilt für eine Halskette; dies ist: ${KINDS[kind]}.`,
     'place-not-known': ({ place }) =>
       `Für ein Kind ist diese Stelle (${place}) nicht bekannt; gib an, wie weit unter der Halsgrube.`,
     'place-out-of-reach': (f, dropMm) =>
       `Kein Strang, der um diesen Hals schließt, liegt ${f.length(dropMm)} unter der Halsgrube.`,
   },
   sizedBy: (options) => `Das Maß gibt man mit ${options.map((option) => `--${option}`).join(' oder ')} an.`,
-  heading: (name, kind) => `${name} (${KINDS[kind] ?? kind})`,
+  heading: (name, kind) => `${name} (${KINDS[kind]})`,
   asked: (of, text, sit, hand) =>
     `${OF[of]} ${text}${sit === null ? '' : `, Sitz ${SITS[sit]}`}, Verschluss mit der ${HANDS[hand]} Hand`,
   reached: (f, dropMm, aim, lengthMm) =>

@@ -187,8 +187,8 @@ export const bench = {
     noteLabel: 'Note to yourself',
     history: 'History',
     events: {
-      received: (text: string): string => `Received ${WAY[text as OrderWay] ?? text}`,
-      state: (text: string): string => `Set to ${(STATE[text as OrderState] ?? text).toLowerCase()}`,
+      received: (way: OrderWay): string => `Received ${WAY[way]}`,
+      state: (state: OrderState): string => `Set to ${STATE[state].toLowerCase()}`,
       due: (text: string): string => (text === '' ? 'Due day taken away' : `Due ${text}`),
       note: (text: string): string => (text === '' ? 'Note, erased' : `Note: ${text}`),
       message: (text: string): string => `Wrote to the buyer: ${text}`,

@@ -1,13 +1,10 @@
 /** What the desk answers where it takes no order: read by a buyer, or by whoever joins a form to it. */
 import type { DeskProblem } from '../deskProblem.ts';
+import { sentenceOf, type Sentences } from '../sentence.ts';
 
 const KEPT = 'Your order is kept on your device; it is not with the maker yet.';
 
-type Make = {
-  readonly [Code in DeskProblem['code']]: (item: Extract<DeskProblem, { code: Code }>) => string;
-};
-
-const sentences: Make = {
+const sentences: Sentences<DeskProblem, []> = {
   'origin-not-allowed': () => 'Orders are not taken from that website.',
   'method-not-allowed': () => 'An order is sent by POST.',
   'content-type': () => 'An order is sent as application/json.',
@@ -32,6 +29,5 @@ const sentences: Make = {
 
 export const desk = {
   title: 'The order was not taken',
-  sentence: (problem: DeskProblem): string =>
-    (sentences[problem.code] as (item: DeskProblem) => string)(problem),
+  sentence: (problem: DeskProblem): string => sentenceOf(sentences, problem),
 };

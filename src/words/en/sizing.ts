@@ -51,7 +51,7 @@ const problems: Sentences<SizingProblem> = {
     'A measure has to be more than nothing. Write what the tape says, for example 6½ in or 16.5 cm.',
   'measure-absurd': ({ mm, leastMm, mostMm }, f) =>
     `${f.length(mm)} can’t be right: this measure lies between ${f.length(leastMm)} and ${f.length(mostMm)}. Check the number and the unit.`,
-  'measure-wrong-kind': ({ of }) => `This piece isn’t sized by ${BODY[of as Of] ?? of}.`,
+  'measure-wrong-kind': ({ of }) => `This piece isn’t sized by ${BODY[of]}.`,
   quantity: (): string => 'Order a whole number of pieces, one or more.',
   choice: () => 'The choice is incomplete. Choose size, sit and hand again.',
   'strands-apart': ({ leastMm, mostMm }, f) =>

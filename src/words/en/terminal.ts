@@ -2,13 +2,24 @@
 import type { Costs } from '#core/sizing/price/costs.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
 import type { ValidationError } from '#core/design/validationError.ts';
-import type { Hand, Sit } from '#core/design/choice.ts';
+import type { PieceKind } from '#core/design/design.ts';
+import type { Hand, MeasureOf, Sit } from '#core/design/choice.ts';
 import type { Format } from '../format.ts';
 import { fromPit, pitBand } from './pit.ts';
 
-const KINDS = { necklace: 'necklace', bracelet: 'bracelet', anklet: 'anklet', collar: 'collar' };
+const KINDS: Readonly<Record<PieceKind, string>> = {
+  necklace: 'necklace',
+  bracelet: 'bracelet',
+  anklet: 'anklet',
+  collar: 'collar',
+};
 
-const OF = { wrist: 'Wrist', ankle: 'Ankle', neck: 'Neck', length: 'Finished length' };
+const OF: Readonly<Record<MeasureOf, string>> = {
+  wrist: 'Wrist',
+  ankle: 'Ankle',
+  neck: 'Neck',
+  length: 'Finished length',
+};
 
 const designProblems: Readonly<Record<ValidationError['code'], string>> = {
   'bad-shape': 'isn’t of the form a design has',
@@ -172,8 +183,8 @@ It ends with
       ['The design can’t be strung as it is:', ...problems.map(designProblemLine)].join('\n'),
   },
   place: {
-    'place-not-for': ({ kind }: { readonly kind: string }): string =>
-      `A place on the body is for a necklace; this is a ${KINDS[kind as keyof typeof KINDS] ?? kind}.`,
+    'place-not-for': ({ kind }: { readonly kind: PieceKind }): string =>
+      `A place on the body is for a necklace; this is a ${KINDS[kind]}.`,
     'place-not-known': ({ place }: { readonly place: string }) =>
       `Where a child’s ${place} lies isn’t known; give a drop below the pit of the neck instead.`,
     'place-out-of-reach': (f: Format, dropMm: number) =>
@@ -181,8 +192,8 @@ It ends with
   },
   sizedBy: (options: readonly string[]): string =>
     `It is sized by ${options.map((option) => `--${option}`).join(' or ')}.`,
-  heading: (name: string, kind: keyof typeof KINDS): string => `${name} (${KINDS[kind]})`,
-  asked: (of: keyof typeof OF, text: string, sit: Sit | null, hand: Hand): string =>
+  heading: (name: string, kind: PieceKind): string => `${name} (${KINDS[kind]})`,
+  asked: (of: MeasureOf, text: string, sit: Sit | null, hand: Hand): string =>
     `${OF[of]} ${text}${sit === null ? '' : `, sitting ${sit}`}, clasp worked by the ${hand} hand`,
   reached: (f: Format, dropMm: number, aim: 'strand' | 'pendant', lengthMm: number): string =>
     `To lie ${f.length(dropMm)} below the pit of the neck (${aim === 'pendant' ? 'the pendant’s middle' : 'the lowest bead'}) it has to be about ${f.length(lengthMm)} long. An estimate: a string round the neck is surer.`,

@@ -88,7 +88,7 @@ test.each<[unknown, object]>([
     { ...choice('wrist', 165), pick: '' },
     { code: 'choice', field: 'pick' },
   ],
-  [choice(7 as never, 165), { code: 'measure-wrong-kind', of: '', kind: 'bracelet' }],
+  [choice(7 as never, 165), { code: 'choice', field: 'measure' }],
   [choice('length', 165), { code: 'measure-wrong-kind', of: 'length', kind: 'bracelet' }],
   [choice('wrist', '165' as never), { code: 'measure-not-positive', mm: 0 }],
   [choice('wrist', NaN), { code: 'measure-not-positive', mm: 0 }],
