@@ -1,5 +1,6 @@
 /** The bench card's page: one piece in one size, everything to string it by. */
 import { wireKey } from '#catalogue/model/catalogue.ts';
+import type { ComponentKind } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Hand } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
@@ -80,13 +81,7 @@ export function namesIn(design: Design, own: Readonly<Record<string, string>>): 
 export function plainNamesIn(design: Design, named: NameOf, kinds: BenchCardWords['plain']): NameOf {
   return (id) => {
     const kind = design.components[id]?.kind;
-    return kind !== undefined && kind in kinds ? kinds[kind as keyof typeof kinds] : named(id);
+    const plain: Readonly<Partial<Record<ComponentKind, string>>> = kinds;
+    return (kind === undefined ? undefined : plain[kind]) ?? named(id);
   };
-}
-
-/** A section's name by its id. */
-export function sectionNames(design: Design): Readonly<Record<string, string>> {
-  return Object.fromEntries(
-    design.strands.flatMap(({ sections }) => sections.map(({ id, name }) => [id, name])),
-  );
 }

@@ -131,6 +131,34 @@ describe('the card', () => {
     expect(html).not.toContain('Not as the buyer saw it');
   });
 
+  it('calls each section by its own strand’s name, though another strand has one of the same id', () => {
+    const renamed: Catalogue = {
+      ...catalogue,
+      pieces: catalogue.pieces.map((piece) => ({
+        ...piece,
+        design: {
+          ...piece.design,
+          strands: piece.design.strands.map((strand, at) => ({
+            ...strand,
+            sections: strand.sections.map((section, place) => {
+              return { ...section, id: `section-${place}`, name: `Part ${place} of ${strand.id} ${at}` };
+            }),
+          })),
+        },
+      })),
+    };
+    const detail = take(orderFor(renamed, 'two-locks', 165), renamed);
+    const card = benchCard(detail, 'now');
+    if (card === null) throw new Error('no card');
+    const html = renderToString(<OrderCard bench={card} detail={detail} frame={frame} />);
+    const tables = html.split('<table class="sequence">').slice(1);
+    expect(tables.length).toBe(2);
+    card.copy.design.strands.forEach(({ id }, at) => {
+      expect(tables[at]?.split('</table>')[0]).toContain(`Part 0 of ${id} ${at}`);
+    });
+    expect(html.split('<table class="marks">')[1]).toContain('Part 0 of');
+  });
+
   it('of an order that differs says so at its head, and can be shown as it stood then', () => {
     const order = orderFor(catalogue, 'weir-light', 165.1);
     const piece = catalogue.pieces.find(({ id }) => id === 'weir-light');

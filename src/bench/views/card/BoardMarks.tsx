@@ -5,15 +5,16 @@ import type { Format } from '#words/format.ts';
 
 type Props = {
   readonly boards: readonly Board[];
-  readonly sections: Readonly<Record<string, string>>;
+  /** What the maker calls a section of a strand. */
+  readonly sectionIn: (strand: number) => (section: string) => string;
   readonly words: BenchCardWords;
   readonly format: Format;
 };
 
-export function BoardMarks({ boards, sections, words, format }: Props) {
+export function BoardMarks({ boards, sectionIn, words, format }: Props) {
   const groups = new Map<string, { sides: Sides; strands: string[] }>();
   boards.forEach((board, at) => {
-    const sides = sidesOf(board, sections, words, format);
+    const sides = sidesOf(board, sectionIn(at), words, format);
     const key = `${sides.left} | ${sides.right}`;
     const known = groups.get(key);
     if (known === undefined) groups.set(key, { sides, strands: [words.strand(at + 1)] });
@@ -45,7 +46,7 @@ type Sides = { readonly left: string; readonly right: string };
 
 function sidesOf(
   { marks }: Board,
-  sections: Props['sections'],
+  sectionOf: (section: string) => string,
   words: BenchCardWords,
   format: Format,
 ): Sides {
@@ -53,7 +54,7 @@ function sidesOf(
     marks
       .filter((mark) => mark.side === side)
       .map((mark) => {
-        const section = mark.section === null ? null : (sections[mark.section] ?? mark.section);
+        const section = mark.section === null ? null : sectionOf(mark.section);
         return `${words.mark(mark, section)} ${format.number(mark.fromZeroMm, 1)}`;
       })
       .join(' · ') + ' mm';

@@ -1,8 +1,9 @@
 /** The bench card: one sheet to string from, on screen and on paper. */
 import type { ComponentChildren } from 'preact';
 import { benchCardWords } from '#words/benchCard.ts';
+import { sectionName } from '#words/sectionName.ts';
 import { stringingWords } from '#words/stringing.ts';
-import { namesIn, plainNamesIn, sectionNames, type PieceCard } from '../../models/benchCard.ts';
+import { namesIn, plainNamesIn, type PieceCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
 import { densityOf } from '../../models/density.ts';
 import { groupText } from '../../models/groups.ts';
@@ -33,7 +34,7 @@ export function CardSheet({ bench, head, warned, partNames, ticks, frame }: Prop
   const { copy, card, strands } = bench;
   const nameOf = namesIn(copy.design, partNames);
   const plainOf = plainNamesIn(copy.design, nameOf, words.plain);
-  const sections = sectionNames(copy.design);
+  const nameIn = (strand: number) => (section: string) => sectionName(copy.design, { strand, section });
   const several = strands.length > 1;
   const shared = { nameOf, words, format };
   const steps = stepLines(card.steps, (step) => said.step(step, format, plainOf));
@@ -56,7 +57,7 @@ export function CardSheet({ bench, head, warned, partNames, ticks, frame }: Prop
               strand={strand}
               several={several}
               groups={groups}
-              sections={sections}
+              sectionOf={nameIn(strand)}
             />
           ))}
         </div>
@@ -64,7 +65,7 @@ export function CardSheet({ bench, head, warned, partNames, ticks, frame }: Prop
           <WireFacts {...shared} card={card} said={said} />
           <BoardMarks
             boards={card.strands.map(({ board }) => board)}
-            sections={sections}
+            sectionIn={nameIn}
             words={words}
             format={format}
           />

@@ -9,13 +9,14 @@ type Props = {
   /** Whether there are others beside it. */
   readonly several: boolean;
   readonly groups: readonly Group[];
-  readonly sections: Readonly<Record<string, string>>;
+  /** What the maker calls a section of this strand. */
+  readonly sectionOf: (section: string) => string;
   readonly nameOf: (id: string) => string;
   readonly words: BenchCardWords;
   readonly format: Format;
 };
 
-export function SequenceTable({ strand, several, groups, sections, nameOf, words, format }: Props) {
+export function SequenceTable({ strand, several, groups, sectionOf, nameOf, words, format }: Props) {
   const { sequenceColumns: columns } = words;
   const title = several ? `${words.sequence}: ${words.strand(strand + 1)}` : words.sequence;
   return (
@@ -36,8 +37,7 @@ export function SequenceTable({ strand, several, groups, sections, nameOf, words
         </thead>
         <tbody>
           {groups.map((group, at) => {
-            const section =
-              group.section === null ? words.kinds[group.kind] : (sections[group.section] ?? group.section);
+            const section = group.section === null ? words.kinds[group.kind] : sectionOf(group.section);
             return (
               <tr class={group.kind === 'strung' ? undefined : 'finding'}>
                 <td>
