@@ -1,12 +1,10 @@
-/** Words for materials, colours, closings, cautions and care. */
+/** Names of what comes as a key: materials, closings, families of colour. */
 import { isMaterial } from '#core/design/mass/density.ts';
-import { goods as de } from './de/goods.ts';
-import { goods as en } from './en/goods.ts';
-import { inLanguages, type Lang } from './lang.ts';
+import type { Lang } from './lang.ts';
+import { goodsWords } from './words.ts';
 
-export type GoodsWords = typeof en;
-
-export const goodsWords = inLanguages<GoodsWords>({ en, de });
+/** A name by its key; the key itself where there is none. */
+const nameOr = (names: Readonly<Record<string, string>>, key: string): string => names[key] ?? key;
 
 /** The name of a material; the material's own key where it isn't known. */
 export function materialName(material: string, lang: Lang): string {
@@ -14,7 +12,7 @@ export function materialName(material: string, lang: Lang): string {
 }
 
 /** The name of a closing, by the shape of its clasp. */
-export function closingName(shape: string, lang: Lang): string {
-  const names: Readonly<Record<string, string>> = goodsWords(lang).closings;
-  return names[shape] ?? shape;
-}
+export const closingName = (shape: string, lang: Lang): string => nameOr(goodsWords(lang).closings, shape);
+
+/** The name of a colour's family. */
+export const colourName = (family: string, lang: Lang): string => nameOr(goodsWords(lang).colours, family);

@@ -4,9 +4,9 @@
  * One file per area and language: `en/<area>.ts` and `de/<area>.ts`, each a
  * plain object of texts and of functions from codes and figures to sentences.
  * English is the contract: the German file is typed `typeof` the English one,
- * so that a missing or misspelt sentence doesn't compile. `<area>.ts` joins the
- * two with `inLanguages`. Pages, bench and terminal call `<area>Words(lang)`;
- * the island imports one language only, because every byte is sent to a phone.
+ * so that a missing or misspelt sentence doesn't compile. `words.ts` joins them:
+ * pages, bench and terminal call `<area>Words(lang)`; the island imports one
+ * language only, because every byte is sent to a phone.
  */
 
 export const LANGS = ['en', 'de'] as const;
@@ -23,9 +23,4 @@ export function locale(lang: Lang): string {
 /** True for a language the shop speaks; for text that comes from an address or a file. */
 export function isLang(value: unknown): value is Lang {
   return LANGS.some((lang) => lang === value);
-}
-
-/** Joins one area's languages: gives the function that picks one of them. */
-export function inLanguages<Words>(all: Readonly<Record<Lang, Words>>): (lang: Lang) => Words {
-  return (lang) => all[lang];
 }

@@ -3,7 +3,7 @@ import type { Design } from '#core/design/design.ts';
 import type { Help, SectionAt } from '#core/sizing/sizing.ts';
 import type { Format } from './format.ts';
 import { sentenceOf } from './sentence.ts';
-import type { SizingWords } from './sizing.ts';
+import type { SizingWords } from './words.ts';
 
 /** The section's name; its id where the design has no such section. */
 export function sectionName(design: Design, { strand, section }: SectionAt): string {

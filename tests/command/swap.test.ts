@@ -6,7 +6,7 @@ import { EXIT } from '../../src/command/size/exit.ts';
 import { run } from '../../src/command/size/run.ts';
 import { component, focalBracelet, twoStrands } from '#tests/support/workshop.ts';
 import type { Design } from '#core/design/design.ts';
-import { goodsWords } from '#words/goods.ts';
+import { goodsWords } from '#words/words.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const schema: object = JSON.parse(readFileSync(resolve(root, 'public/schema/size-answer.json'), 'utf8'));

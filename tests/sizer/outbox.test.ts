@@ -6,7 +6,7 @@ import { dropEntry, newEntry, putEntry, readOutbox, type Entry } from '#sizer/or
 import { OUTBOX_KEY } from '#sizer/ordering/model/outboxKey.ts';
 import { createSender } from '#sizer/ordering/model/sender.ts';
 import { endpointOf } from '#sizer/ordering/model/endpoint.ts';
-import { orderWords } from '#words/order.ts';
+import { orderWords } from '#words/words.ts';
 import { decode } from '#order/text.ts';
 import type { Answer, Post, Store } from '#sizer/model/ports.ts';
 import { makeNumber } from '#order/number.ts';

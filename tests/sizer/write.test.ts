@@ -5,7 +5,7 @@ import { checkOrder } from '#order/check.ts';
 import { decode } from '#order/text.ts';
 import { slipLink } from '#order/mail.ts';
 import { LANGS } from '#words/lang.ts';
-import { orderWords } from '#words/order.ts';
+import { orderWords } from '#words/words.ts';
 import { outcomeOf } from '#sizer/model/answer.ts';
 import { choiceOf, shownOf } from '#sizer/model/outcome.ts';
 import { startOf } from '#sizer/model/sizerState.ts';

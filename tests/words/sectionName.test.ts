@@ -4,7 +4,7 @@ import type { Help } from '#core/sizing/sizing.ts';
 import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { helpSentence, sectionName, sectionNames } from '#words/sectionName.ts';
-import { sizingWords } from '#words/sizing.ts';
+import { sizingWords } from '#words/words.ts';
 import { design, section, strand, withComponent } from '#tests/support/workshop.ts';
 
 const upper = strand([section('run', [['ball-8', 1]], { name: 'Agate run' })], { id: 'upper' });

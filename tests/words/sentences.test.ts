@@ -2,11 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { formatFor } from '#words/format.ts';
 import { LANGS } from '#words/lang.ts';
-import { bodyWords } from '#words/body.ts';
-import { orderWords } from '#words/order.ts';
+import { bodyWords, orderWords, sizingWords, terminalWords } from '#words/words.ts';
 import { sentenceOf } from '#words/sentence.ts';
-import { sizingWords } from '#words/sizing.ts';
-import { terminalWords } from '#words/terminal.ts';
 import { sample } from '#tests/order/orders.ts';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');

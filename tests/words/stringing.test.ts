@@ -8,7 +8,7 @@ import { card, design, pendantNecklace, unequalNecklace, withComponent } from '#
 import { formatFor } from '#words/format.ts';
 import { LANGS } from '#words/lang.ts';
 import { sentenceOf } from '#words/sentence.ts';
-import { stringingWords } from '#words/stringing.ts';
+import { stringingWords } from '#words/words.ts';
 
 const guarded = { ...pendantNecklace, ends: { ...pendantNecklace.ends, guard: 'guard' } };
 const narrow = withComponent(guarded, 'ball-8', { holeMm: 0.6 });

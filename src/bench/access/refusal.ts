@@ -1,5 +1,5 @@
 /** The answers to those who are not let in, or who meet a book that can't be opened. */
-import { benchWords } from '#words/bench.ts';
+import { benchWords } from '#words/words.ts';
 import type { BenchProblem } from '#words/benchCodes.ts';
 import { formatFor } from '#words/format.ts';
 import { languageOf } from '../models/frame.ts';

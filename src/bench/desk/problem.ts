@@ -1,7 +1,7 @@
 /** Why the desk doesn't take an order, as problem details (RFC 9457). */
 import type { DeskProblem } from '#words/deskProblem.ts';
 import type { Lang } from '#words/lang.ts';
-import { deskWords } from '#words/desk.ts';
+import { deskWords } from '#words/words.ts';
 
 const STATUS: Readonly<Record<DeskProblem['code'], number>> = {
   'origin-not-allowed': 403,

@@ -2,7 +2,7 @@
 import { mailtoLink } from '#order/mail.ts';
 import type { OrderDocument } from '#order/document.ts';
 import type { Letter, LetterFacts } from '#words/benchCodes.ts';
-import { letterWords } from '#words/letter.ts';
+import { letterWords } from '#words/words.ts';
 
 export const LETTERS: readonly Letter[] = ['question', 'agreed', 'ready', 'sent'];
 

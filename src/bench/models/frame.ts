@@ -1,6 +1,6 @@
 /** What every bench page needs to speak: language, words, formats, the shop. */
 import type { Shop } from '#catalogue/model/catalogue.ts';
-import { benchWords, type BenchWords } from '#words/bench.ts';
+import { type BenchWords, benchWords } from '#words/words.ts';
 import { formatFor, type Format } from '#words/format.ts';
 import { isLang, type Lang } from '#words/lang.ts';
 

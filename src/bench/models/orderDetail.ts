@@ -1,7 +1,7 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
 import { partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { formatMoney } from '#words/format.ts';
-import { orderWords } from '#words/order.ts';
+import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';

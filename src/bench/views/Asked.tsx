@@ -1,5 +1,5 @@
 /** What the buyer asked for and was shown: the same lines as on her slip and in her e-mail. */
-import { orderWords } from '#words/order.ts';
+import { orderWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
 import { FactList, type Fact } from './FactList.tsx';

@@ -2,9 +2,9 @@
 import { careOf } from '#catalogue/facts/care.ts';
 import { cautionsOf } from '#catalogue/facts/cautions.ts';
 import type { Design } from '#core/design/design.ts';
-import { benchCardWords } from '#words/benchCard.ts';
+import { benchCardWords, goodsWords } from '#words/words.ts';
 import { formatList } from '#words/format.ts';
-import { goodsWords, materialName } from '#words/goods.ts';
+import { materialName } from '#words/goods.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
 

@@ -1,5 +1,5 @@
 /** What the maker can do with an order: its state, its day, her notes. Each form says which version she saw. */
-import type { BenchWords } from '#words/bench.ts';
+import type { BenchWords } from '#words/words.ts';
 import { NOTE_CAP } from '../book/change.ts';
 import { STATES, type Entry } from '../book/entry.ts';
 

@@ -1,5 +1,5 @@
 /** What happened to an order, and when, by the maker's clock. */
-import type { BenchWords } from '#words/bench.ts';
+import type { BenchWords } from '#words/words.ts';
 import { formatDate, formatDateTime } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { Event } from '../book/entry.ts';

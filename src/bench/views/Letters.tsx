@@ -1,5 +1,5 @@
 /** Prepared letters: each opens in her own mail program, where she reads and changes it. */
-import type { BenchWords } from '#words/bench.ts';
+import type { BenchWords } from '#words/words.ts';
 import type { Entry } from '../book/entry.ts';
 import type { Draft } from '../letters/letters.ts';
 

@@ -1,5 +1,5 @@
 /** The order book's list: filter, table, pages. */
-import type { BenchWords } from '#words/bench.ts';
+import type { BenchWords } from '#words/words.ts';
 import { formatDate } from '#words/format.ts';
 import { STATES, type State } from '../book/entry.ts';
 import type { Frame } from '../models/frame.ts';

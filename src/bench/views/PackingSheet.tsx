@@ -1,5 +1,5 @@
 /** The slip that lies in the parcel. */
-import { benchCardWords } from '#words/benchCard.ts';
+import { benchCardWords } from '#words/words.ts';
 import { formatDate } from '#words/format.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';

@@ -1,5 +1,5 @@
 /** Finding a piece, however old, to string it again. */
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
 import type { PieceRow } from '../models/pieceList.ts';
 

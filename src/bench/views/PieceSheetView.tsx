@@ -1,8 +1,7 @@
 /** A piece's own bench card, as listed or in the size she gives. */
 import { SITS } from '#core/design/choice.ts';
-import { orderWords } from '#words/order.ts';
+import { orderWords, sizingWords } from '#words/words.ts';
 import { sentenceOf } from '#words/sentence.ts';
-import { sizingWords } from '#words/sizing.ts';
 import type { Frame } from '../models/frame.ts';
 import type { PieceSheet } from '../models/pieceSheet.ts';
 import { CardHead } from './card/CardHead.tsx';

@@ -6,10 +6,7 @@ import { stringing } from '#core/instructions/stringing.ts';
 import type { StrandCard } from '#core/instructions/card.ts';
 import type { Stringing } from '#core/instructions/stringing.ts';
 import type { Format } from '#words/format.ts';
-import { stringingWords } from '#words/stringing.ts';
-import type { StringingWords } from '#words/stringing.ts';
-import { terminalWords } from '#words/terminal.ts';
-import type { TerminalWords } from '#words/terminal.ts';
+import { type StringingWords, type TerminalWords, stringingWords, terminalWords } from '#words/words.ts';
 import { nameOf } from './names.ts';
 import type { Subject } from './subject.ts';
 

@@ -2,7 +2,7 @@
 import type { Fitted } from '#core/sizing/target.ts';
 import type { Design, Strand } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
-import { terminalWords } from '#words/terminal.ts';
+import { terminalWords } from '#words/words.ts';
 import { isFar } from './measured.ts';
 import type { StrandFound } from './measured.ts';
 import { nameOf } from './names.ts';

@@ -5,13 +5,15 @@ import type { Candidate, Help, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import { finishedLengthMm } from '#core/design/loopParts.ts';
 import type { Format } from '#words/format.ts';
-import { goodsWords } from '#words/goods.ts';
 import type { Lang } from '#words/lang.ts';
 import { helpSentence, sectionName, sectionNames } from '#words/sectionName.ts';
-import { sizingWords } from '#words/sizing.ts';
-import type { SizingWords } from '#words/sizing.ts';
-import { terminalWords } from '#words/terminal.ts';
-import type { TerminalWords } from '#words/terminal.ts';
+import {
+  type SizingWords,
+  type TerminalWords,
+  goodsWords,
+  sizingWords,
+  terminalWords,
+} from '#words/words.ts';
 import { cardLines } from './card.ts';
 import { nameOf } from './names.ts';
 import type { Options } from './options.ts';

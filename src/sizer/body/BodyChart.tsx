@@ -1,6 +1,6 @@
 /** The piece as it is worn on a body like the wearer's; the length can be set by where it should hang. */
 import { useMemo, useState } from 'preact/hooks';
-import type { BodyWords } from '#words/body.ts';
+import type { BodyWords } from '#words/words.ts';
 import type { BodyChartProps } from './model/props.ts';
 import { lengthName } from './model/lengthName.ts';
 import { collarNeckMm } from './model/lay.ts';

@@ -1,6 +1,6 @@
 /** The piece laid on one body, with what is said of it. */
 import { useMemo } from 'preact/hooks';
-import type { BodyWords } from '#words/body.ts';
+import type { BodyWords } from '#words/words.ts';
 import { limitsOf } from '../model/limits.ts';
 import { STEP_MM } from '../model/slider.ts';
 import { layOn, leastRound, lengthAt, nearestTo, nextLength, type Laid } from './model/lay.ts';

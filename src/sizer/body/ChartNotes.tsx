@@ -1,7 +1,7 @@
 /** What the chart says under its picture: where the piece hangs, how sure that is, and a child's cautions. */
 import type { AssumptionCode } from '#core/body/assumptions.ts';
 import type { Lie } from '#core/body/lie.ts';
-import type { BodyWords } from '#words/body.ts';
+import type { BodyWords } from '#words/words.ts';
 import type { Format } from '#words/format.ts';
 
 export type ChartNotesProps = {

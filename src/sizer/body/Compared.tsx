@@ -1,5 +1,5 @@
 /** The lengths kept to compare with the present one. */
-import type { BodyWords } from '#words/body.ts';
+import type { BodyWords } from '#words/words.ts';
 
 export type ComparedProps = {
   readonly words: BodyWords;

@@ -1,6 +1,5 @@
 /** Who will wear it, as far as the buyer cares to say. */
-import type { BodyWords } from '#words/body.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { BodyWords, SizingWords } from '#words/words.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { Choices } from '../controls/Choices.tsx';

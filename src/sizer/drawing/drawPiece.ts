@@ -4,7 +4,7 @@ import { drawLoop } from '#draw/drawings/loop.ts';
 import { drawStraight } from '#draw/drawings/straight.ts';
 import { airMm, drawWrist } from '#draw/drawings/wrist.ts';
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import type { BuyerUnit } from '../model/sizerState.ts';
 import type { PieceForSizer } from '../model/input.ts';
 import type { DrawnView } from './views.ts';

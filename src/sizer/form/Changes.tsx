@@ -2,7 +2,7 @@
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import { netChange, type PartChange } from '../model/changes.ts';
 import type { Sized } from '../model/outcome.ts';
 

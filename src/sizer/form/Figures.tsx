@@ -1,6 +1,6 @@
 /** What the buyer would get, in figures. */
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import type { PieceFigures } from '../model/figures.ts';
 
 export type FiguresProps = {

@@ -3,7 +3,7 @@ import type { Help } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
 import { helpSentence } from '#words/sectionName.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 
 export type HelpsProps = {
   readonly words: SizingWords;

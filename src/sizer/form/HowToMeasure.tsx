@@ -1,6 +1,6 @@
 /** How to measure, in words and a line drawing, for each measure a piece can be sized by. Built into the page. */
 import type { Measure } from '#core/design/choice.ts';
-import type { MeasuringWords } from '#words/measuring.ts';
+import type { MeasuringWords } from '#words/words.ts';
 import { MeasurePicture } from './MeasurePicture.tsx';
 
 export type HowToMeasureProps = {

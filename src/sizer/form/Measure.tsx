@@ -4,7 +4,7 @@ import { parseLength } from '#core/units/length.ts';
 import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { sentenceOf } from '#words/sentence.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import { sliderRange } from '../model/slider.ts';
 import type { BuiltPiece, PieceForSizer } from '../model/input.ts';
 import { MeasureField } from './MeasureField.tsx';

@@ -1,5 +1,5 @@
 /** Where the measure is written, with its unit, a slider, and what is wrong with it. */
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import type { SliderRange } from '../model/slider.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import { Choices } from '../controls/Choices.tsx';

@@ -1,7 +1,7 @@
 /** Where ordering starts; the form is fetched when it is wanted. */
 import { useEffect, useState } from 'preact/hooks';
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import type { Store } from '../model/ports.ts';
 import type { ShopForSizer } from '../model/input.ts';
 import type { OrderingProps } from '../ordering/Ordering.tsx';

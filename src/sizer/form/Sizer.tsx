@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import type { BodyChartProps } from '../body/model/props.ts';
 import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';

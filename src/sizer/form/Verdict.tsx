@@ -4,7 +4,7 @@ import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
 import { sectionNames } from '#words/sectionName.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import type { Sized } from '../model/outcome.ts';
 import { Choices } from '../controls/Choices.tsx';
 import { Helps } from './Helps.tsx';

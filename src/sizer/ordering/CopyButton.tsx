@@ -1,6 +1,6 @@
 /** Copies a mail's text; where the browser won't, shows it to be copied by hand. */
 import { useState } from 'preact/hooks';
-import type { OrderWords } from '#words/order.ts';
+import type { OrderWords } from '#words/words.ts';
 
 export function CopyButton({
   words,

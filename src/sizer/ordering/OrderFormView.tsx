@@ -2,7 +2,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { CAPS } from '#order/document.ts';
 import type { Format } from '#words/format.ts';
-import type { OrderWords } from '#words/order.ts';
+import type { OrderWords } from '#words/words.ts';
 import type { OrderRow } from '#words/orderFacts.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { PostTarget } from '../model/input.ts';

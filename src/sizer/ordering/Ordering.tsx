@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import type { OrderWords } from '#words/order.ts';
+import type { OrderWords } from '#words/words.ts';
 import type { ShopForSizer } from '../model/input.ts';
 import { browserClock } from '../adapters/browserClock.ts';
 import { randomByte } from '../adapters/randomByte.ts';

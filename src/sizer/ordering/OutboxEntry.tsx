@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { slipLink } from '#order/mail.ts';
 import { formatDateTime, formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import type { OrderWords } from '#words/order.ts';
+import type { OrderWords } from '#words/words.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { ShopForSizer } from '../model/input.ts';
 import { localZone } from '../adapters/localZone.ts';

@@ -1,6 +1,6 @@
 /** The outbox joined to Preact: its entries, what is being sent, and what the buyer can do. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { OrderWords } from '#words/order.ts';
+import type { OrderWords } from '#words/words.ts';
 import type { PostTarget } from '../model/input.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import { browserClock } from '../adapters/browserClock.ts';

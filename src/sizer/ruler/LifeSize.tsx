@@ -1,6 +1,6 @@
 /** The switch to life size; the first time, the screen is measured. */
 import { useEffect, useState } from 'preact/hooks';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import { useLoaded, type ComponentModule, type Loader } from '../controls/useLoaded.ts';
 import { recallPixels, rememberPixels } from './model/pixels.ts';

@@ -1,6 +1,6 @@
 /** Measures the screen: an outline of a bank card, brought to the width of a real one. */
 import { useState } from 'preact/hooks';
-import type { ScreenWords } from '#words/screen.ts';
+import type { ScreenWords } from '#words/words.ts';
 import { CARD_MM, LEAST_PX_PER_MM, MOST_PX_PER_MM, NOMINAL_PX_PER_MM } from './model/pixels.ts';
 
 export type ScreenRulerProps = {

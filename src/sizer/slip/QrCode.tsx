@@ -1,7 +1,7 @@
 /** A picture code of the slip's address. */
 import { useMemo } from 'preact/hooks';
 import { renderSVG } from 'uqr';
-import type { SlipWords } from '#words/slip.ts';
+import type { SlipWords } from '#words/words.ts';
 
 /** Longer texts make a code too fine for a phone to read off paper. */
 const MOST_TEXT = 1200;

@@ -1,7 +1,6 @@
 /** What a slip is made with. */
 import type { Lang } from '#words/lang.ts';
-import type { OrderWords } from '#words/order.ts';
-import type { SlipWords } from '#words/slip.ts';
+import type { OrderWords, SlipWords } from '#words/words.ts';
 
 export type SlipProps = {
   /** Address of a piece's page with `{id}` in it. */

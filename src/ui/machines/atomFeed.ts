@@ -1,7 +1,7 @@
 /** New pieces as an Atom feed (RFC 4287). */
 import { textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 import { address } from '../site/addresses.ts';
 import { sharePath } from '../pictures/share.ts';
 import { xml } from './xml.ts';

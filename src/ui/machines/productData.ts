@@ -1,7 +1,7 @@
 /** A piece as schema.org knows it: a product with one offer. */
 import { textsOf, type Piece, type Shop, type Status } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 import { majorAmount } from './majorAmount.ts';
 
 type Args = {

@@ -3,7 +3,7 @@ import { designIn, textsOf, type Piece } from '#catalogue/model/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
 import { formatList } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 import { mainParts } from './partsList.ts';
 
 export function cardAlt(piece: Piece, lang: Lang): string {

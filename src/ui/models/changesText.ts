@@ -2,7 +2,7 @@
 import type { Design } from '#core/design/design.ts';
 import { formatLength } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 import type { SizeRow } from './sizeRows.ts';
 
 /** Components added or left out against the piece as shown, all sections together. */

@@ -8,7 +8,7 @@ import { describe, usual } from '#core/sizing/usual.ts';
 import { drawBoard } from '#draw/drawings/board.ts';
 import { drawLoop } from '#draw/drawings/loop.ts';
 import type { Lang } from '#words/lang.ts';
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 import { cardAlt } from './cardAlt.ts';
 
 const partCount = ({ design }: Piece): number =>

@@ -4,7 +4,7 @@ import { usual } from '#core/sizing/usual.ts';
 import { expand } from '#core/design/expand.ts';
 import { drawStraight } from '#draw/drawings/straight.ts';
 import type { Lang } from '#words/lang.ts';
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 import { cardAlt } from './cardAlt.ts';
 
 /** @param idPrefix unique on the page */

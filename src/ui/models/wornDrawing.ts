@@ -9,8 +9,7 @@ import { drawBody, type WornStrand } from '#draw/drawings/body.ts';
 import { airMm, drawWrist } from '#draw/drawings/wrist.ts';
 import { formatFor, formatLength } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import { pageWords } from '#words/pages.ts';
-import { sizingWords } from '#words/sizing.ts';
+import { pageWords, sizingWords } from '#words/words.ts';
 
 export type WornDrawing = { readonly svg: string; readonly note: string };
 

@@ -1,7 +1,7 @@
 /** Bands that prices and lengths are looked through by, named in the reader's words. */
 import { formatLength, formatMoney } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 
 /** Where price bands part, in the currency's whole units. */
 const PRICES = [30, 50, 75, 100, 150, 250] as const;

@@ -3,7 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, it } from 'vitest';
 import { answerOrder } from '#bench/desk/desk.ts';
 import { problemResponse } from '#bench/desk/problem.ts';
-import { deskWords } from '#words/desk.ts';
+import { deskWords } from '#words/words.ts';
 import type { DeskProblem } from '#words/deskProblem.ts';
 import { demoCatalogue, openShop, orderFor, post } from './shop.ts';
 

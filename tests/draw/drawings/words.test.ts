@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { airMm, drawWrist } from '#draw/drawings/wrist.ts';
 import { drawBoard } from '#draw/drawings/board.ts';
 import { formatFor } from '#words/format.ts';
-import { sizingWords } from '#words/sizing.ts';
+import { sizingWords } from '#words/words.ts';
 import { pieces, usualSequences } from '../designs.ts';
 
 function piece(id: string) {

@@ -7,7 +7,7 @@ import { majorAmount } from '#ui/machines/majorAmount.ts';
 import { pieceJson } from '#ui/machines/pieceJson.ts';
 import { productData } from '#ui/machines/productData.ts';
 import { xml } from '#ui/machines/xml.ts';
-import { pageWords } from '#words/pages.ts';
+import { pageWords } from '#words/words.ts';
 
 const { catalogue } = readCatalogue('content');
 if (catalogue === null) throw new Error('the demo content has problems');

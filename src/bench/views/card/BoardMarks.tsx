@@ -1,6 +1,6 @@
 /** The marks on the bead board, both ways from zero; strands with the same marks share them. */
 import type { Board } from '#core/instructions/board.ts';
-import type { BenchCardWords } from '#words/benchCard.ts';
+import type { BenchCardWords } from '#words/words.ts';
 import type { Format } from '#words/format.ts';
 
 type Props = {

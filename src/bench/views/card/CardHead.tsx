@@ -1,6 +1,6 @@
 /** The head of a card: the piece, whose it is, and its figures in one line. */
 import type { ComponentChildren } from 'preact';
-import { benchCardWords } from '#words/benchCard.ts';
+import { benchCardWords } from '#words/words.ts';
 import type { PieceCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
 import { FactList, type Fact } from '../FactList.tsx';

@@ -1,8 +1,7 @@
 /** The bench card: one sheet to string from, on screen and on paper. */
 import type { ComponentChildren } from 'preact';
-import { benchCardWords } from '#words/benchCard.ts';
 import { sectionName } from '#words/sectionName.ts';
-import { stringingWords } from '#words/stringing.ts';
+import { benchCardWords, stringingWords } from '#words/words.ts';
 import { namesIn, plainNamesIn, type PieceCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
 import { densityOf } from '../../models/density.ts';

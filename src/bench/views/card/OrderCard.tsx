@@ -1,7 +1,6 @@
 /** The bench card of an order. */
-import { benchCardWords } from '#words/benchCard.ts';
+import { benchCardWords, orderWords } from '#words/words.ts';
 import { formatDate } from '#words/format.ts';
-import { orderWords } from '#words/order.ts';
 import type { BenchCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
 import type { OrderDetail } from '../../models/orderDetail.ts';

@@ -3,7 +3,7 @@ import { drawBoard } from '#draw/drawings/board.ts';
 import { drawEnds } from '#draw/drawings/ends.ts';
 import { drawNumbered } from '#draw/drawings/numbered.ts';
 import { drawStraight } from '#draw/drawings/straight.ts';
-import type { BenchCardWords } from '#words/benchCard.ts';
+import type { BenchCardWords } from '#words/words.ts';
 import type { PieceCard } from '../../models/benchCard.ts';
 
 type Props = { readonly bench: PieceCard; readonly unit: 'in' | 'cm'; readonly words: BenchCardWords };

@@ -1,5 +1,5 @@
 /** Every component in stringing order, grouped by section, each group with a box to tick. */
-import type { BenchCardWords } from '#words/benchCard.ts';
+import type { BenchCardWords } from '#words/words.ts';
 import type { Format } from '#words/format.ts';
 import type { Group } from '../../models/groups.ts';
 import { groupText } from '../../models/groups.ts';

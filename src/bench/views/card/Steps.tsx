@@ -1,6 +1,6 @@
 /** The steps, each at its moment, each with a box to tick. */
 import type { StepCode } from '#core/instructions/steps.ts';
-import type { BenchCardWords } from '#words/benchCard.ts';
+import type { BenchCardWords } from '#words/words.ts';
 import type { StepLine } from '../../models/stepList.ts';
 
 /** Steps that guard eyes and hands stand out. */

@@ -1,7 +1,6 @@
 /** Wire, cut, ends, pendant, strength: what to take from the drawers before the first bead. */
-import type { BenchCardWords } from '#words/benchCard.ts';
+import type { BenchCardWords, StringingWords } from '#words/words.ts';
 import type { Format } from '#words/format.ts';
-import type { StringingWords } from '#words/stringing.ts';
 import type { Stringing } from '#core/instructions/stringing.ts';
 import { FactList, type Fact } from '../FactList.tsx';
 

@@ -1,7 +1,7 @@
 /** What the island hands to the chart of a body. */
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/sizing.ts';
+import type { SizingWords } from '#words/words.ts';
 import type { BuyerUnit } from '../../model/sizerState.ts';
 import type { PieceForSizer } from '../../model/input.ts';
 

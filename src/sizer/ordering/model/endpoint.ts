@@ -1,7 +1,7 @@
 /** How an order is put for whoever takes posts, and how the answer is read. */
 import { encode } from '#order/text.ts';
 import { foldCompact } from '#order/mail.ts';
-import type { OrderWords } from '#words/order.ts';
+import type { OrderWords } from '#words/words.ts';
 import type { PostTarget } from '../../model/input.ts';
 import type { Answer } from '../../model/ports.ts';
 import { readDeskAnswer, readFormAnswer, type SendResult } from './sendResult.ts';

@@ -8,7 +8,7 @@ import { mailBody, mailtoLink } from '#order/mail.ts';
 import { makeNumber } from '#order/number.ts';
 import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import type { OrderWords } from '#words/order.ts';
+import type { OrderWords } from '#words/words.ts';
 import type { OrderFacts } from '#words/orderFacts.ts';
 import type { PieceForSizer } from '../../model/input.ts';
 import { quantityOf, tidyForm, type OrderForm } from './form.ts';

@@ -1,0 +1,104 @@
+/**
+ * Every area of words, by language: `pageWords('de')` gives the German texts of
+ * the public pages. For the build, the bench and the terminal; the island
+ * imports one language's file only, because every byte is sent to a phone.
+ */
+import { bench as benchDe } from './de/bench.ts';
+import { benchCard as benchCardDe } from './de/benchCard.ts';
+import { body as bodyDe } from './de/body.ts';
+import { catalogue as catalogueDe } from './de/catalogue.ts';
+import { desk as deskDe } from './de/desk.ts';
+import { goods as goodsDe } from './de/goods.ts';
+import { letter as letterDe } from './de/letter.ts';
+import { measuring as measuringDe } from './de/measuring.ts';
+import { order as orderDe } from './de/order.ts';
+import { pages as pagesDe } from './de/pages.ts';
+import { sizing as sizingDe } from './de/sizing.ts';
+import { slip as slipDe } from './de/slip.ts';
+import { stringing as stringingDe } from './de/stringing.ts';
+import { strip as stripDe } from './de/strip.ts';
+import { terminal as terminalDe } from './de/terminal.ts';
+import { bench as benchEn } from './en/bench.ts';
+import { benchCard as benchCardEn } from './en/benchCard.ts';
+import { body as bodyEn } from './en/body.ts';
+import { catalogue as catalogueEn } from './en/catalogue.ts';
+import { desk as deskEn } from './en/desk.ts';
+import { goods as goodsEn } from './en/goods.ts';
+import { letter as letterEn } from './en/letter.ts';
+import { measuring as measuringEn } from './en/measuring.ts';
+import { order as orderEn } from './en/order.ts';
+import { pages as pagesEn } from './en/pages.ts';
+import type { screen as screenEn } from './en/screen.ts';
+import { sizing as sizingEn } from './en/sizing.ts';
+import { slip as slipEn } from './en/slip.ts';
+import { stringing as stringingEn } from './en/stringing.ts';
+import { strip as stripEn } from './en/strip.ts';
+import { terminal as terminalEn } from './en/terminal.ts';
+import type { Lang } from './lang.ts';
+
+/** Gives the function that picks one language of an area. */
+function inLanguages<Words>(all: Readonly<Record<Lang, Words>>): (lang: Lang) => Words {
+  return (lang) => all[lang];
+}
+
+/** The maker's side. */
+export type BenchWords = typeof benchEn;
+export const benchWords = inLanguages<BenchWords>({ de: benchDe, en: benchEn });
+
+/** Headings of the bench card and of the sheets for a parcel. */
+export type BenchCardWords = typeof benchCardEn;
+export const benchCardWords = inLanguages<BenchCardWords>({ de: benchCardDe, en: benchCardEn });
+
+/** The body chart. */
+export type BodyWords = typeof bodyEn;
+export const bodyWords = inLanguages<BodyWords>({ de: bodyDe, en: bodyEn });
+
+/** What is wrong with an authored entry, and how to mend it. */
+export const catalogueWords = inLanguages({ de: catalogueDe, en: catalogueEn });
+
+/** The desk's answers. */
+export type DeskWords = typeof deskEn;
+export const deskWords = inLanguages<DeskWords>({ de: deskDe, en: deskEn });
+
+/** Materials, colours, closings, cautions and care. */
+export type GoodsWords = typeof goodsEn;
+export const goodsWords = inLanguages<GoodsWords>({ de: goodsDe, en: goodsEn });
+
+/** Letters to the buyer. */
+export type LetterWords = typeof letterEn;
+export const letterWords = inLanguages<LetterWords>({ de: letterDe, en: letterEn });
+
+/** How to measure. */
+export type MeasuringWords = typeof measuringEn;
+export const measuringWords = inLanguages<MeasuringWords>({ de: measuringDe, en: measuringEn });
+
+/** The order form, the outbox and the e-mail. */
+export type OrderWords = typeof orderEn;
+export const orderWords = inLanguages<OrderWords>({ de: orderDe, en: orderEn });
+
+/** The public pages. */
+export type PageWords = typeof pagesEn;
+export const pageWords = inLanguages<PageWords>({ de: pagesDe, en: pagesEn });
+
+/** Measuring the screen. */
+export type ScreenWords = typeof screenEn;
+
+/** Sizing. */
+export type SizingWords = typeof sizingEn;
+export const sizingWords = inLanguages<SizingWords>({ de: sizingDe, en: sizingEn });
+
+/** The buyer's slip. */
+export type SlipWords = typeof slipEn;
+export const slipWords = inLanguages<SlipWords>({ de: slipDe, en: slipEn });
+
+/** What is strung: bench card and terminal. */
+export type StringingWords = typeof stringingEn;
+export const stringingWords = inLanguages<StringingWords>({ de: stringingDe, en: stringingEn });
+
+/** The measuring strip. */
+export type StripWords = typeof stripEn;
+export const stripWords = inLanguages<StripWords>({ de: stripDe, en: stripEn });
+
+/** The terminal. */
+export type TerminalWords = typeof terminalEn;
+export const terminalWords = inLanguages<TerminalWords>({ de: terminalDe, en: terminalEn });
