@@ -12,6 +12,6 @@ export function unlessTooLarge<Answer>(answer: () => Answer): Answer | Refused {
     return answer();
   } catch (error) {
     if (!(error instanceof TooLarge)) throw error;
-    return refuse({ code: 'design', problems: [{ code: 'too-large', at: 'strands', args: {} }] });
+    return refuse({ code: 'search-limit' });
   }
 }

@@ -94,6 +94,8 @@ export type SizingProblem =
   | { readonly code: 'stock'; readonly component: string; readonly have: number; readonly need: number }
   /** No size suits all strands: one is never below `leastMm`, another never above `mostMm`, in the first strand's measure. */
   | { readonly code: 'strands-apart'; readonly leastMm: number; readonly mostMm: number }
+  /** The search ran into its cap before it was through, so no answer is claimed. */
+  | { readonly code: 'search-limit' }
   | { readonly code: 'design'; readonly problems: readonly ValidationError[] };
 
 /** In place of an answer where there is none. */

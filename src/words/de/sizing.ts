@@ -64,6 +64,8 @@ const problems: Sentences<SizingProblem> = {
     `Die Stränge dieses Stücks kommen auf keine gemeinsame Größe: Einer ist nie unter ${f.length(leastMm)}, ein anderer nie über ${f.length(mostMm)}. Bitte schreiben Sie der Werkstatt.`,
   stock: ({ have, need }, f) =>
     `Für dieses Stück sind nicht genug Perlen da: ${f.number(have)} von mindestens ${f.number(need)}. Bitte schreiben Sie der Werkstatt.`,
+  'search-limit': () =>
+    'Für dieses Stück gibt es mehr Möglichkeiten, als sich hier durchsehen lassen. Bitte schreiben Sie der Werkstatt.',
   design: () =>
     'Der Plan dieses Stücks hat einen Fehler, darum lässt es sich hier nicht bemessen. Bitte schreiben Sie der Werkstatt.',
 };

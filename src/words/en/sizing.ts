@@ -58,6 +58,8 @@ const problems: Sentences<SizingProblem> = {
     `The strands of this piece don’t come to one size: one is never below ${f.length(leastMm)}, another never above ${f.length(mostMm)}. Please write to the shop.`,
   stock: ({ have, need }, f) =>
     `There aren’t enough beads left for this piece: ${f.number(have)} of the ${f.number(need)} it needs at the least. Please write to the shop.`,
+  'search-limit': () =>
+    'There are more ways to bring this piece to size than can be looked through here. Please write to the shop.',
   design: () => 'The plan of this piece has a fault, so it can’t be sized here. Please write to the shop.',
 };
 

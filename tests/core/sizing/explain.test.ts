@@ -89,7 +89,7 @@ describe('refused with its reason', () => {
     const reckoned = many.strands[0]!.sections.map(() => ({ count: 500, sd: 100 }));
     expect(explainPiece(many, 0, lengths(30_000, { reckoned }))).toEqual({
       status: 'refused',
-      problem: { code: 'design', problems: [{ code: 'too-large', at: 'strands', args: {} }] },
+      problem: { code: 'search-limit' },
     });
   });
 });

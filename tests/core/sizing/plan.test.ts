@@ -155,7 +155,7 @@ describe('too large to search', () => {
   };
   const refused = {
     status: 'refused',
-    problem: { code: 'design', problems: [{ code: 'too-large', at: 'strands', args: {} }] },
+    problem: { code: 'search-limit' },
   };
 
   test('is refused: no answer is claimed', () => {
