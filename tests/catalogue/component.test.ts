@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
-import { checkDesign } from '#core/design/check/check.ts';
+import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component } from '#core/design/component.ts';
 import { contentFolder } from './contentFolder.ts';
 
@@ -62,6 +62,6 @@ describe('defaults kind to the maker', () => {
 
   it('makes nothing that the core would refuse', () => {
     const { catalogue } = readCatalogue(new URL('../../content', import.meta.url).pathname);
-    for (const { design } of catalogue!.pieces) expect(checkDesign(design)).toEqual([]);
+    for (const { design } of catalogue!.pieces) expect(validateDesign(design)).toEqual([]);
   });
 });

@@ -4,7 +4,7 @@ import { resolve } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
-import { checkDesign } from '#core/design/check/check.ts';
+import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Design } from '#core/design/design.ts';
 import { random, randomDesign, randomStrands } from '#tests/core/random.ts';
 import { damage } from '#tests/support/damage.ts';
@@ -39,7 +39,7 @@ describe('a design', () => {
       const of = random(seed);
       const broken = plain(damage(of, plain(of.pick(demo))));
       const fits = matches(broken);
-      const problems = checkDesign(broken as Design);
+      const problems = validateDesign(broken as Design);
       // That a component's id is its key no JSON Schema can say.
       const ofShape = problems.filter(
         ({ code, at }) => code === 'bad-shape' && !/^components\..*\.id$/.test(at),

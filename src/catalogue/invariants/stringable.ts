@@ -1,5 +1,5 @@
 /** The piece can be strung: holes take the wire, the crimp grips, the clasp has room. */
-import { checkDesign } from '#core/design/check/check.ts';
+import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component } from '#core/design/component.ts';
 import { chooseCover, chooseCrimp, crimpFit, WIRES_IN_CRIMP } from '#core/design/ends/crimp.ts';
 import { checkTail } from '#core/instructions/tail.ts';
@@ -178,7 +178,7 @@ export function assertStringable(
   rules: Rules,
   stock: Stock,
 ): { problems: Problem[]; notes: Problem[] } {
-  const problems = checkDesign(design).map((one) =>
+  const problems = validateDesign(design).map((one) =>
     retell(entry, design, writtenAt(one.at, strands), one, stock, rules),
   );
   if (problems.length > 0) return { problems, notes: [] };

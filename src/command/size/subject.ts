@@ -5,7 +5,7 @@ import { readRules } from '#catalogue/load/readShop.ts';
 import { report } from '#catalogue/read/problem.ts';
 import { designIn, namedComponents, partNamesIn, textsOf } from '#catalogue/model/catalogue.ts';
 import type { Catalogue, Piece, Shop } from '#catalogue/model/catalogue.ts';
-import { checkDesign } from '#core/design/check/check.ts';
+import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component } from '#core/design/component.ts';
 import { rulePrice } from '#core/sizing/price/price.ts';
 import type { Rules } from '#core/design/rules.ts';
@@ -131,9 +131,9 @@ export function designFrom(text: string, folder: string, asked: Asked): SubjectR
   if (text.length > MOST_INPUT) return refuse({ code: 'input-too-long', most: MOST_INPUT });
   const parsed = parse(text);
   if ('message' in parsed) return refuse({ code: 'not-json', message: parsed.message });
-  // `checkDesign` is total: it takes whatever was parsed for what it is.
+  // `validateDesign` is total: it takes whatever was parsed for what it is.
   const design = parsed.value as Design;
-  const problems = checkDesign(design);
+  const problems = validateDesign(design);
   if (problems.length > 0) return refuse({ code: 'design', problems });
   const { rules, unit, stock, problems: written } = aroundDesign(folder, asked);
   if (rules === null) return refuse({ code: 'catalogue', report: report(written, asked.lang) });

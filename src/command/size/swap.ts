@@ -1,6 +1,6 @@
 /** A piece with another clasp, ring or pendant than it is listed with. */
 import { near } from '#catalogue/read/near.ts';
-import { checkDesign } from '#core/design/check/check.ts';
+import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component } from '#core/design/component.ts';
 import type { ValidationError } from '#core/design/validationError.ts';
 import type { Design } from '#core/design/design.ts';
@@ -105,7 +105,7 @@ export function swapped(
   const rings = listed.hanging?.rings ?? [];
   const hung = pendant === null ? closed : withHanging(closed, { pendant: pendant.id, rings }, [pendant]);
   const design = bare ? withHanging(hung, null) : hung;
-  const problems = checkDesign(design);
+  const problems = validateDesign(design);
   if (problems.length > 0) return { problem: { code: 'design', problems } };
   return { design, swaps: swapsOf(listed, design) };
 }

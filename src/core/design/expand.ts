@@ -58,7 +58,7 @@ function sideByMiddle(strung: readonly Placed[]): Placed[] {
  * Every strand in stringing order, clasp end to ring end: crimp (with its
  * cover, if any), the sections, cover and crimp. Clasp, ring, wire loops and
  * what hangs from the wire aren't in it. A covered crimp is listed and marked
- * `covered`. Unknown components are passed over; `checkDesign` names them.
+ * `covered`. Unknown components are passed over; `validateDesign` names them.
  */
 export function expand(design: Design, counts: Counts): Placed[][] {
   return design.strands.map((strand, index) => {

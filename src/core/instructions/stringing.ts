@@ -60,7 +60,7 @@ function strandCard(
 
 function endsCard(design: Design, rules: Rules, chainUsedMm: number): EndsCard {
   const { ends, components, wire } = design;
-  // A design that lacks its crimp never passes `checkDesign`; here it only may not throw.
+  // A design that lacks its crimp never passes `validateDesign`; here it only may not throw.
   const crimp = components[ends.crimp] ?? { id: ends.crimp, holeMm: 0, closedMm: null };
   const cover = ends.cover === null ? undefined : components[ends.cover];
   const guard = ends.guard === null ? undefined : components[ends.guard];
@@ -78,7 +78,7 @@ function endsCard(design: Design, rules: Rules, chainUsedMm: number): EndsCard {
 
 /**
  * All of the bench card, recomputed from a candidate's sequences.
- * @param design one that `checkDesign` passes; @param candidate what is to be strung.
+ * @param design one that `validateDesign` passes; @param candidate what is to be strung.
  */
 export function stringing(design: Design, rules: Rules, candidate: Candidate, hand: Hand): Stringing {
   const advice = adviseHand(design, hand, candidate.counts);

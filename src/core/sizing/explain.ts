@@ -1,5 +1,5 @@
 /** The counts behind a finished piece: what a maker has who has the piece and a ruler, but no plan. */
-import { checkDesign } from '../design/check/check.ts';
+import { validateDesign } from '../design/validate/validateDesign.ts';
 import { explain, type Explanation, type Reckoned } from '../solver/explain.ts';
 import type { Design, Section } from '../design/design.ts';
 import { measureOf } from './job.ts';
@@ -50,7 +50,7 @@ function sound(found: Found, sections: number): boolean {
  * @param design the kinds of component and their motifs; its counts serve only where none were taken.
  */
 export function explainPiece(design: Design, strand: number, found: Found): Explained {
-  const problems = checkDesign(design);
+  const problems = validateDesign(design);
   if (problems.length > 0) return refuse({ code: 'design', problems });
   const sections = design.strands[strand]?.sections;
   if (sections === undefined || !sound(found, sections.length)) {

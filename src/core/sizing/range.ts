@@ -1,5 +1,5 @@
 /** Every size that a piece can be made in. */
-import { checkDesign } from '../design/check/check.ts';
+import { validateDesign } from '../design/validate/validateDesign.ts';
 import { coverOf, intersect, type Interval } from '../solver/cover.ts';
 import type { StrandLimits } from '../solver/fit.ts';
 import { toMm, toNm } from '../solver/outcome.ts';
@@ -80,7 +80,7 @@ function rangeSound(design: Design, rules: Rules): Range {
  * there. One piece is made, so the whole stock counts. Nothing is thrown.
  */
 export function range(design: Design, rules: Rules): Range {
-  const problems = checkDesign(design);
+  const problems = validateDesign(design);
   if (problems.length > 0) return refuse({ code: 'design', problems });
   return unlessTooLarge(() => rangeSound(design, rules));
 }

@@ -1,5 +1,5 @@
 /** A buyer's choice in, the piece she would get out. */
-import { checkDesign } from '../design/check/check.ts';
+import { validateDesign } from '../design/validate/validateDesign.ts';
 import type { Design } from '../design/design.ts';
 import type { Choice } from '../design/choice.ts';
 import { refuse } from './refused.ts';
@@ -26,7 +26,7 @@ export function size(
   choice: Choice,
   listed: Design = design,
 ): Sizing {
-  const problems = [...checkDesign(design), ...(listed === design ? [] : checkDesign(listed))];
+  const problems = [...validateDesign(design), ...(listed === design ? [] : validateDesign(listed))];
   if (problems.length > 0) return refuse({ code: 'design', problems });
   return sizeChecked(design, rules, listedMinor, choice, listed);
 }

@@ -67,7 +67,7 @@ function sizeSound(design: Design, rules: Rules, listing: Listing, choice: Choic
 }
 
 /**
- * `size` for a design that `checkDesign` finds nothing wrong with: a catalogue's,
+ * `size` for a design that `validateDesign` finds nothing wrong with: a catalogue's,
  * checked when the page was built. Dragging a slider need not check it again.
  * A design that isn't sound may give any answer, or throw.
  */

@@ -10,7 +10,7 @@ export type PieceForSizer = {
   /** In the page's language. */
   readonly name: string;
   readonly revision: string;
-  /** Without fault by `checkDesign`, as every piece of a catalogue that was built is. */
+  /** Without fault by `validateDesign`, as every piece of a catalogue that was built is. */
   readonly design: Design;
   /** Price at the usual counts, minor units of `rules.currency`. */
   readonly listedMinor: number;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Joint } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
 import { joinsOf } from '#core/design/joins.ts';
-import { told } from '#tests/support/checked.ts';
+import { told } from '#tests/support/validated.ts';
 import { COMPONENTS, component, pendantNecklace } from '#tests/support/workshop.ts';
 
 const ring = (id: string, joint: Joint) => ({ ...COMPONENTS['ring']!, id, joint });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { checkDesign } from '#core/design/check/check.ts';
+import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import type { Design, PieceKind } from '#core/design/design.ts';
@@ -61,7 +61,7 @@ it('any design the check lets by gives a card without a NaN, whatever its measur
     fc.property(odd, (from) => {
       const of = designOf(from);
       // Holes at random are often too small; the card has to stand that too.
-      const grave = checkDesign(of).filter(
+      const grave = validateDesign(of).filter(
         ({ code }) => !code.endsWith('too-small') && code !== 'bad-measure',
       );
       fc.pre(grave.length === 0);

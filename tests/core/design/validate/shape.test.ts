@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import * as caps from '#core/design/caps.ts';
-import { ball, changed, codes, found, told } from '#tests/support/checked.ts';
+import { ball, changed, codes, found, told } from '#tests/support/validated.ts';
 import { design, pendantNecklace, section } from '#tests/support/workshop.ts';
 
 describe('what isn’t a design', () => {

@@ -2,7 +2,7 @@
 import type { Design } from '../design.ts';
 import type { ValidationError } from '../validationError.ts';
 import type { ComponentKind } from '../component.ts';
-import { tell } from './shape.ts';
+import { report } from './shape.ts';
 
 type Named = { readonly id: string; readonly at: string; readonly kinds: readonly ComponentKind[] };
 
@@ -43,7 +43,7 @@ function namedByStrands({ strands }: Design): Named[] {
 }
 
 /** @returns true where every name is known, so that later checks may look each up. */
-export function checkNames(design: Design, problems: ValidationError[]): boolean {
+export function validateNames(design: Design, problems: ValidationError[]): boolean {
   let known = true;
   for (const { id, at, kinds } of [
     ...namedByStrands(design),
@@ -53,9 +53,9 @@ export function checkNames(design: Design, problems: ValidationError[]): boolean
     const component = Object.hasOwn(design.components, id) ? design.components[id] : undefined;
     if (component === undefined) {
       known = false;
-      tell(problems, 'unknown-component', at, { component: id });
+      report(problems, 'unknown-component', at, { component: id });
     } else if (!kinds.includes(component.kind)) {
-      tell(problems, 'wrong-kind', at, { component: id, kind: component.kind, kinds: kinds.join(', ') });
+      report(problems, 'wrong-kind', at, { component: id, kind: component.kind, kinds: kinds.join(', ') });
     }
   }
   return known;

@@ -5,9 +5,9 @@ import { holeForWiresMm, takes } from '../../geometry/packing.ts';
 import type { Design } from '../design.ts';
 import { joinsOf } from '../joins.ts';
 import type { ValidationError } from '../validationError.ts';
-import { tell } from './shape.ts';
+import { report } from './shape.ts';
 
-function checkStrung(design: Design, problems: ValidationError[]): void {
+function validateStrung(design: Design, problems: ValidationError[]): void {
   const needMm = design.wire.diameterMm;
   const told = new Set<string>();
   design.strands.forEach((strand, s) => {
@@ -17,26 +17,26 @@ function checkStrung(design: Design, problems: ValidationError[]): void {
         if (takes(holeMm, needMm) || told.has(id)) continue;
         told.add(id);
         const args = { component: id, holeMm, needMm, wire: design.wire.id };
-        tell(problems, 'hole-too-small', `strands.${s}.sections.${k}`, args);
+        report(problems, 'hole-too-small', `strands.${s}.sections.${k}`, args);
       }
     });
   });
 }
 
-function checkCrimp(design: Design, problems: ValidationError[]): void {
+function validateCrimp(design: Design, problems: ValidationError[]): void {
   const { ends, wire, components } = design;
   const crimp = components[ends.crimp];
   if (crimp === undefined) return;
   const needMm = holeForWiresMm(WIRES_IN_CRIMP, wire.diameterMm) ?? 0;
   if (!takes(crimp.holeMm, needMm)) {
     const args = { component: crimp.id, holeMm: crimp.holeMm, needMm, wires: WIRES_IN_CRIMP };
-    tell(problems, 'crimp-too-small', 'ends.crimp', args);
+    report(problems, 'crimp-too-small', 'ends.crimp', args);
   }
   const cover = ends.cover === null ? undefined : components[ends.cover];
   const covered = cover === undefined ? null : coverFit(cover, crimp);
   if (covered?.fit === 'tight') {
     const { takesMm, closedMm } = covered;
-    tell(problems, 'cover-wrong', 'ends.cover', {
+    report(problems, 'cover-wrong', 'ends.cover', {
       component: covered.cover,
       crimp: crimp.id,
       takesMm,
@@ -46,21 +46,21 @@ function checkCrimp(design: Design, problems: ValidationError[]): void {
 }
 
 /** A closed ring can't be opened for a closed loop. */
-function checkJoins(design: Design, problems: ValidationError[]): void {
+function validateJoins(design: Design, problems: ValidationError[]): void {
   for (const { place, ring, hangs } of joinsOf(design).unjoined) {
-    tell(problems, 'ring-closed', `hanging.rings.${place}`, { component: ring, hangs });
+    report(problems, 'ring-closed', `hanging.rings.${place}`, { component: ring, hangs });
   }
 }
 
-export function checkHoles(design: Design, problems: ValidationError[]): void {
-  checkStrung(design, problems);
-  checkCrimp(design, problems);
-  checkJoins(design, problems);
+export function validateHoles(design: Design, problems: ValidationError[]): void {
+  validateStrung(design, problems);
+  validateCrimp(design, problems);
+  validateJoins(design, problems);
   const guard = design.ends.guard === null ? undefined : design.components[design.ends.guard];
   if (guard === undefined) return;
   const { holeMm, needMm, passes } = checkGuard(guard, design.wire.diameterMm);
   if (!passes) {
-    tell(problems, 'hole-too-small', 'ends.guard', {
+    report(problems, 'hole-too-small', 'ends.guard', {
       component: guard.id,
       holeMm,
       needMm,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import * as caps from '#core/design/caps.ts';
 import type { Component } from '#core/design/component.ts';
 import type { Design, Section, Strand } from '#core/design/design.ts';
-import { ball, codes, found, told } from '#tests/support/checked.ts';
+import { ball, codes, found, told } from '#tests/support/validated.ts';
 import {
   ALL,
   design,

@@ -5,8 +5,8 @@ import { MOST_PROBLEMS, MOST_TEXT } from '../caps.ts';
 /** Collects what is wrong with `value`, found at path `at`. */
 export type Checker = (value: unknown, at: string, problems: ValidationError[]) => void;
 
-/** Every problem found so far, plus this one; past the cap nothing more is told. */
-export function tell(
+/** Every problem found so far, plus this one; past the cap nothing more is reported. */
+export function report(
   problems: ValidationError[],
   code: ValidationError['code'],
   at: string,
@@ -21,7 +21,7 @@ const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
 const want =
   (what: string, holds: (value: unknown) => boolean): Checker =>
   (value, at, problems) => {
-    if (!holds(value)) tell(problems, 'bad-shape', at, { want: what });
+    if (!holds(value)) report(problems, 'bad-shape', at, { want: what });
   };
 
 export const flag = want('true or false', (value) => typeof value === 'boolean');
@@ -42,9 +42,9 @@ export const number =
   (least: number, most: number): Checker =>
   (value, at, problems) => {
     if (typeof value !== 'number' || !Number.isFinite(value)) {
-      tell(problems, 'bad-shape', at, { want: 'number' });
+      report(problems, 'bad-shape', at, { want: 'number' });
     } else if (value < least || value > most) {
-      tell(problems, value > most ? 'too-large' : 'bad-measure', at, { value, least, most });
+      report(problems, value > most ? 'too-large' : 'bad-measure', at, { value, least, most });
     }
   };
 
@@ -52,7 +52,7 @@ export const number =
 export const whole =
   (least: number, most: number): Checker =>
   (value, at, problems) => {
-    if (!Number.isInteger(value)) tell(problems, 'bad-shape', at, { want: 'whole number' });
+    if (!Number.isInteger(value)) report(problems, 'bad-shape', at, { want: 'whole number' });
     else number(least, most)(value, at, problems);
   };
 
@@ -72,8 +72,8 @@ export const optional =
 export const list =
   (check: Checker, most: number): Checker =>
   (value, at, problems) => {
-    if (!Array.isArray(value)) tell(problems, 'bad-shape', at, { want: 'list' });
-    else if (value.length > most) tell(problems, 'too-large', at, { value: value.length, least: 0, most });
+    if (!Array.isArray(value)) report(problems, 'bad-shape', at, { want: 'list' });
+    else if (value.length > most) report(problems, 'too-large', at, { value: value.length, least: 0, most });
     // `Array.from` also visits the holes of a sparse list, which `forEach` passes over.
     else Array.from(value).forEach((entry, index) => check(entry, `${at}.${index}`, problems));
   };
@@ -83,7 +83,7 @@ export const fields =
   (checks: Readonly<Record<string, Checker>>): Checker =>
   (value, at, problems) => {
     if (!isObject(value)) {
-      tell(problems, 'bad-shape', at, { want: 'object' });
+      report(problems, 'bad-shape', at, { want: 'object' });
       return;
     }
     for (const [name, check] of Object.entries(checks)) {
@@ -100,10 +100,10 @@ export const table =
   (check: Checker, most: number): Checker =>
   (value, at, problems) => {
     if (!isObject(value)) {
-      tell(problems, 'bad-shape', at, { want: 'object' });
+      report(problems, 'bad-shape', at, { want: 'object' });
       return;
     }
     const entries = Object.entries(value);
-    if (entries.length > most) tell(problems, 'too-large', at, { value: entries.length, least: 0, most });
+    if (entries.length > most) report(problems, 'too-large', at, { value: entries.length, least: 0, most });
     else for (const [name, entry] of entries) check(entry, `${at}.${name}`, problems);
   };

@@ -1,11 +1,11 @@
-/** Short forms of what `checkDesign` finds, and damage to hand it. */
-import { checkDesign } from '#core/design/check/check.ts';
+/** Short forms of what `validateDesign` finds, and damage to hand it. */
+import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component } from '#core/design/component.ts';
 import type { ValidationError } from '#core/design/validationError.ts';
 import type { Design } from '#core/design/design.ts';
-import { design, withComponent } from '#tests/support/workshop.ts';
+import { design, withComponent } from './workshop.ts';
 
-export const found = (of: unknown): ValidationError[] => checkDesign(of as Design);
+export const found = (of: unknown): ValidationError[] => validateDesign(of as Design);
 export const told = (of: unknown) => found(of).map(({ code, at, args }) => [code, at, args]);
 export const codes = (of: unknown) => found(of).map(({ code, at }) => `${code} ${at}`);
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as caps from '#core/design/caps.ts';
-import { changed, codes, found } from '#tests/support/checked.ts';
+import { changed, codes, found } from '#tests/support/validated.ts';
 import { ALL, COMPONENTS, design } from '#tests/support/workshop.ts';
 
 describe('hostile input', () => {

@@ -1,11 +1,11 @@
 /** Whether a design can be computed and strung at all. */
 import type { ValidationError } from '../validationError.ts';
 import type { Design } from '../design.ts';
-import { checkCounts } from './counts.ts';
+import { validateCounts } from './counts.ts';
 import { designShape } from './designShape.ts';
-import { checkHoles } from './holes.ts';
-import { checkMeasures } from './measures.ts';
-import { checkNames } from './names.ts';
+import { validateHoles } from './holes.ts';
+import { validateMeasures } from './measures.ts';
+import { validateNames } from './names.ts';
 
 /**
  * Every problem of a design, not only the first. Total: any JSON value may be
@@ -15,13 +15,13 @@ import { checkNames } from './names.ts';
  * names that don't exist aren't looked up. The doubled wire of the tail
  * depends on the counts and the shop's tail: see `ends/tail.ts`.
  */
-export function checkDesign(design: Design): ValidationError[] {
+export function validateDesign(design: Design): ValidationError[] {
   const problems: ValidationError[] = [];
   designShape(design, '', problems);
   if (problems.length > 0) return problems;
-  checkMeasures(design, problems);
-  const known = checkNames(design, problems);
-  checkCounts(design, problems);
-  if (known) checkHoles(design, problems);
+  validateMeasures(design, problems);
+  const known = validateNames(design, problems);
+  validateCounts(design, problems);
+  if (known) validateHoles(design, problems);
   return problems;
 }
