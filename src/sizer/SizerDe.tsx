@@ -2,9 +2,9 @@ import { sizing } from '#words/de/sizing.ts';
 import { Sizer, type SizerLanguage, type SizerProps } from './form/Sizer.tsx';
 
 const load: SizerLanguage['load'] = {
-  ordering: () => import('./ordering/OrderingDe.tsx'),
-  chart: () => import('./body/BodyChartDe.tsx'),
-  ruler: () => import('./ruler/ScreenRulerDe.tsx'),
+  order: () => import('#words/de/order.ts'),
+  body: () => import('#words/de/body.ts'),
+  screen: () => import('#words/de/screen.ts'),
 };
 
 /** The island in German. */

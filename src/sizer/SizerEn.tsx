@@ -2,9 +2,9 @@ import { sizing } from '#words/en/sizing.ts';
 import { Sizer, type SizerLanguage, type SizerProps } from './form/Sizer.tsx';
 
 const load: SizerLanguage['load'] = {
-  ordering: () => import('./ordering/OrderingEn.tsx'),
-  chart: () => import('./body/BodyChartEn.tsx'),
-  ruler: () => import('./ruler/ScreenRulerEn.tsx'),
+  order: () => import('#words/en/order.ts'),
+  body: () => import('#words/en/body.ts'),
+  screen: () => import('#words/en/screen.ts'),
 };
 
 /** The island in English: one language’s words, so that a phone gets no other. */

@@ -1,18 +1,16 @@
 /** The piece as it is worn on a body like the wearer's; the length can be set by where it should hang. */
 import { useMemo, useState } from 'preact/hooks';
-import type { BodyWords } from '#words/words.ts';
-import type { BodyChartProps } from './model/props.ts';
 import { lengthName } from './model/lengthName.ts';
 import { collarNeckMm } from './model/lay.ts';
 import { bodyOf, UNKNOWN_WEARER } from './model/wearerForm.ts';
-import { Chart } from './Chart.tsx';
+import { Chart, type BodyChartProps } from './Chart.tsx';
 import { Compared } from './Compared.tsx';
 import { WearerFields } from './WearerFields.tsx';
 
 /** Two kept lengths and the present one: three in one chart. */
 const MOST_KEPT = 2;
 
-export function BodyChart(props: BodyChartProps & { readonly words: BodyWords }) {
+export function BodyChart(props: BodyChartProps) {
   const { words, sizingWords, format, id, piece, candidate, unit, girthMm, onLength } = props;
   const [form, setForm] = useState(UNKNOWN_WEARER);
   const [kept, setKept] = useState<readonly number[]>([]);

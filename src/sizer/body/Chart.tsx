@@ -1,11 +1,14 @@
 /** The piece laid on one body, with what is said of it. */
 import { useMemo } from 'preact/hooks';
-import type { BodyWords } from '#words/words.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import type { Format } from '#words/format.ts';
+import type { BodyWords, SizingWords } from '#words/words.ts';
 import { limitsOf } from '../model/limits.ts';
 import { STEP_MM } from '../model/slider.ts';
 import { layOn, leastRound, lengthAt, nearestTo, nextLength, type Laid } from './model/lay.ts';
 import type { WearerBody } from './model/wearerForm.ts';
-import type { BodyChartProps } from './model/props.ts';
+import type { BuyerUnit } from '../model/sizerState.ts';
+import type { PieceForSizer } from '../model/input.ts';
 import { ChartNotes } from './ChartNotes.tsx';
 import { ChartPicture } from './ChartPicture.tsx';
 
@@ -22,8 +25,23 @@ function depthFor({ strands }: Laid): number {
   return Math.max(LEAST_DEPTH_MM, ...lowest);
 }
 
-type ChartProps = BodyChartProps & {
+/** What the form hands to the chart of a body. */
+export type BodyChartProps = {
   readonly words: BodyWords;
+  readonly sizingWords: SizingWords;
+  readonly format: Format;
+  readonly id: string;
+  readonly piece: PieceForSizer;
+  readonly candidate: Candidate;
+  readonly unit: BuyerUnit;
+  /** The neck that the buyer sizes by, mm; null where she goes by length. */
+  readonly girthMm: number | null;
+  /** The length asked for; the candidate's own where none was. */
+  readonly wantedMm: number;
+  readonly onLength: (mm: number) => void;
+};
+
+type ChartProps = BodyChartProps & {
   readonly body: Extract<WearerBody, { ok: true }>;
   readonly kept: readonly number[];
   /** A length and, where it has one, its name. */

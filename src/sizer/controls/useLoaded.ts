@@ -1,10 +1,7 @@
-/** A module that is fetched when it is first wanted. */
+/** Modules that are fetched when they are first wanted. */
 import { useEffect, useState } from 'preact/hooks';
-import type { ComponentType } from 'preact';
 
 export type Loader<Module> = () => Promise<Module>;
-/** A module whose default export is a component. */
-export type ComponentModule<Props> = { readonly default: ComponentType<Props> };
 
 export type Loaded<Module> = {
   /** Null until it is there. */
@@ -12,6 +9,14 @@ export type Loaded<Module> = {
   /** True where fetching it failed, as without a network; wanting it again tries again. */
   readonly failed: boolean;
 };
+
+/** Two modules fetched at once, as a component and its words. */
+export const both =
+  <One, Other>(one: Loader<One>, other: Loader<Other>): Loader<One & Other> =>
+  async () => {
+    const [first, second] = await Promise.all([one(), other()]);
+    return { ...first, ...second };
+  };
 
 export function useLoaded<Module>(load: Loader<Module>, wanted: boolean): Loaded<Module> {
   const [loaded, setLoaded] = useState<Loaded<Module>>({ module: null, failed: false });

@@ -1,13 +1,13 @@
 /** Where ordering starts; the form is fetched when it is wanted. */
 import { useEffect, useState } from 'preact/hooks';
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { Lang } from '#words/lang.ts';
+import type { OrderWords, SizingWords } from '#words/words.ts';
 import type { Store } from '../model/ports.ts';
 import type { ShopForSizer } from '../model/input.ts';
-import type { OrderingProps } from '../ordering/Ordering.tsx';
 import { OUTBOX_KEY } from '../ordering/model/outboxKey.ts';
 import type { OrderItem } from '../ordering/model/write.ts';
-import { useLoaded, type ComponentModule, type Loader } from '../controls/useLoaded.ts';
+import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 
 export type OrderSlotProps = {
   readonly words: SizingWords;
@@ -16,16 +16,19 @@ export type OrderSlotProps = {
   readonly store: Store;
   /** Null until there is a size to order. */
   readonly item: OrderItem | null;
-  readonly load: Loader<ComponentModule<OrderingProps>>;
+  readonly lang: Lang;
+  readonly loadWords: Loader<{ readonly order: OrderWords }>;
 };
 
-export function OrderSlot({ words, format, shop, store, item, load }: OrderSlotProps) {
+const loadOrdering = () => import('../ordering/Ordering.tsx');
+
+export function OrderSlot({ words, format, shop, store, item, lang, loadWords }: OrderSlotProps) {
   const [open, setOpen] = useState(false);
   const [pending, setPending] = useState(false);
   // An order that waits from an earlier visit goes on its way without being asked.
   useEffect(() => setPending((store.read(OUTBOX_KEY) ?? '[]') !== '[]'), []);
   // Fetched as soon as there is something to order, so that a lost network later does no harm.
-  const { module, failed } = useLoaded(load, open || pending || item !== null);
+  const { module, failed } = useLoaded(both(loadOrdering, loadWords), open || pending || item !== null);
   const mail = `mailto:${shop.email}`;
   return (
     <div class="sizer-order">
@@ -38,7 +41,9 @@ export function OrderSlot({ words, format, shop, store, item, load }: OrderSlotP
         </>
       )}
       {module !== null && (
-        <module.default
+        <module.Ordering
+          words={module.order}
+          lang={lang}
           shop={shop}
           format={format}
           item={open ? item : null}

@@ -2,15 +2,14 @@
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Candidate } from '#core/sizing/sizing.ts';
-import type { BodyChartProps } from '../body/model/props.ts';
+import type { BodyWords, ScreenWords } from '#words/words.ts';
 import type { DrawnPiece } from '../drawing/drawPiece.ts';
 import { VIEWS, type DrawnView, type View } from '../drawing/views.ts';
 import type { PieceForSizer } from '../model/input.ts';
 import { LifeSize } from '../ruler/LifeSize.tsx';
-import type { ScreenRulerProps } from '../ruler/ScreenRuler.tsx';
 import { useLifeSize } from '../ruler/useLifeSize.ts';
 import { Choices } from '../controls/Choices.tsx';
-import { useLoaded, type ComponentModule, type Loader } from '../controls/useLoaded.ts';
+import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 
 export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
   readonly piece: PieceForSizer;
@@ -18,8 +17,8 @@ export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
   readonly candidate: Candidate | null;
   /** Finished length asked for, mm; null where none was. */
   readonly wantedMm: number | null;
-  readonly loadChart: Loader<ComponentModule<BodyChartProps>>;
-  readonly loadRuler: Loader<ComponentModule<ScreenRulerProps>>;
+  readonly loadChartWords: Loader<{ readonly body: BodyWords }>;
+  readonly loadRulerWords: Loader<{ readonly screen: ScreenWords }>;
   readonly onLength: (mm: number) => void;
   /** The piece as it is in the shop, drawn when the page was built: stands until the drawing code is there. */
   readonly built: ComponentChildren;
@@ -45,19 +44,22 @@ export function Picture(props: PictureProps) {
       <div ref={frame} class="sizer-picture-frame" data-life-size={pxPerMm !== null}>
         {view === 'worn' ? <Worn {...props} /> : <Drawing {...props} view={view} />}
       </div>
-      <LifeSize words={words} id={id} load={props.loadRuler} onChange={setPxPerMm} />
+      <LifeSize words={words} id={id} loadWords={props.loadRulerWords} onChange={setPxPerMm} />
     </div>
   );
 }
 
+const loadChart = () => import('../body/BodyChart.tsx');
+
 /** The body chart, fetched when it is first looked at. */
-function Worn({ words, loadChart, onLength, candidate, wantedMm, ...props }: PictureProps) {
-  const { module, failed } = useLoaded(loadChart, true);
+function Worn({ words, loadChartWords, onLength, candidate, wantedMm, ...props }: PictureProps) {
+  const { module, failed } = useLoaded(both(loadChart, loadChartWords), true);
   if (module === null || candidate === null)
     return <p role="status">{failed ? words.partFailed : words.loading}</p>;
   return (
-    <module.default
+    <module.BodyChart
       {...props}
+      words={module.body}
       sizingWords={words}
       candidate={candidate}
       wantedMm={wantedMm ?? candidate.fittedMm}

@@ -3,21 +3,18 @@ import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { BodyWords, OrderWords, ScreenWords, SizingWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
-import type { BodyChartProps } from '../body/model/props.ts';
 import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts';
-import type { OrderingProps } from '../ordering/Ordering.tsx';
 import type { OrderItem } from '../ordering/model/write.ts';
-import type { ScreenRulerProps } from '../ruler/ScreenRuler.tsx';
 import { Announcement } from './Announcement.tsx';
 import { Picture } from './Picture.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
 import { OrderSlot } from './OrderSlot.tsx';
-import type { ComponentModule, Loader } from '../controls/useLoaded.ts';
+import type { Loader } from '../controls/useLoaded.ts';
 import { useSeen } from '../controls/useSeen.ts';
 import { useSizer } from './useSizer.ts';
 import { Verdict } from './Verdict.tsx';
@@ -38,11 +35,11 @@ export type SizerProps = {
 export type SizerLanguage = {
   readonly lang: Lang;
   readonly words: SizingWords;
-  /** Parts that are fetched when they are wanted, in that language. */
+  /** Words of the parts that are fetched when they are wanted. */
   readonly load: {
-    readonly ordering: Loader<ComponentModule<OrderingProps>>;
-    readonly chart: Loader<ComponentModule<BodyChartProps>>;
-    readonly ruler: Loader<ComponentModule<ScreenRulerProps>>;
+    readonly order: Loader<{ readonly order: OrderWords }>;
+    readonly body: Loader<{ readonly body: BodyWords }>;
+    readonly screen: Loader<{ readonly screen: ScreenWords }>;
   };
 };
 
@@ -94,8 +91,8 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
             unit={state.unit}
             claspSide={advice?.boardSide ?? 'left'}
             wantedMm={wantedOf(sizing)}
-            loadChart={load.chart}
-            loadRuler={load.ruler}
+            loadChartWords={load.body}
+            loadRulerWords={load.screen}
             onLength={handle.takeLength}
             built={picture}
           />
@@ -107,7 +104,8 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
               shop={shop}
               store={browserStore}
               item={itemOf(piece, lang, state, outcome)}
-              load={load.ordering}
+              lang={lang}
+              loadWords={load.order}
             />
           )}
         </div>

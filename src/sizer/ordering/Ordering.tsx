@@ -20,16 +20,11 @@ export type OrderingProps = {
   /** What would be ordered; null: no form, only the orders that stand. */
   readonly item: OrderItem | null;
   readonly onOrdered: () => void;
+  readonly lang: Lang;
+  readonly words: OrderWords;
 };
 
-export function Ordering({
-  shop,
-  format,
-  item,
-  onOrdered,
-  lang,
-  words,
-}: OrderingProps & { readonly lang: Lang; readonly words: OrderWords }) {
+export function Ordering({ shop, format, item, onOrdered, lang, words }: OrderingProps) {
   const outbox = useOutbox(shop.postTo, words);
   const [ordered, setOrdered] = useState(0);
   const list = useRef<HTMLHeadingElement>(null);

@@ -1,24 +1,25 @@
 /** The switch to life size; the first time, the screen is measured. */
 import { useEffect, useState } from 'preact/hooks';
-import type { SizingWords } from '#words/words.ts';
+import type { ScreenWords, SizingWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
-import { useLoaded, type ComponentModule, type Loader } from '../controls/useLoaded.ts';
+import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 import { recallPixels, rememberPixels } from './model/pixels.ts';
-import type { ScreenRulerProps } from './ScreenRuler.tsx';
 
 export type LifeSizeProps = {
   readonly words: SizingWords;
   readonly id: string;
-  readonly load: Loader<ComponentModule<ScreenRulerProps>>;
+  readonly loadWords: Loader<{ readonly screen: ScreenWords }>;
   /** Pixels a millimetre while life size is on, else null. */
   readonly onChange: (pxPerMm: number | null) => void;
 };
 
-export function LifeSize({ words, id, load, onChange }: LifeSizeProps) {
+const loadRuler = () => import('./ScreenRuler.tsx');
+
+export function LifeSize({ words, id, loadWords, onChange }: LifeSizeProps) {
   const [on, setOn] = useState(false);
   const [measured, setMeasured] = useState<number | null>(null);
   const [measuring, setMeasuring] = useState(false);
-  const { module, failed } = useLoaded(load, measuring);
+  const { module, failed } = useLoaded(both(loadRuler, loadWords), measuring);
   useEffect(() => setMeasured(recallPixels(browserStore)), []);
   useEffect(() => onChange(on ? measured : null), [on, measured]);
   const turn = (next: boolean) => {
@@ -42,7 +43,9 @@ export function LifeSize({ words, id, load, onChange }: LifeSizeProps) {
         </button>
       )}
       {measuring && failed && <p role="status">{words.partFailed}</p>}
-      {measuring && module !== null && <module.default id={id} pxPerMm={measured} onMeasured={keep} />}
+      {measuring && module !== null && (
+        <module.ScreenRuler words={module.screen} id={id} pxPerMm={measured} onMeasured={keep} />
+      )}
     </div>
   );
 }

@@ -8,17 +8,13 @@ export type ScreenRulerProps = {
   /** As measured before, null where never. */
   readonly pxPerMm: number | null;
   readonly onMeasured: (pxPerMm: number) => void;
+  readonly words: ScreenWords;
 };
 
 /** A hundredth of a pixel a millimetre: under a pixel over the whole card. */
 const STEP_PX_PER_MM = 0.01;
 
-export function ScreenRuler({
-  id,
-  pxPerMm,
-  onMeasured,
-  words,
-}: ScreenRulerProps & { readonly words: ScreenWords }) {
+export function ScreenRuler({ id, pxPerMm, onMeasured, words }: ScreenRulerProps) {
   const [now, setNow] = useState(pxPerMm ?? NOMINAL_PX_PER_MM);
   const size = { width: `${CARD_MM.width * now}px`, height: `${CARD_MM.height * now}px` };
   return (

@@ -5,8 +5,12 @@ import { sentenceOf } from '#words/sentence.ts';
 import { formatFor } from '#words/format.ts';
 import { askPieceName, readableId } from './pieceName.ts';
 import { keepOffline } from './keepOffline.ts';
-import type { SlipLanguage, SlipProps } from './props.ts';
-import { SlipSheet } from './SlipSheet.tsx';
+import { SlipSheet, type SlipLanguage } from './SlipSheet.tsx';
+
+export type SlipProps = {
+  /** Address of a piece's page with `{id}` in it. */
+  readonly pieceAddress: string;
+};
 
 export function Slip({ pieceAddress, lang, words, orderWords }: SlipProps & SlipLanguage) {
   const address = useAddress();

@@ -1,7 +1,6 @@
 import { order } from '#words/de/order.ts';
 import { slip } from '#words/de/slip.ts';
-import type { SlipProps } from './props.ts';
-import { Slip } from './Slip.tsx';
+import { Slip, type SlipProps } from './Slip.tsx';
 
 /** The slip in German. */
 export default function SlipDe(props: SlipProps) {

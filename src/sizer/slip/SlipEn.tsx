@@ -1,7 +1,6 @@
 import { order } from '#words/en/order.ts';
 import { slip } from '#words/en/slip.ts';
-import type { SlipProps } from './props.ts';
-import { Slip } from './Slip.tsx';
+import { Slip, type SlipProps } from './Slip.tsx';
 
 /** The slip in English. */
 export default function SlipEn(props: SlipProps) {

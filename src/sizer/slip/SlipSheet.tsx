@@ -3,12 +3,19 @@ import { useState } from 'preact/hooks';
 import type { OrderDocument } from '#order/document.ts';
 import { encode } from '#order/text.ts';
 import { formatDateTime, formatFor } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import type { OrderWords, SlipWords } from '#words/words.ts';
 import { localZone } from '../adapters/localZone.ts';
 import { saveFile } from '../adapters/saveFile.ts';
 import { Rows } from '../controls/Rows.tsx';
 import { unitOfOrder } from '../ordering/model/write.ts';
 import { QrCode } from './QrCode.tsx';
-import type { SlipLanguage } from './props.ts';
+
+export type SlipLanguage = {
+  readonly lang: Lang;
+  readonly words: SlipWords;
+  readonly orderWords: OrderWords;
+};
 
 export type SlipSheetProps = SlipLanguage & {
   readonly order: OrderDocument;
