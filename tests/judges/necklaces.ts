@@ -51,10 +51,9 @@ export function necklace(
     problem: { sections: made, stock },
     measure: {
       of: spanNm,
-      evenFrom: made.map(() => 0),
-      evenAboveNm: -Infinity,
-      rough: spanNm,
-      roughNm: 0,
+      least: spanNm,
+      most: spanNm,
+      zeroApart: false,
       guessNm: (counts) => spanNm(counts).lowNm,
       guessOffNm: 0,
       eachNm: eachHundredths.map((each) => each * NM),

@@ -8,7 +8,7 @@
  */
 import type { Part } from './part.ts';
 
-export type Taut = {
+export type Taut = Junctions & {
   /** Parts in the loop. */
   count: number;
   /** Index, in the caller's order, of part 0. */
@@ -17,10 +17,6 @@ export type Taut = {
   lengthMm: number;
   /** Half of each part's across, mm; one more entry repeats part 0. */
   readonly halfAcross: Float64Array;
-  /** Neighbours that turn by t are `straight·cos(t/2) + rim·sin(t/2) + round` apart, mm. */
-  readonly straight: Float64Array;
-  readonly rim: Float64Array;
-  readonly round: Float64Array;
   /** Turn at each junction, rad. */
   readonly turn: Float64Array;
   /** Distance of each part from the next, mm. */
@@ -85,12 +81,34 @@ export function outlinesOf(parts: readonly Part[]): Outlines {
   };
 }
 
+/** Neighbours that turn by t are `straight·cos(t/2) + rim·sin(t/2) + round` apart, mm. */
+export type Junctions = {
+  readonly straight: Float64Array;
+  readonly rim: Float64Array;
+  readonly round: Float64Array;
+};
+
+/** Notes at a place of `into` how far apart two kinds keep as neighbours. */
+export function setJunction(
+  into: Junctions,
+  at: number,
+  { halfAlong, halfAcross, rounding }: Outlines,
+  one: number,
+  other: number,
+): void {
+  const cOne = rounding[one]!;
+  const cOther = rounding[other]!;
+  into.straight[at] = halfAlong[one]! - cOne + halfAlong[other]! - cOther;
+  into.rim[at] = 2 * Math.min(halfAcross[one]! - cOne, halfAcross[other]! - cOther);
+  into.round[at] = cOne + cOther;
+}
+
 /**
  * Loads a loop: the first `count` entries of `sequence`, each the kind of one
  * part. Every kind must have a positive along and across.
  */
 export function loadTaut(taut: Taut, outlines: Outlines, sequence: Int32Array, count: number): void {
-  const { halfAlong, halfAcross, rounding } = outlines;
+  const { halfAlong, halfAcross } = outlines;
   let first = 0;
   let length = 0;
   for (let index = 0; index < count; index += 1) {
@@ -105,13 +123,8 @@ export function loadTaut(taut: Taut, outlines: Outlines, sequence: Int32Array, c
   for (let index = 0, at = first; index < count; index += 1) {
     at = at + 1 === count ? 0 : at + 1;
     const next = sequence[at]!;
-    const cHere = rounding[here]!;
-    const cNext = rounding[next]!;
-    const straight = halfAlong[here]! - cHere + halfAlong[next]! - cNext;
     taut.halfAcross[index] = halfAcross[here]!;
-    taut.straight[index] = straight;
-    taut.rim[index] = 2 * Math.min(halfAcross[here]! - cHere, halfAcross[next]! - cNext);
-    taut.round[index] = cHere + cNext;
+    setJunction(taut, index, outlines, here, next);
     here = next;
   }
   taut.halfAcross[count] = taut.halfAcross[0]!;
@@ -201,6 +214,11 @@ function steeringTan(half: number): number {
  */
 export function sweep(taut: Taut, radiusMm: number): void {
   layDistances(taut);
+  drawTaut(taut, radiusMm);
+}
+
+/** Draws the strand taut round a cylinder of this radius with its parts as far apart as `toNext` and `reach` say. */
+export function drawTaut(taut: Taut, radiusMm: number): void {
   hull(taut, radiusMm);
   const { corners, corner, halfAcross, toNext, reach, leftCos, leftLean, rightLean } = taut;
   let angle = 0;

@@ -1,6 +1,7 @@
 /** The counts behind a finished piece: what a maker has who has the piece and a ruler, but no plan. */
 import { validateDesign } from '../design/validate/validateDesign.ts';
 import { explain, type Explanation, type Reckoned } from '../solver/explain.ts';
+import type { Limits } from '../solver/stretches.ts';
 import type { Design, Section } from '../design/design.ts';
 import { measureOf } from './job.ts';
 import { refuse, unlessTooLarge } from './refused.ts';
@@ -24,6 +25,9 @@ export type Explained =
 const GLANCE_SHARE = 0.15;
 /** Explanations told at the most. */
 const MOST_EXPLANATIONS = 10;
+
+/** A finished piece needn't keep to what the maker allows today. */
+const anyCount: Limits = () => [0, Infinity];
 
 function atAGlance(sections: readonly Section[]): Reckoned[] {
   return sections.map(({ usual, role }) => ({
@@ -60,6 +64,6 @@ export function explainPiece(design: Design, strand: number, found: Found): Expl
   const evidence = { measuredMm: found.mm, rulerSdMm: found.sdMm, reckoned };
   return unlessTooLarge(() => ({
     status: 'explained',
-    explanations: explain(measureOf(design, strand, found.of), evidence, MOST_EXPLANATIONS),
+    explanations: explain(measureOf(design, strand, found.of, anyCount), evidence, MOST_EXPLANATIONS),
   }));
 }

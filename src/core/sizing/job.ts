@@ -4,6 +4,7 @@ import { girthMeasure } from '../solver/girth.ts';
 import { lengthMeasure, type Measure } from '../solver/measure.ts';
 import { fewestCounts, fitProblem, stockLeft, type FitProblem } from '../solver/problem.ts';
 import type { Search } from '../solver/questions.ts';
+import type { Limits } from '../solver/stretches.ts';
 import { searchOf } from '../solver/search.ts';
 import type { Counts, Design } from '../design/design.ts';
 import { nestingOf, type Nesting } from './nest.ts';
@@ -40,9 +41,15 @@ function takenElsewhere(design: Design, strand: number, chosen: Counts): Map<str
   return taken;
 }
 
-/** A strand's measure. It remembers what it has measured, and doesn't hang on the stock. */
-export function measureOf(design: Design, strand: number, fitted: Fitted): Measure {
-  return (fitted === 'length' ? lengthMeasure : girthMeasure)(design, strand, wholeChainMm(design));
+/**
+ * A strand's measure. It remembers what it has measured, and doesn't hang on the stock.
+ * @param limits what counts may be asked about; the maker's where it isn't given.
+ */
+export function measureOf(design: Design, strand: number, fitted: Fitted, limits?: Limits): Measure {
+  const chainMm = wholeChainMm(design);
+  return fitted === 'length'
+    ? lengthMeasure(design, strand, chainMm)
+    : girthMeasure(design, strand, chainMm, limits);
 }
 
 /**

@@ -69,10 +69,12 @@ export function inStock(problem: FitProblem, counts: readonly number[]): boolean
   });
 }
 
-/** A section that reaches from the counts which must be told apart into more than one of them, or -1. */
-function uneven(box: Box, evenFrom: readonly number[]): number {
-  return box.low.findIndex((low, index) => low < (evenFrom[index] ?? 0) && low < (box.high[index] ?? 0));
-}
+/** A section of which the box holds both none and some, or -1. */
+const mixing = ({ low, high }: Box): number =>
+  low.findIndex((count, index) => count === 0 && high[index]! > 0);
+
+/** True where some choices of the box have none of a section that others have some of. */
+export const mixesZero = (box: Box): boolean => mixing(box) >= 0;
 
 function widest(box: Box): number {
   let best = -1;
@@ -96,18 +98,16 @@ function cut(box: Box, index: number, lastBelow: number): [Box, Box] {
   ];
 }
 
-/** Two halves of a box, lower first; null where the box holds one choice only. Counts that must be told apart are parted first. */
-export function split(box: Box, evenFrom: readonly number[]): readonly [Box, Box] | null {
-  const first = uneven(box, evenFrom);
-  if (first >= 0) return cut(box, first, box.low[first] ?? 0);
+/**
+ * Two halves of a box, lower first; null where the box holds one choice only.
+ * @param zeroApart whether none of a section is parted from some of it before all else.
+ */
+export function split(box: Box, zeroApart: boolean): readonly [Box, Box] | null {
+  const first = zeroApart ? mixing(box) : -1;
+  if (first >= 0) return cut(box, first, 0);
   const at = widest(box);
   if (at < 0) return null;
   return cut(box, at, Math.floor(((box.low[at] ?? 0) + (box.high[at] ?? 0)) / 2));
-}
-
-/** True where the measure is even across the whole box, as far as the counts go. */
-export function isEven(box: Box, evenFrom: readonly number[]): boolean {
-  return uneven(box, evenFrom) < 0;
 }
 
 /** All of a box but its low or high corner, as boxes that share nothing. */

@@ -2,8 +2,8 @@
  * The search for any measure: branch and bound over boxes of counts. Exact: a box is dropped only where
  * the measures of its corners prove that no choice in it can be the answer.
  */
-import { inStock, leastCost, shrink, split, withoutCorner, wholeBox, type Box } from './box.ts';
-import { isSurelyEven, type Measure } from './measure.ts';
+import { inStock, leastCost, mixesZero, shrink, split, withoutCorner, wholeBox, type Box } from './box.ts';
+import type { Measure } from './measure.ts';
 import {
   compareNearest,
   compareOutcomes,
@@ -11,6 +11,7 @@ import {
   judge,
   toHundredths,
   type Outcome,
+  type Span,
   type Wanted,
 } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
@@ -32,15 +33,15 @@ function reachNm(wanted: Wanted): number {
   return (toHundredths(wanted.toleranceNm) + 0.5) * HUNDREDTH_NM;
 }
 
-/**
- * Whether the corners of a box show that it holds nothing between two measures.
- * They are measured roughly, and only what the guess says may decide.
- */
+/** Whether the bounds of a measure hold for the whole of a box. */
+const isBounded = (measure: Measure, box: Box): boolean => !(measure.zeroApart && mixesZero(box));
+
+/** Whether a box surely holds nothing between two measures. It is bounded only where the guess says that may decide. */
 function holdsNothing(measure: Measure, box: Box, fromNm: number, toNm: number): boolean {
-  const { roughNm, rough, guessNm, guessOffNm } = measure;
-  const tooLong = guessNm(box.low) > toNm - guessOffNm && rough(box.low).lowNm - roughNm > toNm;
-  const tooShort = guessNm(box.high) < fromNm + guessOffNm && rough(box.high).highNm + roughNm < fromNm;
-  return (tooLong || tooShort) && isSurelyEven(measure, box);
+  if (!isBounded(measure, box)) return false;
+  const { least, most, guessNm, guessOffNm } = measure;
+  const tooLong = guessNm(box.low) > toNm - guessOffNm && least(box.low).lowNm > toNm;
+  return tooLong || (guessNm(box.high) < fromNm + guessOffNm && most(box.high).highNm < fromNm);
 }
 
 /** The best piece within tolerance and within a cost budget, or null. */
@@ -56,8 +57,6 @@ function bestWithin(
   const toNm = wanted.targetNm + reach;
   let best: Outcome | null = null;
   const tryOne = (counts: readonly number[]): void => {
-    const rough = measure.rough(counts);
-    if (rough.lowNm - measure.roughNm > toNm || rough.highNm + measure.roughNm < fromNm) return;
     const outcome = judge(problem, wanted, counts, measure.of(counts));
     if (outcome.excess > 0) return;
     if (best === null || compareOutcomes(problem, outcome, best) < 0) best = outcome;
@@ -66,12 +65,12 @@ function bestWithin(
     spend(spent);
     const box = shrink(problem, whole, best === null ? budget : best.cost);
     if (box === null) return;
-    const parted = split(box, measure.evenFrom);
+    if (holdsNothing(measure, box, fromNm, toNm)) return;
+    const parted = split(box, measure.zeroApart);
     if (parted === null) {
       tryOne(box.low);
       return;
     }
-    if (holdsNothing(measure, box, fromNm, toNm)) return;
     const [lower, upper] = parted;
     const lowerFirst = leastCost(problem, lower) <= leastCost(problem, upper);
     for (const half of lowerFirst ? [lower, upper] : [upper, lower]) visit(half);
@@ -122,21 +121,15 @@ function findNearest(
 ): Outcome | null {
   const spent: Spend = { boxes: 0 };
   const { targetNm } = wanted;
-  const { roughNm } = measure;
   const below = side === 'below';
   let best: Outcome | null = null;
   /** How far a measure lies on the wanted side, nm; negative where it lies on the other. */
-  const roughlyOff = (counts: readonly number[]): number => {
-    const span = measure.rough(counts);
-    return below ? targetNm - span.highNm : span.lowNm - targetNm;
-  };
-  const tooFar = (offNm: number): boolean => best !== null && toHundredths(offNm - roughNm) > best.error;
+  const off = (span: Span): number => (below ? targetNm - span.highNm : span.lowNm - targetNm);
+  const tooFar = (nm: number): boolean => best !== null && toHundredths(nm) > best.error;
   const tryOne = (counts: readonly number[]): void => {
     if (!inStock(problem, counts)) return;
-    const off = roughlyOff(counts);
-    if (off < -roughNm || tooFar(off)) return;
     const span = measure.of(counts);
-    if (below ? span.highNm > targetNm : span.lowNm < targetNm) return;
+    if (off(span) < 0) return;
     const outcome = judge(problem, wanted, counts, span);
     if (best === null || compareNearest(problem, outcome, best) < 0) best = outcome;
   };
@@ -144,23 +137,23 @@ function findNearest(
     spend(spent);
     const box = shrink(problem, whole, Infinity);
     if (box === null) return;
-    const [near, far] = below ? [box.high, box.low] : [box.low, box.high];
-    const parted = split(box, measure.evenFrom);
-    if (parted === null) {
-      tryOne(near);
-      return;
-    }
-    if (isSurelyEven(measure, box)) {
-      const off = roughlyOff(near);
-      if (tooFar(off)) return;
-      if (off > roughNm) {
-        // The whole box lies on the wanted side, so its near corner is its best: the rest can only draw.
+    const near = below ? box.high : box.low;
+    const parted = split(box, measure.zeroApart);
+    if (isBounded(measure, box)) {
+      const { least, most } = measure;
+      const leastOff = off(below ? most(box.high) : least(box.low));
+      if (tooFar(leastOff)) return;
+      if (off(below ? least(box.low) : most(box.high)) < 0) return;
+      if (leastOff >= 0 && parted !== null) {
+        // The whole box lies on the wanted side, so its near corner is likely to be its best.
         tryOne(near);
         for (const rest of withoutCorner(box, below ? 'high' : 'low')) visit(rest);
         return;
       }
-      if (roughlyOff(far) < -roughNm) return;
+    }
+    if (parted === null) {
       tryOne(near);
+      return;
     }
     const [lower, upper] = parted;
     for (const half of below ? [upper, lower] : [lower, upper]) visit(half);
@@ -177,8 +170,6 @@ function findNearest(
 function findBetween(problem: FitProblem, measure: Measure, fromNm: number, toNm: number): Outcome | null {
   const spent: Spend = { boxes: 0 };
   const tryOne = (counts: readonly number[]): Outcome | null => {
-    const rough = measure.rough(counts);
-    if (rough.lowNm - measure.roughNm > toNm || rough.highNm + measure.roughNm < fromNm) return null;
     const span = measure.of(counts);
     if (span.lowNm > toNm || span.highNm < fromNm) return null;
     return judge(problem, { targetNm: toNm, toleranceNm: 0 }, counts, span);
@@ -187,9 +178,9 @@ function findBetween(problem: FitProblem, measure: Measure, fromNm: number, toNm
     spend(spent);
     const box = shrink(problem, whole, Infinity);
     if (box === null) return null;
-    const parted = split(box, measure.evenFrom);
-    if (parted === null) return tryOne(box.low);
     if (holdsNothing(measure, box, fromNm, toNm)) return null;
+    const parted = split(box, measure.zeroApart);
+    if (parted === null) return tryOne(box.low);
     const [lower, upper] = parted;
     const upperFirst = measure.guessNm(upper.low) <= toNm;
     const [first, second] = upperFirst ? [upper, lower] : [lower, upper];

@@ -1,6 +1,6 @@
 /** From a finished piece and a ruler back to its counts. */
-import { split, type Box } from './box.ts';
-import { isSurelyEven, type Measure } from './measure.ts';
+import { mixesZero, split, type Box } from './box.ts';
+import type { Measure } from './measure.ts';
 import { offNm, toMm, toNm } from './outcome.ts';
 import { MOST_BOXES } from './boxSearch.ts';
 import { TooLarge } from './tooLarge.ts';
@@ -76,11 +76,9 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
     const counting = countMisfit(reckoned, (index, counted) =>
       Math.min(Math.max(counted, box.low[index]!), box.high[index]!),
     );
-    if (counting >= worst() || !isSurelyEven(measure, box)) return counting;
-    const low = measure.rough(box.low);
-    const high = measure.rough(box.high);
-    const off = offNm({ lowNm: low.lowNm - measure.roughNm, highNm: high.highNm + measure.roughNm }, target);
-    return counting + rulerMisfit(off);
+    if (counting >= worst() || (measure.zeroApart && mixesZero(box))) return counting;
+    const reach = { lowNm: measure.least(box.low).lowNm, highNm: measure.most(box.high).highNm };
+    return counting + rulerMisfit(offNm(reach, target));
   };
   const keep = (counts: readonly number[]): void => {
     const off = offNm(measure.of(counts), target);
@@ -94,7 +92,7 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
     boxes += 1;
     if (boxes > MOST_BOXES) throw new TooLarge();
     if (bound(box) >= worst()) return;
-    const parted = split(box, measure.evenFrom);
+    const parted = split(box, measure.zeroApart);
     if (parted === null) {
       keep(box.low);
       return;

@@ -3,7 +3,6 @@ import type { Part } from '../geometry/part.ts';
 import type { Design, Section, Strand } from '../design/design.ts';
 import { expand } from '../design/expand.ts';
 import { loopParts } from '../design/loopParts.ts';
-import { isEven, type Box } from './box.ts';
 import { sidesOf } from './problem.ts';
 import { toNm, type Span } from './outcome.ts';
 
@@ -11,31 +10,30 @@ import { toNm, type Span } from './outcome.ts';
 export type Measuring = (counts: readonly number[]) => Span;
 
 /**
- * A measure, and how far a search may reason about it without measuring: of
- * two choices that agree in every section below its `evenFrom`, the one with
- * no fewer repeats anywhere doesn't measure less, as long as the smaller one
- * measures `evenAboveNm` or more.
+ * What a strand measures, and what a search may conclude for whole boxes of
+ * counts without measuring each. `least` and `most` are proven bounds, sharp
+ * for sums and mostly within some tenths of a millimetre for girths.
  */
 export type Measure = {
   readonly of: Measuring;
-  readonly evenFrom: readonly number[];
-  readonly evenAboveNm: number;
-  /** The same at less effort, surely within `roughNm`. */
-  readonly rough: Measuring;
-  readonly roughNm: number;
+  /**
+   * Both ends of every choice that has no fewer of any section than these
+   * counts, and none of those that these have none of, are no less than this.
+   */
+  readonly least: Measuring;
+  /** The same the other way: of every choice with no more of any section, and some of all that these have some of. */
+  readonly most: Measuring;
+  /**
+   * Whether a box must not hold both none and some of a section for `least`
+   * and `most` to say anything of it: a girth may shrink with the first of a kind.
+   */
+  readonly zeroApart: boolean;
   /** The low end as it probably is, at no effort, mostly within `guessOffNm`; only ever to choose what to look at. */
   readonly guessNm: (counts: readonly number[]) => number;
   readonly guessOffNm: number;
   /** Where the measure is a plain sum: what one repeat of each section adds, nm. Else null. */
   readonly eachNm: readonly number[] | null;
 };
-
-/** Whether a measure is surely even across a box, from what its low corner roughly measures. */
-export function isSurelyEven(measure: Measure, box: Box): boolean {
-  const { evenFrom, evenAboveNm, rough, roughNm } = measure;
-  // Nothing measures less than nothing, so there is no need to measure.
-  return isEven(box, evenFrom) && (evenAboveNm <= 0 || rough(box.low).lowNm - roughNm >= evenAboveNm);
-}
 
 /** The parts of one strand's loop, with the extender let out by `chainMm`. */
 export function strandLoop(
@@ -57,7 +55,7 @@ function repeatNm(design: Design, strand: Strand, section: Section): number {
 }
 
 /**
- * A plain sum, even everywhere.
+ * A plain sum, its own bound either way.
  * @param eachNm what one repeat of each section adds.
  * @param baseNm what there is without any.
  * @param chainNm how far the extender may be let out; 0 without one.
@@ -73,10 +71,9 @@ export function sumMeasure(
   };
   return {
     of,
-    evenFrom: eachNm.map(() => 0),
-    evenAboveNm: -Infinity,
-    rough: of,
-    roughNm: 0,
+    least: of,
+    most: of,
+    zeroApart: false,
     guessNm: (counts) => of(counts).lowNm,
     guessOffNm: chainNm,
     eachNm,

@@ -38,6 +38,16 @@ export function takenByRepeat(strand: Strand, section: Section): ReadonlyMap<str
   return taken;
 }
 
+/** The fewest and the most that the maker allows of a section; a focal never changes. */
+export function makersLimits({
+  role,
+  usual,
+  fewest,
+  most,
+}: Section): readonly [fewest: number, most: number] {
+  return role === 'focal' ? [usual, usual] : [fewest, most];
+}
+
 /**
  * What one repeat costs where the maker names no cost: by place, falling from
  * the centre to the clasp, 1 at the clasp. The centre of a one-run strand is
@@ -50,8 +60,8 @@ function costByPlace(strand: Strand, index: number): number {
 
 /** The most that the sections may take of a component. */
 function mostTaken(strand: Strand, taken: readonly ReadonlyMap<string, number>[], id: string): number {
-  return strand.sections.reduce((sum, { role, usual, most }, index) => {
-    return sum + (taken[index]?.get(id) ?? 0) * (role === 'focal' ? usual : most);
+  return strand.sections.reduce((sum, section, index) => {
+    return sum + (taken[index]?.get(id) ?? 0) * makersLimits(section)[1];
   }, 0);
 }
 
@@ -66,12 +76,12 @@ export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>): F
   const counted = [...left].filter(([id, over]) => mostTaken(strand, taken, id) > over).map(([id]) => id);
   const sections = strand.sections.map((section, index): FitSection => {
     const of = taken[index] ?? new Map<string, number>();
-    const kept = section.role === 'focal';
+    const [fewest, most] = makersLimits(section);
     return {
       id: section.id,
       usual: section.usual,
-      fewest: kept ? section.usual : section.fewest,
-      most: kept ? section.usual : section.most,
+      fewest,
+      most,
       cost: section.cost ?? costByPlace(strand, index),
       partsPerRepeat: [...of.values()].reduce((sum, count) => sum + count, 0),
       takes: counted.map((id) => of.get(id) ?? 0),
@@ -82,7 +92,7 @@ export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>): F
 
 /** The fewest of every section, as counts. */
 export function fewestCounts(strand: Strand): number[] {
-  return strand.sections.map((section) => (section.role === 'focal' ? section.usual : section.fewest));
+  return strand.sections.map((section) => makersLimits(section)[0]);
 }
 
 /** Of each counted component, what a piece leaves over once its findings and `taken` are met. Shared out over `pieces` alike. */

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import {
   inStock,
-  isEven,
   leastCost,
+  mixesZero,
   shrink,
   split,
   wholeBox,
@@ -117,27 +117,28 @@ describe('a box of counts', () => {
 
 describe('splitting a box', () => {
   test('halves its widest side, the first of two as wide', () => {
-    expect(split(box([0, 3], [2, 7], [0, 5]), [0, 0, 0])).toEqual([
+    expect(split(box([0, 3], [2, 7], [0, 5]), false)).toEqual([
       box([0, 3], [2, 4], [0, 5]),
       box([0, 3], [5, 7], [0, 5]),
     ]);
-    expect(split(box([3, 4]), [0])).toEqual([box([3, 3]), box([4, 4])]);
+    expect(split(box([3, 4]), true)).toEqual([box([3, 3]), box([4, 4])]);
   });
 
-  test('counts that must be told apart are parted one by one, before all else', () => {
-    expect(split(box([0, 9], [0, 4]), [0, 2])).toEqual([box([0, 9], [0, 0]), box([0, 9], [1, 4])]);
-    expect(split(box([0, 9], [1, 4]), [0, 2])).toEqual([box([0, 9], [1, 1]), box([0, 9], [2, 4])]);
-    expect(split(box([0, 9], [2, 4]), [0, 2])).toEqual([box([0, 4], [2, 4]), box([5, 9], [2, 4])]);
+  test('none is parted from some before all else, where they must be told apart', () => {
+    expect(split(box([1, 9], [0, 4]), true)).toEqual([box([1, 9], [0, 0]), box([1, 9], [1, 4])]);
+    expect(split(box([0, 9], [0, 1]), true)).toEqual([box([0, 0], [0, 1]), box([1, 9], [0, 1])]);
+    expect(split(box([1, 9], [0, 0]), true)).toEqual([box([1, 5], [0, 0]), box([6, 9], [0, 0])]);
   });
 
   test('one choice can’t be split', () => {
-    expect(split(box([3, 3], [0, 0]), [0, 2])).toBeNull();
+    expect(split(box([3, 3], [0, 0]), true)).toBeNull();
+    expect(split(box([3, 3], [0, 0]), false)).toBeNull();
   });
 
-  test('a box is even where no such counts are left in it', () => {
-    expect(isEven(box([0, 9], [2, 4]), [0, 2])).toBe(true);
-    expect(isEven(box([0, 9], [1, 4]), [0, 2])).toBe(false);
-    expect(isEven(box([0, 9], [1, 1]), [0, 2])).toBe(true);
+  test('a box mixes none and some where one section may be either', () => {
+    expect(mixesZero(box([1, 9], [0, 4]))).toBe(true);
+    expect(mixesZero(box([1, 9], [0, 0]))).toBe(false);
+    expect(mixesZero(box([1, 9], [2, 4]))).toBe(false);
   });
 });
 

@@ -7,6 +7,7 @@ import { expect, test, vi } from 'vitest';
 import { boxSearch } from '#core/solver/boxSearch.ts';
 import { strandLimits } from '#core/solver/fit.ts';
 import { lengthSearch } from '#core/solver/lengthSearch.ts';
+import type { Measure } from '#core/solver/measure.ts';
 import { toNm } from '#core/solver/outcome.ts';
 import type { Search } from '#core/solver/questions.ts';
 import { jobOf } from '#core/sizing/job.ts';
@@ -78,59 +79,63 @@ test.each<[string, Design, Efforts]>([
   [
     'a focal bracelet',
     focalBracelet,
-    { within: [73, 2143], below: [157, 4775], above: [109, 4609], between: [40, 1559] },
+    { within: [41, 1436], below: [55, 2573], above: [67, 2517], between: [19, 991] },
   ],
   [
     'a tube bracelet',
     tubeBracelet,
-    { within: [22, 1049], below: [37, 1298], above: [44, 1262], between: [9, 454] },
+    { within: [138, 911], below: [89, 974], above: [93, 944], between: [74, 453] },
   ],
   [
     'counted beads',
     stocked(focalBracelet, { six: 13 }),
-    { within: [62, 2462], below: [108, 3926], above: [120, 3916], between: [31, 1468] },
+    { within: [30, 1533], below: [52, 2137], above: [71, 2182], between: [15, 928] },
   ],
   [
     'three sections',
     made(3, 'bracelet'),
-    { within: [43, 3596], below: [101, 5672], above: [89, 5612], between: [19, 1543] },
+    { within: [338, 3301], below: [195, 3716], above: [194, 3664], between: [153, 1466] },
   ],
   [
     'lengths, by boxes',
     made(4, 'necklace'),
-    { within: [12, 2728], below: [53, 3584], above: [71, 3755], between: [7, 630] },
+    { within: [12, 2118], below: [49, 2127], above: [62, 2118], between: [7, 475] },
   ],
   [
     'sharp parts',
     made(6, 'bracelet'),
-    { within: [24, 2333], below: [93, 3641], above: [84, 3679], between: [12, 844] },
+    { within: [13, 1624], below: [84, 2171], above: [64, 2097], between: [5, 598] },
   ],
   [
     'two sections',
     made(7, 'bracelet'),
-    { within: [26, 1644], below: [44, 1311], above: [37, 1287], between: [7, 484] },
+    { within: [266, 1501], below: [103, 1048], above: [112, 1042], between: [92, 471] },
   ],
   [
     'lengths of three sections, by boxes',
     made(12, 'necklace'),
-    { within: [39, 612], below: [39, 1610], above: [44, 1572], between: [21, 285] },
+    { within: [39, 530], below: [33, 904], above: [35, 864], between: [21, 216] },
   ],
-])('by boxes, how often a measure is asked for, finely and roughly: %s', (_, design, most) => {
+])('by boxes, how often a measure is asked for and how often a bound of it: %s', (_, design, most) => {
   const { problem, measure } = jobOf(design, rules, 1).strand(0, []);
-  let finely = 0;
-  let roughly = 0;
+  let measured = 0;
+  let bounded = 0;
+  const counted =
+    (measuring: Measure['least']): Measure['least'] =>
+    (counts) => {
+      bounded += 1;
+      return measuring(counts);
+    };
   const search = boxSearch(problem, {
     ...measure,
     of: (counts) => {
-      finely += 1;
+      measured += 1;
       return measure.of(counts);
     },
-    rough: (counts) => {
-      roughly += 1;
-      return measure.rough(counts);
-    },
+    least: counted(measure.least),
+    most: counted(measure.most),
   });
-  const efforts = effortsOf(search, () => [finely, roughly]);
+  const efforts = effortsOf(search, () => [measured, bounded]);
   expect(tooMuch(efforts, most)).toEqual([]);
 });
 

@@ -117,12 +117,20 @@ describe('a search that would not end is refused, whatever it is asked', () => {
     const eachNm = [4, 6, 8, 10, 12, 14, 16].map((mm) => mm * MM);
     const measure = sumMeasure(eachNm, 0, 0);
     const problem = problemOf(eachNm.map(() => ({ usual: 3, most: 9 })));
-    // So rough that no box is ever settled.
-    const rough: Measure['rough'] = (counts) => {
-      measured += 1;
-      return measure.of(counts);
-    };
-    const search = boxSearch(problem, { ...measure, rough, roughNm: 1000 * MM, eachNm: null });
+    // Bounds so wide that no box is ever settled.
+    const bound =
+      (offNm: number): Measure['least'] =>
+      (counts) => {
+        measured += 1;
+        const { lowNm, highNm } = measure.of(counts);
+        return { lowNm: lowNm + offNm, highNm: highNm + offNm };
+      };
+    const search = boxSearch(problem, {
+      ...measure,
+      least: bound(-1000 * MM),
+      most: bound(1000 * MM),
+      eachNm: null,
+    });
     expect(() => ask(search)).toThrow(TooLarge);
     // A box is asked about at most six times.
     expect(measured).toBeLessThan(6 * MOST_BOXES);

@@ -1,11 +1,11 @@
 /** What a fit reckons with, against the loop and the sum of a strand laid out whole. */
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { girthMeasure } from '#core/solver/girth.ts';
 import { lengthMeasure, strandLoop } from '#core/solver/measure.ts';
 import { toNm } from '#core/solver/outcome.ts';
 import { solveLoop } from '#core/geometry/loop.ts';
 import type { Design } from '#core/design/design.ts';
-import { ball, component, design, focalBracelet, section, strand, tubeBracelet } from '../designs.ts';
+import { component, design, focalBracelet, section, strand } from '../designs.ts';
 import { random, randomDesign, randomStrands } from '../random.ts';
 
 /** Ends as a shop may have them: without cover or ring, with a guard, wire loops drawn tight, a long covered crimp. */
@@ -34,21 +34,20 @@ function* laidOut(kind: 'necklace' | 'bracelet') {
   }
 }
 
-test('a girth is that of the whole loop, its chain closed and let out; a rough one is near it', () => {
+test('a girth is that of the whole loop, its chain closed and let out', () => {
   for (const { seed, piece, at, chainMm, tries } of laidOut('bracelet')) {
     const measure = girthMeasure(piece, at, chainMm);
     for (const counts of tries) {
       const [lowNm, highNm] = [0, chainMm].map((letOutMm) =>
         toNm(solveLoop(strandLoop(piece, at, counts, letOutMm)).insideGirthMm),
       );
-      // The rough one first: what it finds must not spoil the fine one.
-      const rough = measure.rough(counts);
+      // Bounded first: what that finds must not spoil what is measured.
+      measure.least(counts);
+      measure.most(counts);
       const fine = measure.of(counts);
       const said = `seed ${seed}, ${counts.join()}`;
       expect(Math.abs(fine.lowNm - lowNm!), said).toBeLessThanOrEqual(1);
       expect(Math.abs(fine.highNm - highNm!), said).toBeLessThanOrEqual(1);
-      expect(Math.abs(rough.lowNm - lowNm!), said).toBeLessThanOrEqual(measure.roughNm);
-      expect(Math.abs(rough.highNm - highNm!), said).toBeLessThanOrEqual(measure.roughNm);
       expect(measure.of(counts)).toBe(fine);
       if (chainMm === 0) expect(fine.highNm).toBe(fine.lowNm);
       else expect(fine.highNm).toBeGreaterThan(fine.lowNm);
@@ -75,12 +74,13 @@ test('what closes round nothing has no girth', () => {
 test('a length is the sum of what is strung and what closes it', () => {
   for (const { seed, piece, at, chainMm, tries } of laidOut('necklace')) {
     const measure = lengthMeasure(piece, at, chainMm);
-    expect(measure.evenFrom).toEqual(piece.strands[at]!.sections.map(() => 0));
+    expect(measure.zeroApart).toBe(false);
     for (const counts of tries) {
       const lowNm = strandLoop(piece, at, counts, 0).reduce((sum, part) => sum + toNm(part.alongMm), 0);
       const span = { lowNm, highNm: lowNm + toNm(chainMm) };
       expect(measure.of(counts), `seed ${seed}`).toEqual(span);
-      expect(measure.rough(counts)).toEqual(span);
+      expect(measure.least(counts)).toEqual(span);
+      expect(measure.most(counts)).toEqual(span);
       expect(measure.guessNm(counts)).toBe(lowNm);
       const more = counts.map((count) => count + 1);
       const addedNm = measure.eachNm!.reduce((sum, each) => sum + each, 0);
@@ -90,42 +90,15 @@ test('a length is the sum of what is strung and what closes it', () => {
   }
 });
 
-describe('how far a girth may be taken as even', () => {
-  const evenFrom = (piece: Design): readonly number[] => girthMeasure(piece, 0, 0).evenFrom;
-  const bracelet = (motif: readonly ReturnType<typeof component>[]): Design => {
-    const parts = motif.map(({ id }) => ({ component: id, count: 1 }));
-    return design('bracelet', [strand('only', [section('run', parts, [12, 6, 20])])], motif);
-  };
-
-  test('from the first repeat on where all that repeats is balls, else from the second', () => {
-    expect(evenFrom(focalBracelet)).toEqual([1, 1, 1, 1]);
-    expect(evenFrom(tubeBracelet)).toEqual([2, 2]);
-    const egg = component('egg', { alongMm: 9, acrossMm: 6, roundingMm: 3 });
-    const drum = component('drum', { alongMm: 6, acrossMm: 9, roundingMm: 3 });
-    const coin = component('coin', { alongMm: 6, roundingMm: 2 });
-    for (const other of [egg, drum, coin]) {
-      expect(evenFrom(bracelet([other])), other.id).toEqual([2]);
-      expect(evenFrom(bracelet([ball('six', 6), other])), other.id).toEqual([2]);
-    }
-    expect(evenFrom(bracelet([ball('six', 6), ball('four', 4)]))).toEqual([1]);
-  });
-
-  test('while the radius is twice the widest rim, ends and clasp counted', () => {
-    // Half across less rounding: the disc's 3.5, flat; the lobster's 3 - 1 where the beads are balls.
-    expect(girthMeasure(tubeBracelet, 0, 0).evenAboveNm).toBe(toNm(2 * Math.PI * 2 * 3.5));
-    expect(girthMeasure(focalBracelet, 0, 0).evenAboveNm).toBe(toNm(2 * Math.PI * 2 * 2));
-  });
-
-  test('a guess from the last loop is near the next', () => {
-    const measure = girthMeasure(focalBracelet, 0, 0);
-    const usualNm = measure.of([1, 5, 4, 1]).lowNm;
-    expect(Math.abs(measure.guessNm([1, 5, 4, 1]) - usualNm)).toBeLessThanOrEqual(1);
-    // Two of 4 mm more on each side, which the loop takes up by a little less or more than they are long.
-    expect(measure.guessNm([1, 5, 6, 1]) - usualNm).toBe(toNm(16));
-    expect(Math.abs(measure.of([1, 5, 6, 1]).lowNm - usualNm - toNm(16))).toBeLessThan(measure.guessOffNm);
-    expect(measure.guessOffNm).toBe(toNm(6));
-    expect(
-      girthMeasure({ ...focalBracelet, ends: { ...focalBracelet.ends, extenderMm: 30 } }, 0, 30).guessOffNm,
-    ).toBe(toNm(36));
-  });
+test('a guess from the last loop is near the next', () => {
+  const measure = girthMeasure(focalBracelet, 0, 0);
+  const usualNm = measure.of([1, 5, 4, 1]).lowNm;
+  expect(Math.abs(measure.guessNm([1, 5, 4, 1]) - usualNm)).toBeLessThanOrEqual(1);
+  // Two of 4 mm more on each side, which the loop takes up by a little less or more than they are long.
+  expect(measure.guessNm([1, 5, 6, 1]) - usualNm).toBe(toNm(16));
+  expect(Math.abs(measure.of([1, 5, 6, 1]).lowNm - usualNm - toNm(16))).toBeLessThan(measure.guessOffNm);
+  expect(measure.guessOffNm).toBe(toNm(6));
+  expect(
+    girthMeasure({ ...focalBracelet, ends: { ...focalBracelet.ends, extenderMm: 30 } }, 0, 30).guessOffNm,
+  ).toBe(toNm(36));
 });

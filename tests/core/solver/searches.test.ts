@@ -107,40 +107,33 @@ const noise = (counts: readonly number[], seed: number): number =>
   2 * random(counts.reduce((mixed, count) => mixed * 31 + count, seed)).next() - 1;
 
 /**
- * What a search may be told of a girth: uneven below a count of its own for
- * each section, any to and fro while it is small, roughly known, badly guessed.
+ * What a search may be told of a girth: any to and fro between none and some of
+ * a section, some of it between counts, bounded more or less widely, badly guessed.
  */
 function bumpy(of: Random, problem: FitProblem, seed: number): Measure {
   const plain = sums(of, problem);
-  const evenFrom = problem.sections.map(() => of.whole(0, 2));
-  const span = plain.of(problem.sections.map(({ most }) => most));
-  const evenAboveNm = of.pick([0, Math.round(span.lowNm / 2), span.lowNm]);
-  const roughNm = of.pick([0, 6000, 500_000]);
-  const known = new Map<string, Span>();
-  const measured = (counts: readonly number[]): Span => {
-    const key = counts.join();
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    const { lowNm, highNm } = plain.of(counts);
-    const apart = counts.map((count, at) => Math.min(count, evenFrom[at]!));
-    const evenNm = lowNm + Math.round(1_000_000 * (noise(apart, seed) + 1));
-    const bumpedNm =
-      evenNm >= evenAboveNm ? evenNm : Math.round(((noise(counts, seed) + 1) / 2) * (evenAboveNm - 1));
-    const made = { lowNm: bumpedNm, highNm: bumpedNm + highNm - lowNm };
-    known.set(key, made);
-    return made;
-  };
+  const wideNm = of.pick([0, 6000, 500_000, 20_000_000]);
+  const moved = ({ lowNm, highNm }: Span, byNm: number): Span => ({
+    lowNm: lowNm + Math.round(byNm),
+    highNm: highNm + Math.round(byNm),
+  });
+  /** What all choices that leave out the same sections share, and by how much a choice may lie beyond. */
+  const bumpNm = (counts: readonly number[]): number =>
+    10_000_000 *
+    (noise(
+      counts.map((count) => Math.min(count, 1)),
+      seed,
+    ) +
+      1);
+  const apartNm = 1_000_000;
   return {
-    of: measured,
-    evenFrom,
-    evenAboveNm,
-    rough: (counts) => {
-      const off = Math.round(roughNm * noise(counts, seed + 1));
-      const { lowNm, highNm } = measured(counts);
-      return { lowNm: lowNm + off, highNm: highNm + off };
-    },
-    roughNm,
-    guessNm: (counts) => measured(counts).lowNm + Math.round(3_000_000 * noise(counts, seed + 2)),
+    of: (counts) => moved(plain.of(counts), bumpNm(counts) + apartNm * noise(counts, seed + 1)),
+    least: (counts) =>
+      moved(plain.of(counts), bumpNm(counts) - apartNm - wideNm * (noise(counts, seed + 2) + 1)),
+    most: (counts) =>
+      moved(plain.of(counts), bumpNm(counts) + apartNm + wideNm * (noise(counts, seed + 3) + 1)),
+    zeroApart: true,
+    guessNm: (counts) => plain.of(counts).lowNm + Math.round(3_000_000 * noise(counts, seed + 4)),
     guessOffNm: 1_000_000,
     eachNm: null,
   };
@@ -166,7 +159,7 @@ test('sums, by boxes', () => {
   }
 });
 
-test('what is uneven and only roughly known, by boxes', () => {
+test('what goes to and fro and is only bounded, by boxes', () => {
   for (let seed = 1; seed <= SEEDS; seed += 1) {
     const of = random(seed);
     const problem = randomProblem(of);
