@@ -57,6 +57,34 @@ export function formatLengthNumber(mm: number, unit: LengthUnit, lang: Lang): st
   return sign + (whole > 0 || part === '' ? formatNumber(whole, lang) : '') + part;
 }
 
+/** Where a length stops at the next mark of a ruler, not at the nearest. Micrometres are rounding noise. */
+const NOISE_MM = 0.001;
+const SIXTEENTHS = 16;
+const SUPER = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const SUB = '₀₁₂₃₄₅₆₇₈₉';
+const inDigits = (value: number, digits: string): string =>
+  [...String(value)].map((digit) => digits[Number(digit)] ?? '').join('');
+
+/** Sixteenths of an inch as a ruler is read: eighths by their own signs, else ³⁄₁₆. */
+function sixteenths(count: number, lang: Lang): string {
+  const whole = Math.floor(count / SIXTEENTHS);
+  const rest = count % SIXTEENTHS;
+  const part =
+    rest % 2 === 0 ? (EIGHTHS[rest / 2] ?? '') : `${inDigits(rest, SUPER)}⁄${inDigits(SIXTEENTHS, SUB)}`;
+  return (whole > 0 || part === '' ? formatNumber(whole, lang) : '') + part;
+}
+
+/** "7³⁄₁₆ in (182.5 mm)", or the other way round; below a sixteenth of an inch millimetres alone. */
+function formatRuler(mm: number, unit: LengthUnit, lang: Lang, round: 'near' | 'up' = 'near'): string {
+  const steps = (stepMm: number): number =>
+    round === 'up' ? Math.ceil((mm - NOISE_MM) / stepMm) : Math.round(mm / stepMm);
+  const metric = `${formatNumber(steps(0.5) / 2, lang, 1)}${NO_BREAK}${UNIT_NAMES[lang].mm}`;
+  const count = steps(MM_PER_INCH / SIXTEENTHS);
+  if (count === 0) return metric;
+  const inches = `${sixteenths(count, lang)}${NO_BREAK}${UNIT_NAMES[lang].in}`;
+  return unit === 'in' ? `${inches} (${metric})` : `${metric} (${inches})`;
+}
+
 /** A length as a maker would say it: "6½ in", "16.5 cm", "165 mm" (German: "6½ Zoll", "16,5 cm"). */
 export function formatLength(mm: number, unit: LengthUnit, lang: Lang): string {
   return formatLengthNumber(mm, unit, lang) + NO_BREAK + UNIT_NAMES[lang][unit];
@@ -95,6 +123,8 @@ export type Format = {
   readonly length: (mm: number) => string;
   /** A short length such as an ease: eighths of an inch, or whole millimetres, as also where it is less than an eighth. */
   readonly short: (mm: number) => string;
+  /** A length to cut, set or measure at the bench: as the ruler of the reader's unit shows it (sixteenths of an inch, half millimetres), the other in brackets; `up`: not less than it is. */
+  readonly ruler: (mm: number, round?: 'near' | 'up') => string;
   /** A difference finer than anyone measures: tenths of a millimetre. */
   readonly fine: (mm: number) => string;
   readonly money: (minor: number) => string;
@@ -114,6 +144,7 @@ export function formatFor(lang: Lang, unit: LengthUnit, currency: string): Forma
     lang,
     length: (mm) => formatLength(mm, unit, lang),
     short: (mm) => formatLength(mm, unit === 'in' && Math.abs(mm) >= HALF_EIGHTH_MM ? 'in' : 'mm', lang),
+    ruler: (mm, round) => formatRuler(mm, unit, lang, round),
     fine: (mm) => `${formatNumber(mm, lang, 1)}${NO_BREAK}mm`,
     money: (minor) => formatMoney(minor, currency, lang),
     number: (value, digits) => formatNumber(value, lang, digits),

@@ -122,12 +122,12 @@ describe('a piece at the terminal', () => {
     const { out } = size(['drop', '--length', '17.5 in', '--card']);
     expect(out).toContain('At the bench\nClasp: left side of the board.');
     expect(out).toContain('On 1 ring the pendant faces front.');
-    expect(out).toContain('[ ] Put eye protection on');
+    expect(out).toContain('[ ] Eye protection on');
     expect(out).toMatch(
       /It costs: beads £[\d.]+, findings £[\d.]+, wire £[\d.]+, packing £1\.50, [\d.]+ minutes of work £/,
     );
     expect(out).toContain('An estimate for bare steel strand');
-    expect(out).toMatch(/\[ \] Close it and measure: [\d.]+\s?mm/);
+    expect(out).toMatch(/\[ \] Close it: 17[⅛-⅞]? ?.*in \([\d.]+\s?mm\)/);
   });
 
   it('several strands are told apart', () => {

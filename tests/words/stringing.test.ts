@@ -1,10 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import type { AssumptionCode } from '#core/body/assumptions.ts';
 import { balanceOf } from '#core/instructions/balance.ts';
-import type { Step } from '#core/instructions/steps.ts';
+import type { Step } from '#core/instructions/step.ts';
 import { usual } from '#core/sizing/usual.ts';
 import { expand } from '#core/design/expand.ts';
-import { card, design, pendantNecklace, unequalNecklace, withComponent } from '#tests/support/workshop.ts';
+import {
+  card,
+  design,
+  pendantNecklace,
+  twoStrands,
+  unequalNecklace,
+  withComponent,
+} from '#tests/support/workshop.ts';
 import { formatFor } from '#words/format.ts';
 import { LANGS } from '#words/lang.ts';
 import { sentenceOf } from '#words/sentence.ts';
@@ -19,24 +26,30 @@ describe.each(LANGS)('at the bench in %s', (lang) => {
   const f = formatFor(lang, 'in', 'GBP');
   const whole = (text: string) => expect(text).not.toMatch(/undefined|NaN|\[object|Infinity/);
 
-  // A card has one crimp and one cover: these steps need not say which.
-  const nameless = new Set<Step['code']>(['wires-side-by-side', 'crimp', 'close-cover']);
+  /** Args that are ids, which the sentence names; a card has one crimp, so that closing it need not say which. */
+  const IDS = ['clasp', 'wire', 'guard', 'finding', 'pendant', 'ring', 'above', 'below', 'cover'];
 
   it('every step is a sentence with its figures and names', () => {
     const all: Step[] = [
       ...card(guarded).steps,
       ...card(withComponent(narrow, 'drop', { loop: 'through' })).steps,
+      ...card(twoStrands).steps,
+      ...card({ ...design(), ends: { ...design().ends, ring: null, extenderMm: 40 } }).steps,
+      ...card({ ...design(), ends: { ...design().ends, ring: null } }).steps,
+      ...card({ ...design(), ends: { ...design().ends, extenderMm: 40 } }).steps,
+      ...card({ ...pendantNecklace, hanging: { pendant: 'drop', rings: ['ring', 'ring', 'ring'] } }).steps,
+      ...card(withComponent(pendantNecklace, 'ring', { joint: 'split' })).steps,
+      ...card({ ...pendantNecklace, hanging: { pendant: 'drop', rings: [] } }).steps,
     ];
     for (const step of all) {
       const text = words.step(step, f, name);
       whole(text);
       expect(text).toMatch(/[.!]$/);
-      for (const value of nameless.has(step.code) ? [] : Object.values(step.args)) {
-        if (typeof value === 'string' && value !== 'clasp' && value !== 'ring')
-          expect(text).toContain(name(value));
+      for (const [key, value] of Object.entries(step.args)) {
+        if (IDS.includes(key) && typeof value === 'string') expect(text).toContain(name(value));
       }
     }
-    expect(new Set(all.map((step) => words.step(step, f, name))).size).toBeGreaterThan(20);
+    expect(new Set(all.map((step) => words.step(step, f, name))).size).toBeGreaterThan(40);
   });
 
   it('a tail in the way says what would fit', () => {

@@ -5,7 +5,7 @@ import type { Design } from '#core/design/design.ts';
 import type { Hand } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { stringing, type Stringing } from '#core/instructions/stringing.ts';
-import type { NameOf } from '#words/en/stringing.ts';
+import type { NameOf } from '#words/en/steps.ts';
 import type { BenchCardWords } from '#words/words.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { groupsOf, type Group } from './groups.ts';

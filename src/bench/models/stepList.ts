@@ -1,5 +1,5 @@
 /** The steps as a card lists them: what is done alike on every strand stands once, with a box for each strand. */
-import type { Step } from '#core/instructions/steps.ts';
+import type { Step } from '#core/instructions/step.ts';
 
 export type StepLine = {
   readonly code: Step['code'];

@@ -2,7 +2,7 @@
 import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component } from '#core/design/component.ts';
 import { chooseCover, chooseCrimp, crimpFit, WIRES_IN_CRIMP } from '#core/design/ends/crimp.ts';
-import { checkTail } from '#core/instructions/tail.ts';
+import { checkTails } from '#core/instructions/tail.ts';
 import type { Rules } from '#core/design/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
 import type { ValidationError } from '#core/design/validationError.ts';
@@ -126,12 +126,9 @@ function assertTailsPass(
   const seen = new Set<string>();
   return expand(design, usual(design)).flatMap((placed, index) => {
     const strung = placed.filter(({ section }) => section !== 'end');
-    return [strung, strung.toReversed()].flatMap((fromCrimp) => {
-      const check = checkTail(
-        fromCrimp.map(({ component }) => component),
-        design.wire.diameterMm,
-        rules.wire.tailMm,
-      );
+    const components = strung.map(({ component }) => component);
+    const { clasp, ring } = checkTails(components, design.wire.diameterMm, rules.wire.tailMm);
+    return [clasp, ring].flatMap((check) => {
       const bead = check.blockedBy;
       if (bead === null || seen.has(bead.component)) return [];
       seen.add(bead.component);

@@ -39,8 +39,8 @@ function lieAnswer(lie: Lie) {
 
 function stringingAnswer({ strands, ends, pendant, balance, mass, strength, flexibility, steps }: Stringing) {
   return {
-    strands: strands.map(({ id, count, finishedLengthMm, slackMm, cut, board, tails, rows }) => {
-      return { id, count, finishedLengthMm, slackMm, cut, board, tails, rows };
+    strands: strands.map(({ id, count, finishedLengthMm, slackMm, cut, outMm, board, tails, rows }) => {
+      return { id, count, finishedLengthMm, slackMm, cut, outMm, board, tails, rows };
     }),
     ...{ ends, pendant, balance, mass, strength, flexibility },
     steps: steps.map(({ code, strand, args }) => ({ code, strand, args })),

@@ -20,7 +20,10 @@ export type Board = {
   readonly marks: readonly BoardMark[];
 };
 
-const MARK_OF: Readonly<Record<Row['kind'], BoardMark['ends']>> = {
+/** What hangs, and a clasp's other half, take no room of their own. */
+const MARK_OF: Readonly<Record<Row['kind'], BoardMark['ends'] | null>> = {
+  pendant: null,
+  'other-half': null,
   strung: 'section',
   end: 'crimp',
   loop: 'loop',
@@ -48,6 +51,7 @@ function marksOf(
   const marks: BoardMark[] = [];
   for (const { row, outerMm } of outwards(rows, zeroMm, end)) {
     const ends = MARK_OF[row.kind];
+    if (ends === null) continue;
     const mark: BoardMark = { side, fromZeroMm: outerMm, ends, section: row.section };
     const last = marks.at(-1);
     if (last !== undefined && last.ends === ends && last.section === row.section)

@@ -9,6 +9,7 @@ import type { TailCheck } from './tail.ts';
 import type { HandAdvice } from '../sizing/hand/hand.ts';
 import type { Balance } from './balance.ts';
 import type { Board } from './board.ts';
+import type { End, Held } from './held.ts';
 import type { HungPendant } from './hungPendant.ts';
 import type { Row } from './rows.ts';
 
@@ -23,11 +24,15 @@ export type StrandCard = {
   /** Wire left free between the beads so that the closed strand can bend. */
   readonly slackMm: number;
   readonly cut: Cut;
+  /** Wire to let stand out of the first crimp: the tail, and what to hold it by. */
+  readonly outMm: number;
   readonly board: Board;
   readonly tails: { readonly clasp: TailCheck; readonly ring: TailCheck };
 };
 
 export type EndsCard = {
+  /** What each end's wire loop is led round. */
+  readonly held: Readonly<Record<End, Held>>;
   readonly clasp: string;
   readonly ring: string | null;
   readonly loopMm: number;
@@ -35,8 +40,12 @@ export type EndsCard = {
   /** Chain the ring end is extended by, and how far it is let out for this size; 0 without one. */
   readonly extenderMm: number;
   readonly chainUsedMm: number;
-  /** null: the crimp is left bare, or its closed size isn't stated. */
+  /** Over each crimp; null: it is left bare. */
+  readonly coverId: string | null;
+  /** How the cover takes the closed crimp; null without one, or where a size isn't stated. */
   readonly cover: CoverFit | null;
+  /** Bare wire to leave beside a crimp, either side, for the cover that is longer than it; 0 without one. */
+  readonly roomMm: number;
   readonly guard: GuardCheck | null;
 };
 

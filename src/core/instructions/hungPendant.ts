@@ -2,6 +2,8 @@
 import { facing } from '../sizing/hand/facing.ts';
 import type { Facing } from '../sizing/hand/facing.ts';
 import type { Design } from '../design/design.ts';
+import { joinsOf } from '../design/joins.ts';
+import type { Join } from '../design/joins.ts';
 import type { Placed } from '../design/expand.ts';
 
 export type HungPendant = {
@@ -10,6 +12,10 @@ export type HungPendant = {
   readonly rings: readonly string[];
   /** null where the pendant's loop isn't stated. */
   readonly facing: Facing | null;
+  /** The rings to open for it, from the pendant up. */
+  readonly joins: readonly Join[];
+  /** Components of strand 0 that are strung before it. */
+  readonly after: number;
   /** Neighbours on the wire, by id; null where it would hang at an end. */
   readonly left: string | null;
   readonly right: string | null;
@@ -19,7 +25,12 @@ export type HungPendant = {
   readonly offMiddleMm: number;
 };
 
-type Gap = { readonly left: Placed; readonly right: Placed; readonly offMm: number };
+type Gap = {
+  readonly after: number;
+  readonly left: Placed;
+  readonly right: Placed;
+  readonly offMm: number;
+};
 
 /** The gap between two components nearest the middle; the first of two as near. */
 function middleGap(strung: readonly Placed[]): Gap | null {
@@ -31,7 +42,7 @@ function middleGap(strung: readonly Placed[]): Gap | null {
     const right = strung[index + 1];
     const offMm = at - total / 2;
     if (right !== undefined && (best === null || Math.abs(offMm) < Math.abs(best.offMm) - 1e-9)) {
-      best = { left, right, offMm };
+      best = { after: index + 1, left, right, offMm };
     }
   });
   return best;
@@ -40,12 +51,15 @@ function middleGap(strung: readonly Placed[]): Gap | null {
 /** How the design's pendant hangs on strand 0 as expanded; null where it hangs none. */
 export function hungPendant(design: Design, sequence: readonly Placed[]): HungPendant | null {
   if (design.hanging === null) return null;
-  const gap = middleGap(sequence.filter((placed) => placed.section !== 'end'));
+  const strung = sequence.filter((placed) => placed.section !== 'end');
+  const gap = middleGap(strung);
   const left = gap?.left.component.id ?? null;
   const right = gap?.right.component.id ?? null;
   return {
     pendant: design.hanging.pendant,
     rings: design.hanging.rings,
+    joins: joinsOf(design).joins,
+    after: gap?.after ?? strung.length,
     facing: facing(design),
     left,
     right,

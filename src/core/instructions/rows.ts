@@ -1,9 +1,12 @@
 /** The strand as a list to string from: clasp to ring, like components in a row taken together. */
 import type { Design } from '../design/design.ts';
 import type { Placed } from '../design/expand.ts';
+import { heldAt } from './held.ts';
+import type { End } from './held.ts';
+import type { HungPendant } from './hungPendant.ts';
 
-/** What one entry of the list is: a finding at an end, the wire loop, or a row of strung components. */
-export type RowKind = 'clasp' | 'loop' | 'end' | 'strung' | 'ring';
+/** What one entry of the list is: a finding at an end, the wire loop, a row of strung components, what hangs between two of them. */
+export type RowKind = 'clasp' | 'loop' | 'end' | 'strung' | 'pendant' | 'ring' | 'other-half';
 
 export type Row = {
   readonly kind: RowKind;
@@ -14,9 +17,9 @@ export type Row = {
   /** Component id; null for the bare wire loop. */
   readonly component: string | null;
   readonly count: number;
-  /** Components strung so far, this row's among them; findings not counted. */
+  /** Components strung so far, this row's among them; findings, crimps, covers and what hangs aren't counted. */
   readonly runningCount: number;
-  /** Length of one; 0 for a crimp inside its cover. */
+  /** Length of one; 0 for a crimp inside its cover, for what hangs, and for a clasp's other half, since its first counts for both. */
   readonly eachMm: number;
   /** Running length from the clasp's bearing point, straight. */
   readonly fromMm: number;
@@ -25,11 +28,22 @@ export type Row = {
 
 type Entry = Omit<Row, 'runningCount' | 'fromMm' | 'toMm'>;
 
-function finding(design: Design, kind: 'clasp' | 'ring', side: Placed['side']): Entry[] {
-  const id = design.ends[kind];
+function findingAt(design: Design, end: End): Entry[] {
+  const { what, component: id } = heldAt(design, end);
   const component = id === null ? undefined : design.components[id];
   if (component === undefined) return [];
-  return [{ kind, section: null, side, component: component.id, count: 1, eachMm: component.alongMm }];
+  const kind = what === 'other-half' ? what : end;
+  const eachMm = what === 'other-half' ? 0 : component.alongMm;
+  return [
+    {
+      kind,
+      section: null,
+      side: end === 'clasp' ? 'left' : 'right',
+      component: component.id,
+      count: 1,
+      eachMm,
+    },
+  ];
 }
 
 function wireLoop(design: Design, side: Placed['side']): Entry {
@@ -56,17 +70,35 @@ const alike = (one: Entry, other: Entry): boolean =>
   one.side === other.side &&
   one.component === other.component;
 
+/** What is strung with what hangs at its place in it. */
+function between(sequence: readonly Placed[], pendant: HungPendant | null): Entry[] {
+  const entries = sequence.map(entry);
+  if (pendant === null) return entries;
+  const crimped = sequence.filter(({ section, side }) => section === 'end' && side === 'left').length;
+  const before = crimped + pendant.after;
+  const hung: Entry = {
+    kind: 'pendant',
+    section: null,
+    side: 'centre',
+    component: pendant.pendant,
+    count: 1,
+    eachMm: 0,
+  };
+  return entries.toSpliced(before, 0, hung);
+}
+
 /**
  * Rows of one strand from clasp to ring. The last `toMm` is the finished length.
  * @param sequence the strand as `expand` gives it, crimps and covers included.
+ * @param pendant what hangs on this strand; null for nothing.
  */
-export function rowsOf(design: Design, sequence: readonly Placed[]): Row[] {
+export function rowsOf(design: Design, sequence: readonly Placed[], pendant: HungPendant | null): Row[] {
   const entries = [
-    ...finding(design, 'clasp', 'left'),
+    ...findingAt(design, 'clasp'),
     wireLoop(design, 'left'),
-    ...sequence.map(entry),
+    ...between(sequence, pendant),
     wireLoop(design, 'right'),
-    ...finding(design, 'ring', 'right'),
+    ...findingAt(design, 'ring'),
   ];
   const rows: Row[] = [];
   for (const next of entries) {

@@ -1,4 +1,4 @@
-/** Whether the doubled wire goes back through the beads at each end. */
+/** How far the doubled wire goes back through the beads at each end. */
 import type { Component } from '../design/component.ts';
 import { takes } from '../geometry/packing.ts';
 
@@ -12,15 +12,17 @@ export type TailBead = {
 };
 
 export type TailCheck = {
-  /** Tail wanted by the shop's rules. */
+  /** Tail wanted. */
   readonly tailMm: number;
   /** Hole that takes wire and tail together. */
   readonly needMm: number;
   /** The beads over the tail's length, from the crimp inwards. */
   readonly beads: readonly TailBead[];
-  /** Length of tail that goes in before the first bead in the way; up to `tailMm`. */
+  /** How many of them the tail runs through. */
+  readonly passed: number;
+  /** Their length: where the tail leaves the last of them it is cut flush. */
   readonly reachMm: number;
-  /** The first bead in the way; null where the whole tail goes in. */
+  /** The first bead in the way; null where nothing is. */
   readonly blockedBy: TailBead | null;
   /** Thickest wire that passes the bead in the way twice; null where nothing is in the way. */
   readonly fitsWireMm: number | null;
@@ -34,6 +36,7 @@ export function checkTail(fromCrimp: readonly Component[], wireMm: number, tailM
   // The circle round two equal circles is exactly twice as wide.
   const needMm = 2 * wireMm;
   const beads: TailBead[] = [];
+  let passed = 0;
   let reachMm = 0;
   let blockedBy: TailBead | null = null;
   let coveredMm = 0;
@@ -42,15 +45,29 @@ export function checkTail(fromCrimp: readonly Component[], wireMm: number, tailM
     const bead = { component: id, holeMm, position: index + 1, passes: takes(holeMm, needMm) };
     beads.push(bead);
     if (!bead.passes && blockedBy === null) blockedBy = bead;
-    if (blockedBy === null) reachMm += alongMm;
+    if (blockedBy === null) {
+      passed += 1;
+      reachMm += alongMm;
+    }
     coveredMm += alongMm;
   }
-  return {
-    tailMm,
-    needMm,
-    beads,
-    reachMm: Math.min(reachMm, tailMm),
-    blockedBy,
-    fitsWireMm: blockedBy === null ? null : blockedBy.holeMm / 2,
-  };
+  const fitsWireMm = blockedBy === null ? null : blockedBy.holeMm / 2;
+  return { tailMm, needMm, beads, passed, reachMm, blockedBy, fitsWireMm };
+}
+
+/**
+ * Both ends of one strand. On a strand too short for two tails each has its
+ * half, so that no hole has to take three wires.
+ * @param strung clasp to ring, crimps and covers left out.
+ */
+export function checkTails(
+  strung: readonly Component[],
+  wireMm: number,
+  tailMm: number,
+): { readonly clasp: TailCheck; readonly ring: TailCheck } {
+  const lengthMm = strung.reduce((sum, { alongMm }) => sum + alongMm, 0);
+  const eachMm = Math.min(tailMm, lengthMm / 2);
+  const clasp = checkTail(strung, wireMm, eachMm);
+  const ring = checkTail(strung.slice(clasp.passed).toReversed(), wireMm, eachMm);
+  return { clasp, ring };
 }

@@ -55,7 +55,15 @@ export const benchCard: typeof en = {
   },
   strand: (at: number): string => `Strang ${at}`,
   repeat: (times: number): string => `${times} ×`,
-  kinds: { clasp: 'Verschluss', ring: 'Ring', loop: 'Drahtschlaufe', end: 'Ende', strung: '' },
+  kinds: {
+    clasp: 'Verschluss',
+    ring: 'Ring',
+    loop: 'Drahtschlaufe',
+    end: 'Ende',
+    strung: '',
+    pendant: '',
+    'other-half': 'andere Hälfte',
+  },
   plain: { clasp: 'Verschluss', ring: 'Ring', crimp: 'Quetschperle', pendant: 'Anhänger' },
   wire: 'Draht',
   wireText: (name: string, strands: number, diameter: string, how: string): string =>

@@ -2,56 +2,9 @@
 import type { AssumptionCode } from '#core/body/assumptions.ts';
 import type { FigureProblem } from '#core/body/figure.ts';
 import type { StrengthCaveat } from '#core/instructions/strength.ts';
-import type { Step, StepArgs, StepCode } from '#core/instructions/steps.ts';
-import type { NameOf, stringing as en } from '../en/stringing.ts';
-import type { Format } from '../format.ts';
+import type { stringing as en } from '../en/stringing.ts';
 import type { Sentences } from '../sentence.ts';
-
-type Sentence<Args> = (args: Args, f: Format, name: NameOf) => string;
-
-const end = (which: 'clasp' | 'ring'): string => (which === 'clasp' ? 'Verschlussende' : 'anderen Ende');
-
-const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
-  'wear-eye-protection': () => 'Schutzbrille auf: Abgeschnittene Drahtenden fliegen.',
-  'try-clasp': ({ clasp }, _, name) =>
-    `${name(clasp)} ein paarmal öffnen und schließen, bevor er daran ist; später lässt er sich nicht mehr tauschen.`,
-  'cut-wire': ({ wire, lengthMm }, f, name) => `${f.fine(Math.ceil(lengthMm))} ${name(wire)} abschneiden.`,
-  'thread-end': (args, _, name) =>
-    `Am ${end(args.end)}: erst ${name(args.crimp)} auffädeln, dann ${name(args.finding)}.`,
-  'guard-loop': ({ guard }, _, name) => `${name(guard)} dort über den Draht ziehen, wo die Schlaufe trägt.`,
-  'make-loop': ({ finding, loopMm }, f, name) =>
-    `Den Draht durch die Quetschperle zurückführen: eine Schlaufe von ${f.fine(loopMm)} (${name(finding)}).`,
-  'wires-side-by-side': () =>
-    'In die Quetschperle schauen: Beide Drähte liegen nebeneinander und kreuzen sich nicht.',
-  'loop-free': ({ finding }, _, name) => `${name(finding)} bewegt sich frei in der Schlaufe.`,
-  crimp: (args) => `Die Quetschperle am ${end(args.end)} quetschen und mit einem Zug prüfen.`,
-  'hide-tail': ({ end: which, tailMm, beads }, f) => {
-    if (beads === 0)
-      return 'Keine Perle hier nimmt den doppelten Draht auf: Das Ende lässt sich nicht verstecken.';
-    const what = beads === 1 ? 'das Teil' : `${f.number(beads)} Teile`;
-    return which === 'clasp'
-      ? `Über Draht und Drahtende zusammen kommen als Erstes: ${what}, für ${f.fine(tailMm)} Drahtende.`
-      : `${f.fine(tailMm)} Drahtende durch die letzten Teile zurückführen: ${f.number(beads)}.`;
-  },
-  'string-beads': ({ count }, f) => `${f.number(count)} Teile in der Reihenfolge der Liste auffädeln.`,
-  'hang-pendant': ({ pendant, rings }, f, name) =>
-    rings === 0
-      ? `${name(pendant)} kommt in der Mitte direkt auf den Draht.`
-      : `${name(pendant)} kommt in der Mitte darauf, an ${f.number(rings)} ${rings === 1 ? 'Ring' : 'Ringen'}.`,
-  'check-facing': ({ pendant, addRings }, _, name) =>
-    addRings === 0
-      ? `${name(pendant)} hängen lassen: Die Vorderseite zeigt nach vorn.`
-      : `So wie geplant dreht sich ${name(pendant)} zur Seite: Ein Ring mehr, und die Vorderseite zeigt nach vorn.`,
-  'check-pattern': ({ count, lengthMm }, f) =>
-    `Vor der zweiten Quetschperle: ${f.number(count)} zählen, das Muster von beiden Enden lesen, mit Verschluss und Ring ${f.fine(lengthMm)} messen.`,
-  'leave-slack': ({ slackMm }, f) =>
-    `${f.fine(slackMm)} Draht zwischen den Perlen frei lassen, damit sich der geschlossene Strang biegen kann.`,
-  'cut-away-from-face': () =>
-    'Die Enden nach unten und vom Gesicht weg abschneiden, mit Schutzbrille; jeden Abschnitt einsammeln.',
-  'close-cover': () => 'Über jeder Quetschperle eine Hülle schließen, die Naht nach hinten.',
-  'check-closed': ({ lengthMm }, f) =>
-    `Schließen und messen: ${f.fine(lengthMm)}. Nirgends steht ein spitzes Ende vor.`,
-};
+import { step } from './steps.ts';
 
 const caveats: Readonly<Record<StrengthCaveat, string>> = {
   'no-crimp-loss': 'Was das Quetschen kostet, ist nicht enthalten.',
@@ -84,8 +37,7 @@ const figureProblems: Sentences<FigureProblem> = {
 const EVEN_G = 0.05;
 
 export const stringing: typeof en = {
-  step: (step: Step, f: Format, name: NameOf) =>
-    (steps[step.code] as Sentence<Step['args']>)(step.args, f, name),
+  step,
   caveats,
   assumptions,
   figureProblems,

@@ -43,7 +43,15 @@ export const benchCard = {
   sequenceColumns: { what: 'What', count: 'Strung', running: 'Runs to' },
   strand: (at: number): string => `Strand ${at}`,
   repeat: (times: number): string => `${times} ×`,
-  kinds: { clasp: 'clasp', ring: 'ring', loop: 'wire loop', end: 'end', strung: '' },
+  kinds: {
+    clasp: 'clasp',
+    ring: 'ring',
+    loop: 'wire loop',
+    end: 'end',
+    strung: '',
+    pendant: '',
+    'other-half': 'other half',
+  },
   /** Within a step, where there is but one of each. */
   plain: { clasp: 'clasp', ring: 'ring', crimp: 'crimp', pendant: 'pendant' },
   wire: 'Wire',

@@ -9,56 +9,9 @@ import type { TailCheck } from '#core/instructions/tail.ts';
 import type { Facing } from '#core/sizing/hand/facing.ts';
 import type { Balance } from '#core/instructions/balance.ts';
 import type { HungPendant } from '#core/instructions/hungPendant.ts';
-import type { Step, StepArgs, StepCode } from '#core/instructions/steps.ts';
 import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
-
-/** The name of a component or wire by its id, as the maker wrote it. */
-export type NameOf = (id: string) => string;
-
-type Sentence<Args> = (args: Args, f: Format, name: NameOf) => string;
-
-const end = (which: 'clasp' | 'ring'): string => (which === 'clasp' ? 'clasp end' : 'other end');
-
-const steps: { readonly [Code in StepCode]: Sentence<StepArgs[Code]> } = {
-  'wear-eye-protection': () => 'Put eye protection on: cut ends of steel wire fly.',
-  'try-clasp': ({ clasp }, _, name) =>
-    `Work the ${name(clasp)} a few times before it goes on; a stiff one can’t be changed later.`,
-  'cut-wire': ({ wire, lengthMm }, f, name) => `Cut ${f.fine(Math.ceil(lengthMm))} of ${name(wire)}.`,
-  'thread-end': (args, _, name) =>
-    `At the ${end(args.end)}: thread the ${name(args.crimp)}, then the ${name(args.finding)}.`,
-  'guard-loop': ({ guard }, _, name) => `Draw the ${name(guard)} over the wire where the loop will bear.`,
-  'make-loop': ({ finding, loopMm }, f, name) =>
-    `Lead the wire back through the crimp: a loop of ${f.fine(loopMm)} round the ${name(finding)}.`,
-  'wires-side-by-side': () => 'Look into the crimp: both wires lie side by side and don’t cross.',
-  'loop-free': ({ finding }, _, name) => `The ${name(finding)} swings freely in its loop.`,
-  crimp: (args) => `Close the crimp at the ${end(args.end)}, and pull to try it.`,
-  'hide-tail': ({ end: which, tailMm, beads }, f) => {
-    if (beads === 0) return 'No bead here takes the doubled wire: the tail can’t be hidden in this end.';
-    const what = `${f.number(beads)} ${beads === 1 ? 'component' : 'components'}`;
-    return which === 'clasp'
-      ? `The first ${what} go over wire and tail together: ${f.fine(tailMm)} of tail.`
-      : `Lead ${f.fine(tailMm)} of tail back through the last ${what}.`;
-  },
-  'string-beads': ({ count }, f) => `String ${f.number(count)} components in the order of the list.`,
-  'hang-pendant': ({ pendant, rings }, f, name) =>
-    rings === 0
-      ? `The ${name(pendant)} goes on at the middle, straight on the wire.`
-      : `The ${name(pendant)} goes on at the middle, on ${f.number(rings)} ${rings === 1 ? 'ring' : 'rings'}.`,
-  'check-facing': ({ pendant, addRings }, _, name) =>
-    addRings === 0
-      ? `Let the ${name(pendant)} hang: it faces front.`
-      : `As planned the ${name(pendant)} turns sideways: one more ring makes it face front.`,
-  'check-pattern': ({ count, lengthMm }, f) =>
-    `Before the second crimp: count ${f.number(count)}, read the pattern from both ends, measure ${f.fine(lengthMm)} with clasp and ring.`,
-  'leave-slack': ({ slackMm }, f) =>
-    `Leave ${f.fine(slackMm)} of wire free between the beads, so that the closed strand can bend.`,
-  'cut-away-from-face': () =>
-    'Trim the ends held down and away from the face, eye protection on; gather every cut-off.',
-  'close-cover': () => 'Close a cover over each crimp, the seam to the back.',
-  'check-closed': ({ lengthMm }, f) =>
-    `Close it and measure: ${f.fine(lengthMm)}. No sharp end stands out anywhere.`,
-};
+import { step, type NameOf } from './steps.ts';
 
 const caveats: Readonly<Record<StrengthCaveat, string>> = {
   'no-crimp-loss': 'What the crimp takes away is not in it.',
@@ -119,9 +72,7 @@ function balanceSentence({ offMm, heavierG }: Balance, f: Format): string {
 }
 
 export const stringing = {
-  step: (step: Step, f: Format, name: NameOf): string =>
-    // Each code's args go with its own sentence by the type of the map.
-    (steps[step.code] as Sentence<Step['args']>)(step.args, f, name),
+  step,
   caveats,
   assumptions,
   figureProblems,

@@ -127,7 +127,7 @@ describe('the card', () => {
     expect(html.match(/<input type="checkbox"/g)?.length).toBe(
       (card.strands[0]?.length ?? 0) + card.card.steps.length,
     );
-    expect(html).toContain('eye protection');
+    expect(html).toContain('Eye protection');
     expect(html).not.toContain('Not as the buyer saw it');
   });
 

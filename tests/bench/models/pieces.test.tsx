@@ -72,7 +72,7 @@ describe('the card of a piece', () => {
     expect(sheet.card?.card.hand.boardSide).toBe('right');
     const page = renderToString(<PieceSheetView sheet={sheet} frame={frame} />);
     expect(page).toContain('165 mm round the wrist, easy');
-    expect(page).toContain('eye protection');
+    expect(page).toContain('Eye protection');
   });
 
   it('says why there is none: no length, outside what it can be', () => {

@@ -116,6 +116,8 @@ describe('a pendant', () => {
     expect(pendant(pendantNecklace)).toEqual({
       pendant: 'drop',
       rings: ['ring'],
+      joins: [{ ring: 'ring', place: 0, joint: 'open', above: null, below: 'drop' }],
+      after: 25,
       facing: { pendant: 'drop', rings: 1, loop: 'in-plane', faces: 'front', addRings: 0 },
       left: 'ball-4',
       right: 'ball-4',

@@ -70,7 +70,7 @@ describe('a necklace', () => {
 
 it('rows name the side that each end lies on', () => {
   const of = design();
-  const rows = rowsOf(of, sequencesOf(of)[0] ?? []);
+  const rows = rowsOf(of, sequencesOf(of)[0] ?? [], null);
   const sides = rows.filter(({ kind }) => kind !== 'strung').map(({ kind, side }) => `${kind} ${side}`);
   expect(sides.slice(0, 2)).toEqual(['clasp left', 'loop left']);
   expect(sides.slice(-2)).toEqual(['loop right', 'ring right']);
@@ -78,6 +78,6 @@ it('rows name the side that each end lies on', () => {
 
 it('covers and crimps at an end stay rows of their own, however alike', () => {
   const of = design({ ends: { ...design().ends, cover: 'crimp' } });
-  const rows = rowsOf(of, sequencesOf(of)[0] ?? []);
+  const rows = rowsOf(of, sequencesOf(of)[0] ?? [], null);
   expect(rows.filter(({ kind }) => kind === 'end').map(({ count }) => count)).toEqual([1, 1, 1, 1]);
 });

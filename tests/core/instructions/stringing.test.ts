@@ -199,6 +199,12 @@ describe('the ends', () => {
   it('crimp, cover and tails as they stand', () => {
     const { ends, strands } = card(design());
     expect(ends).toEqual({
+      held: {
+        clasp: { what: 'whole', component: 'lobster', ways: 1 },
+        ring: { what: 'whole', component: 'ring', ways: 1 },
+      },
+      coverId: 'cover',
+      roomMm: 1,
       clasp: 'lobster',
       ring: 'ring',
       loopMm: 4,

@@ -61,7 +61,7 @@ describe('a piece on the board', () => {
       const sequences = usualSequences(design);
       const { strands } = layBoard(design, sequences, 'left');
       for (const [at, { spots }] of strands.entries()) {
-        const rows = rowsOf(design, sequences[at] ?? []);
+        const rows = rowsOf(design, sequences[at] ?? [], null);
         const board = boardOf(rows, 'left');
         const strung = rows.filter(({ kind }) => kind === 'strung');
         const beads = spots.filter(({ section }) => section !== 'end');

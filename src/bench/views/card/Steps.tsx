@@ -1,10 +1,7 @@
 /** The steps, each at its moment, each with a box to tick. */
-import type { StepCode } from '#core/instructions/steps.ts';
+import { isCaution } from '#core/instructions/step.ts';
 import type { BenchCardWords } from '#words/words.ts';
 import type { StepLine } from '../../models/stepList.ts';
-
-/** Steps that guard eyes and hands stand out. */
-const GUARDS: ReadonlySet<StepCode> = new Set(['wear-eye-protection', 'cut-away-from-face']);
 
 type Props = {
   readonly lines: readonly StepLine[];
@@ -18,7 +15,7 @@ export function Steps({ lines, several, words }: Props) {
       <h2 id="steps">{words.steps}</h2>
       <ol>
         {lines.map(({ code, parts }, at) => (
-          <li class={GUARDS.has(code) ? 'caution' : undefined}>
+          <li class={isCaution(code) ? 'caution' : undefined}>
             {parts.map(({ text, strands }, part) => (
               <StepPart
                 name={`step-${at}-${part}`}

@@ -26,10 +26,16 @@ export type Cut = {
  * practice, no source), is the tail and grip of the shop's rules.
  * @param beadsMm sum of `alongMm` of the strand's components, crimps and covers left out.
  * @param slackMm 0 for a strand laid straight.
+ * @param tailsMm both tails, where the beads they run through are known: each is cut flush where it leaves the last of them.
  */
-export function cutLength(design: Design, rules: Rules, beadsMm: number, slackMm: number): Cut {
+export function cutLength(
+  design: Design,
+  rules: Rules,
+  beadsMm: number,
+  slackMm: number,
+  tailsMm: number = 2 * rules.wire.tailMm,
+): Cut {
   const loopsMm = 4 * (design.ends.loopMm + endPartMm(design));
-  const tailsMm = 2 * rules.wire.tailMm;
   const gripsMm = 2 * rules.wire.gripMm;
   const totalMm = beadsMm + slackMm + loopsMm + tailsMm + gripsMm;
   return { beadsMm, slackMm, loopsMm, tailsMm, gripsMm, totalMm };

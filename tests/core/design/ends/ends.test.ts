@@ -6,7 +6,7 @@ import { endPartMm } from '#core/design/ends/endPart.ts';
 import { checkGuard } from '#core/design/ends/guard.ts';
 import { takes } from '#core/geometry/packing.ts';
 import { flexibility, strengthOf, wireBreak } from '#core/instructions/strength.ts';
-import { checkTail } from '#core/instructions/tail.ts';
+import { checkTail, checkTails } from '#core/instructions/tail.ts';
 import { component, COMPONENTS, design, RULES } from '#tests/support/workshop.ts';
 
 const crimp = (id: string, holeMm: number, closedMm: number | null = null) =>
@@ -135,7 +135,9 @@ describe('the tail', () => {
     expect(found).toMatchObject({
       tailMm: 25.4,
       needMm: 0.96,
-      reachMm: 25.4,
+      passed: 4,
+      // Cut flush where it leaves the fourth.
+      reachMm: 32,
       blockedBy: null,
       fitsWireMm: null,
     });
@@ -144,7 +146,7 @@ describe('the tail', () => {
   it('names the first bead in the way, how far the tail gets, and what would fit', () => {
     const found = checkTail(beads(1, 0.8, 0.6, 1), 0.48, 25.4);
     expect(found.blockedBy).toEqual({ component: 'b2', holeMm: 0.8, position: 2, passes: false });
-    expect(found.reachMm).toBe(8);
+    expect(found).toMatchObject({ passed: 1, reachMm: 8 });
     expect(found.fitsWireMm).toBe(0.4);
     expect(found.beads).toHaveLength(4);
   });
@@ -153,6 +155,28 @@ describe('the tail', () => {
     expect(checkTail(beads(1, 1, 0.2), 0.48, 16).blockedBy).toBeNull();
     expect(checkTail(beads(1), 0.48, 25.4)).toMatchObject({ reachMm: 8, blockedBy: null });
     expect(checkTail([], 0.48, 25.4)).toMatchObject({ beads: [], reachMm: 0, blockedBy: null });
+  });
+});
+
+describe('both tails', () => {
+  const beads = (...holes: number[]) => holes.map((holeMm, index) => component(`b${index + 1}`, { holeMm }));
+
+  it('go in from either end', () => {
+    const { clasp, ring } = checkTails(beads(1, 1, 1, 1, 1, 1, 1, 0.5, 1), 0.48, 16);
+    expect(clasp).toMatchObject({ passed: 2, reachMm: 16, blockedBy: null });
+    expect(ring).toMatchObject({ passed: 1, reachMm: 8, blockedBy: { component: 'b8', position: 2 } });
+  });
+
+  it('on a short strand have half of it each, and never meet in one bead', () => {
+    const passed = (count: number) => {
+      const { clasp, ring } = checkTails(beads(...new Array<number>(count).fill(1)), 0.48, 25.4);
+      return [clasp.passed, ring.passed];
+    };
+    expect(passed(8)).toEqual([4, 4]);
+    expect(passed(7)).toEqual([4, 3]);
+    expect(passed(4)).toEqual([2, 2]);
+    expect(passed(1)).toEqual([1, 0]);
+    expect(passed(0)).toEqual([0, 0]);
   });
 });
 

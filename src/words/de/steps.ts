@@ -1,0 +1,112 @@
+/** Die Schritte an der Werkbank, wie die Macherin sie sich selbst sagen würde. */
+import type { Step, StepArgs } from '#core/instructions/step.ts';
+import type { NameOf } from '../en/steps.ts';
+import type { Format } from '../format.ts';
+import { sentenceOf, type Sentences } from '../sentence.ts';
+
+const SIDE = { left: 'links', right: 'rechts' };
+
+/** Worum eine Schlaufe führt; '', wo um nichts. */
+function round({ held, finding }: StepArgs['check-loop'] | StepArgs['join-chain'], name: NameOf): string {
+  const what = finding === null ? '' : name(finding);
+  return {
+    whole: what,
+    'first-half': `die eine Hälfte (${what})`,
+    'other-half': `die andere Hälfte (${what})`,
+    chain: 'das letzte Glied der Kette',
+    nothing: '',
+  }[held];
+}
+
+const beadsOf = (count: number, f: Format): string =>
+  count === 1 ? 'die letzte Perle' : `die letzten ${f.number(count)} Perlen`;
+
+/** Weniger Spiel sieht man nicht, geschweige denn, dass man es nach Augenmaß lässt. */
+const SEEN_MM = 1;
+
+const steps: Sentences<Step, [f: Format, name: NameOf]> = {
+  'wear-eye-protection': () => 'Schutzbrille auf, bis zum Schluss: Abgeschnittene Drahtenden fliegen.',
+  'try-clasp': ({ args: { clasp, inHalves } }, _, name) => {
+    const tried = `${name(clasp)} ein paarmal öffnen und schließen, bevor er daran ist; später lässt er sich nicht mehr tauschen.`;
+    return inHalves ? `${tried} Dann trennen: Je eine Hälfte kommt an ein Ende.` : tried;
+  },
+  'join-chain': ({ args }, _, name) =>
+    `Das letzte Glied der Kette nach vorn und hinten aufbiegen, nie auseinander; einhängen (${round(args, name)}) und ebenso schließen.`,
+  'join-ring': ({ args: { ring, joint, above, below } }, f, name) => {
+    const taken = f.list([below, above].filter((id) => id !== null).map(name));
+    return joint === 'open'
+      ? `${name(ring)}: nach vorn und hinten aufbiegen, nie auseinander. Einhängen: ${taken}. Ebenso schließen, bis die Enden aneinanderliegen.`
+      : `${name(ring)}: eindrehen, bis beide Windungen halten: ${taken}.`;
+  },
+  'check-facing': ({ args: { pendant, addRings } }, _, name) =>
+    addRings === 0
+      ? `Hochhalten, wie es hängen wird: ${name(pendant)} zeigt nach vorn.`
+      : `So wie geplant dreht sich ${name(pendant)} zur Seite: Ein Ring mehr, und die Vorderseite zeigt nach vorn.`,
+  'lay-out': ({ args: { claspSide } }) =>
+    claspSide === null
+      ? 'Alles auf dem Brett auslegen, von null nach beiden Seiten, und ansehen. Der Verschluss darf auf jede Seite.'
+      : `Alles auf dem Brett auslegen, von null nach beiden Seiten, den Verschluss ${SIDE[claspSide]}, und ansehen.`,
+  'cut-wire': ({ args: { wire, lengthMm } }, f, name) =>
+    `${f.ruler(lengthMm, 'up')} ${name(wire)} abschneiden.`,
+  'thread-end': ({ args: { crimp, guard, way, ...args } }, f, name) => {
+    const held = round(args, name);
+    const eye = way === null ? '' : `, Öse ${f.number(way)}`;
+    const ids = [name(crimp), ...(guard === null ? [] : [name(guard)])];
+    const things = held === '' ? ids : [...ids, `${held}${eye}`];
+    const where = args.end === 'clasp' ? 'Auf das eine Ende' : 'Auf das andere Ende';
+    return things.length === 1
+      ? `${where} fädeln: ${things[0] ?? ''}.`
+      : `${where} fädeln, in dieser Folge: ${things.join(', ')}.`;
+  },
+  'lead-back': ({ args: { loopMm, beads, outMm, ...args } }, f, name) => {
+    const held = round(args, name);
+    const through = beads === 0 ? 'die Quetschperle' : `die Quetschperle und ${beadsOf(beads, f)}`;
+    const out = outMm === null ? '' : `, bis ${f.ruler(outMm)} herausstehen`;
+    const loop = `eine Schlaufe von ${f.ruler(loopMm)} ${held === '' ? 'für den Verschluss' : `um ${held}`}`;
+    return `Den Draht durch ${through} zurückführen${out}. Es bleibt ${loop}, erst ein wenig größer: Das Quetschen zieht sie zu.`;
+  },
+  'check-loop': ({ args }, _, name) => {
+    const held = round(args, name);
+    const wires = 'In die Quetschperle schauen: Beide Drähte liegen nebeneinander und kreuzen sich nicht.';
+    return held === '' ? wires : `${wires} In der Schlaufe frei beweglich: ${held}.`;
+  },
+  crimp: () =>
+    'Die Quetschperle mit zwei Griffen schließen, erst die Kerbe, dann rund, und nicht öfter. Mit einem Zug prüfen.',
+  'close-cover': ({ args: { cover } }, _, name) =>
+    `Über die Quetschperle: ${name(cover)}, ist sie eng, erst ein wenig geöffnet, die Naht nach hinten; rund drücken.`,
+  'cut-tail': ({ args: { bead } }, f) =>
+    bead === null
+      ? 'Vom Gesicht weg das Drahtende bündig an der Quetschperle abschneiden: Keine Perle hier nimmt es auf, verstecken lässt es sich nicht.'
+      : `Vom Gesicht weg das Drahtende bündig abschneiden, wo es Perle ${f.number(bead)} verlässt, ohne den Draht darin zu berühren. Den Stumpf hineindrücken.`,
+  'string-beads': ({ args: { first, last, overTail } }, f) => {
+    const which =
+      first === last ? `Perle ${f.number(first)}` : `Perle ${f.number(first)} bis ${f.number(last)}`;
+    return overTail
+      ? `${which} über Draht und Drahtende zusammen auffädeln, dicht heran.`
+      : `${which} der Liste auffädeln.`;
+  },
+  'hang-pendant': ({ args: { pendant, rings } }, _, name) => {
+    const by = rings === 0 ? 'seine eigene Öse' : rings === 1 ? 'seinen Ring' : 'seinen obersten Ring';
+    return `Hier hängt ${name(pendant)}: ${by} auffädeln.`;
+  },
+  'draw-up': ({ args: { slackMm, roomMm } }, f) => {
+    const slack =
+      slackMm < SEEN_MM
+        ? 'kein Spiel, das man sieht. Zum Ring biegen: Die Nachbarn berühren sich, keiner steht ab'
+        : `${f.ruler(slackMm)} Draht an der letzten Perle bloß. Zum Ring biegen: Keiner steht ab, nichts spannt`;
+    const room =
+      roomMm === 0
+        ? ''
+        : ' Die offene Hülle über die Quetschperle halten: Die letzte Perle berührt sie gerade.';
+    return `Den Draht anziehen: ${slack}.${room}`;
+  },
+  measure: ({ args: { lengthMm } }, f) =>
+    `Gerade hinlegen, mit allem daran, und messen, von wo das eine Ende trägt bis wo das andere trägt: ${f.ruler(lengthMm)}.`,
+  'check-pattern': ({ args: { count } }, f) =>
+    `${f.number(count)} zählen und das Muster noch einmal von beiden Enden lesen: Danach ist nichts mehr zu ändern.`,
+  'check-closed': ({ args: { lengthMm } }, f) =>
+    `Schließen: ${f.ruler(lengthMm)}, und nirgends steht ein spitzes Ende vor.`,
+};
+
+/** Der Satz zu einem Schritt. */
+export const step = (one: Step, f: Format, name: NameOf): string => sentenceOf(steps, one, f, name);
