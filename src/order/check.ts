@@ -4,7 +4,8 @@
  * the maker's side, and the tests hold the two to one answer.
  */
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
-import { CAPS, FORMAT, LANGS, VERSION } from './document.ts';
+import { LANGS } from '#words/lang.ts';
+import { CAPS, FORMAT, VERSION } from './document.ts';
 import type { OrderDocument } from './document.ts';
 import { isNumber } from './number.ts';
 

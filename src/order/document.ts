@@ -5,6 +5,7 @@
  */
 import type { Hand, Measure, Pick, Sit } from '#core/design/choice.ts';
 import type { Counts } from '#core/design/design.ts';
+import type { Lang } from '#words/lang.ts';
 
 export const FORMAT = 'claspwise-order';
 /** The version written; older ones are read through `migrate.ts`. */
@@ -34,8 +35,6 @@ export const CAPS = {
   minor: 1_000_000_000,
 } as const;
 
-export const LANGS = ['en', 'de'] as const;
-
 /** What the buyer's page showed when she ordered. */
 export type Figures = {
   /** Finished length, hundredths of a millimetre kept. */
@@ -56,7 +55,7 @@ export type OrderDocument = {
   /** Instant by the buyer's clock, UTC, whole seconds: `2026-11-25T18:40:00Z`. */
   readonly placedAt: string;
   /** Language the buyer read, for the answer. */
-  readonly lang: (typeof LANGS)[number];
+  readonly lang: Lang;
   readonly piece: { readonly id: string; readonly revision: string };
   readonly measure: {
     readonly of: Measure['of'];

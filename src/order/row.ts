@@ -1,6 +1,7 @@
 /** A document's values in a fixed order, without their names: the row that the compact form's version 1 carries. */
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
-import { FORMAT, LANGS, VERSION, type OrderDocument } from './document.ts';
+import { LANGS } from '#words/lang.ts';
+import { FORMAT, VERSION, type OrderDocument } from './document.ts';
 
 /** The document as a row. The order of values is version 1's for ever; another order is another version. */
 export function toRow(order: OrderDocument): unknown[] {

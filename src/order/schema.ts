@@ -5,9 +5,10 @@
  * throws at an object with a `length` of its own in a text's place.
  */
 import { z } from 'zod';
+import { LANGS } from '#words/lang.ts';
 import { CURRENCY, EMAIL, ID, INSTANT, isInstant, KEY, LINE, NAME, NOTE } from './check.ts';
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
-import { CAPS, FORMAT, LANGS, VERSION } from './document.ts';
+import { CAPS, FORMAT, VERSION } from './document.ts';
 import { isNumber } from './number.ts';
 
 const id = z.string().min(1).max(CAPS.id).regex(ID);

@@ -1,6 +1,10 @@
 /** Codes that the bench makes sentences of. */
 
-export type OrderState = 'new' | 'asked' | 'agreed' | 'strung' | 'sent' | 'cancelled';
+/** Where an order stands, in the order in which it goes. */
+export const ORDER_STATES = ['new', 'asked', 'agreed', 'strung', 'sent', 'cancelled'] as const;
+export type OrderState = (typeof ORDER_STATES)[number];
+
+/** How an order came in. */
 export type OrderWay = 'desk' | 'paste' | 'file' | 'link';
 
 /** What became of one order that was pasted or dropped. */
@@ -36,7 +40,8 @@ export type BenchProblem =
   | { readonly code: 'too-many-tries'; readonly seconds: number };
 
 /** Prepared letters to the buyer. */
-export type Letter = 'question' | 'agreed' | 'ready' | 'sent';
+export const LETTERS = ['question', 'agreed', 'ready', 'sent'] as const;
+export type Letter = (typeof LETTERS)[number];
 
 /** What a letter says; figures written out already. */
 export type LetterFacts = {

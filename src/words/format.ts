@@ -2,11 +2,9 @@
  * Lengths, money, dates and lists as people write them. Everything but the
  * eighths of an inch goes through Intl.
  */
-import type { LengthUnit } from '#core/units/length.ts';
+import { INCH_MM, type LengthUnit } from '#core/units/unit.ts';
 import { locale, type Lang } from './lang.ts';
 
-/** One inch, exact (NIST SP 811, B.8). */
-const MM_PER_INCH = 25.4;
 /** Makers and their rulers read inches in eighths. */
 const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'] as const;
 const UNIT_NAMES: Readonly<Record<Lang, Readonly<Record<LengthUnit, string>>>> = {
@@ -37,6 +35,16 @@ const moneys = madeOnce((lang, currency) => {
   const format = new Intl.NumberFormat(locale(lang), { style: 'currency', currency });
   return { format, digits: format.resolvedOptions().maximumFractionDigits ?? 2 };
 });
+
+/** Decimals of a currency (ISO 4217). */
+export const currencyDigits = (currency: string): number => moneys('en', currency).digits;
+
+/** Money as programs write it: a decimal point, as many decimals as the currency has, no sign. */
+export function majorAmount(minor: number, currency: string): string {
+  const digits = currencyDigits(currency);
+  return (minor / 10 ** digits).toFixed(digits);
+}
+
 const lists = madeOnce(
   (lang, type) => new Intl.ListFormat(locale(lang), { type: type as Intl.ListFormatType }),
 );
@@ -50,7 +58,7 @@ export function formatNumber(value: number, lang: Lang, digits = 0): string {
 export function formatLengthNumber(mm: number, unit: LengthUnit, lang: Lang): string {
   if (unit === 'cm') return formatNumber(Math.round(mm) / 10, lang, 1);
   if (unit === 'mm') return formatNumber(Math.round(mm), lang);
-  const eighths = Math.round((Math.abs(mm) / MM_PER_INCH) * 8);
+  const eighths = Math.round((Math.abs(mm) / INCH_MM) * 8);
   const whole = Math.floor(eighths / 8);
   const part = EIGHTHS[eighths % 8] ?? '';
   const sign = mm < 0 && eighths > 0 ? MINUS : '';
@@ -136,7 +144,7 @@ export type Format = {
 export const readsAsNone = (f: Format, mm: number): boolean => f.length(Math.abs(mm)) === f.length(0);
 
 /** Below this a length in eighths of an inch would read as none at all. */
-const HALF_EIGHTH_MM = 25.4 / 16;
+const HALF_EIGHTH_MM = INCH_MM / 16;
 
 /** Binds the formats above. `currency` is an ISO 4217 code. */
 export function formatFor(lang: Lang, unit: LengthUnit, currency: string): Format {

@@ -2,9 +2,10 @@
 import fc from 'fast-check';
 import { isInstant, EMAIL, NAME } from '#order/check.ts';
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
-import { CAPS, FORMAT, LANGS, VERSION } from '#order/document.ts';
+import { CAPS, FORMAT, VERSION } from '#order/document.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { makeNumber } from '#order/number.ts';
+import { LANGS } from '#words/lang.ts';
 
 export const sample: OrderDocument = {
   format: FORMAT,

@@ -1,6 +1,7 @@
 /** The body chart's model. */
 import { describe, expect, test } from 'vitest';
 import { figureOf } from '#core/body/figure.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import type { WornStrand } from '#draw/drawings/body.ts';
 import { collarNeckMm, layOn, leastRound, lengthAt, nearestTo, nextLength } from '#sizer/body/model/lay.ts';
 import { lengthName } from '#sizer/body/model/lengthName.ts';
@@ -13,7 +14,7 @@ const typical = bodyOf(UNKNOWN_WEARER, 'in');
 if (!typical.ok) throw new Error('expected a body');
 const { figure } = typical;
 
-const body = (more: Partial<WearerForm>, unit: 'in' | 'cm' = 'in') =>
+const body = (more: Partial<WearerForm>, unit: ShownUnit = 'in') =>
   bodyOf({ ...UNKNOWN_WEARER, ...more }, unit);
 
 describe('wearer', () => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readDeskAnswer, readFormAnswer } from '#sizer/ordering/model/sendResult.ts';
 import { keepingStore } from '#sizer/ordering/model/keepingStore.ts';
 import { dropEntry, newEntry, putEntry, readOutbox, type Entry } from '#sizer/ordering/model/outbox.ts';
-import { OUTBOX_KEY } from '#sizer/ordering/model/outboxKey.ts';
+import { writeText } from '#sizer/ordering/model/outboxText.ts';
 import { createSender } from '#sizer/ordering/model/sender.ts';
 import { endpointOf } from '#sizer/ordering/model/endpoint.ts';
 import { orderWords } from '#words/words.ts';
@@ -33,7 +33,7 @@ describe('outbox', () => {
     'rubbish in the store (%s) is passed over',
     (text) => {
       const store = memoryStore();
-      store.write(OUTBOX_KEY, text);
+      writeText(store, text);
       expect(readOutbox(store)).toEqual([]);
     },
   );

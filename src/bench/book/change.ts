@@ -1,5 +1,5 @@
 /** Changes to an order, each with its line of history. */
-import { STATES, type State } from './entry.ts';
+import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { record } from './receive.ts';
 
@@ -7,7 +7,7 @@ import { record } from './receive.ts';
 export type ChangeOutcome = 'done' | 'no-such-order' | 'changed-meanwhile';
 
 export type Change =
-  | { readonly kind: 'state'; readonly state: State }
+  | { readonly kind: 'state'; readonly state: OrderState }
   /** Day, `2026-12-20`; null takes it away. */
   | { readonly kind: 'due'; readonly on: string | null }
   | { readonly kind: 'note'; readonly text: string }
@@ -52,7 +52,7 @@ function apply(book: Book, number: string, at: string, wanted: Change): void {
 }
 
 function check(wanted: Change): void {
-  if (wanted.kind === 'state' && !STATES.includes(wanted.state)) throw new RangeError(wanted.state);
+  if (wanted.kind === 'state' && !ORDER_STATES.includes(wanted.state)) throw new RangeError(wanted.state);
   if (wanted.kind === 'due' && wanted.on !== null && !isDay(wanted.on)) throw new RangeError(wanted.on);
   if (wanted.kind === 'note' && (wanted.text === '' || wanted.text.length > NOTE_CAP)) {
     throw new RangeError('note');

@@ -1,22 +1,18 @@
 /** An order as it stands in the book. */
 import type { OrderDocument } from '#order/document.ts';
+import type { OrderState, OrderWay } from '#words/benchCodes.ts';
 import type { Book } from './open.ts';
 import { named } from './problem.ts';
 
-export const STATES = ['new', 'asked', 'agreed', 'strung', 'sent', 'cancelled'] as const;
-export type State = (typeof STATES)[number];
 /** States in which there is still something to do. */
-export const OPEN_STATES: readonly State[] = ['new', 'asked', 'agreed', 'strung'];
-
-/** How an order came in. */
-export type Way = 'desk' | 'paste' | 'file' | 'link';
+export const OPEN_STATES: readonly OrderState[] = ['new', 'asked', 'agreed', 'strung'];
 
 export type Entry = {
   readonly document: OrderDocument;
   /** By the maker's clock, ISO 8601, UTC. */
   readonly receivedAt: string;
-  readonly way: Way;
-  readonly state: State;
+  readonly way: OrderWay;
+  readonly state: OrderState;
   /** Day, `2026-12-20`; null for none. */
   readonly dueOn: string | null;
   /** Of the piece as it stood when the order came in; null where its revision was not known then. */
@@ -27,8 +23,8 @@ export type Entry = {
 
 /** What is kept of one thing that happened. */
 export type Happening =
-  | { readonly kind: 'received'; readonly text: Way }
-  | { readonly kind: 'state'; readonly text: State }
+  | { readonly kind: 'received'; readonly text: OrderWay }
+  | { readonly kind: 'state'; readonly text: OrderState }
   | { readonly kind: 'due' | 'note' | 'message' | 'erased'; readonly text: string };
 
 export type Event = Happening & { readonly at: string };
@@ -55,8 +51,8 @@ export function toEntry(row: Row): Entry {
   return {
     document: JSON.parse(String(row.document)) as OrderDocument,
     receivedAt: String(row.received_at),
-    way: row.way as Way,
-    state: row.state as State,
+    way: row.way as OrderWay,
+    state: row.state as OrderState,
     dueOn: row.due_on as string | null,
     snapshotId: row.snapshot as number | null,
     version: Number(row.version),

@@ -1,12 +1,13 @@
 /** Taking orders in: once on disk, and never twice. */
 import type { OrderDocument } from '#order/document.ts';
-import type { Happening, Way } from './entry.ts';
+import type { OrderWay } from '#words/benchCodes.ts';
+import type { Happening } from './entry.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { keepSnapshot, sha256, snapshotOfRevision, type Snapshot } from './snapshot.ts';
 
 export type Arrival = {
   readonly document: OrderDocument;
-  readonly way: Way;
+  readonly way: OrderWay;
   /** The maker's clock, ISO 8601. */
   readonly at: string;
   /** The piece as it stands now; null where the catalogue has no such piece. */

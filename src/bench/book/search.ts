@@ -1,12 +1,13 @@
 /** Looking through the book. */
-import { OPEN_STATES, STATES, toEntry, type Entry, type Row, type State } from './entry.ts';
+import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
+import { OPEN_STATES, toEntry, type Entry, type Row } from './entry.ts';
 import { fold, type Book } from './open.ts';
 import { named } from './problem.ts';
 
 /** `open`: still something to do. `late`: open and past its due day. */
 export type Filter = {
   readonly text: string;
-  readonly state: State | 'open' | 'late' | 'all';
+  readonly state: OrderState | 'open' | 'late' | 'all';
   /** Today, `2026-11-25`. */
   readonly today: string;
   /** From 0. */
@@ -56,11 +57,11 @@ export function search(book: Book, filter: Filter): SearchResult {
 }
 
 /** How many orders stand in each state. Throws BookError. */
-export function countByState(book: Book): Readonly<Record<State, number>> {
+export function countByState(book: Book): Readonly<Record<OrderState, number>> {
   return named(() => {
     const rows = book.db.prepare('SELECT state, count(*) AS many FROM orders GROUP BY state').all();
-    const counts = Object.fromEntries(STATES.map((state) => [state, 0])) as Record<State, number>;
-    for (const row of rows) counts[row.state as State] = Number(row.many);
+    const counts = Object.fromEntries(ORDER_STATES.map((state) => [state, 0])) as Record<OrderState, number>;
+    for (const row of rows) counts[row.state as OrderState] = Number(row.many);
     return counts;
   });
 }
@@ -75,8 +76,8 @@ export function allEntries(book: Book): Entry[] {
   );
 }
 
-function statesOf(wanted: Filter['state']): readonly State[] {
-  if (wanted === 'all') return STATES;
+function statesOf(wanted: Filter['state']): readonly OrderState[] {
+  if (wanted === 'all') return ORDER_STATES;
   if (wanted === 'open' || wanted === 'late') return OPEN_STATES;
   return [wanted];
 }

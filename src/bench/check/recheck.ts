@@ -6,6 +6,7 @@ import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { parseLength } from '#core/units/length.ts';
 import type { OrderDocument } from '#order/document.ts';
 import type { Counts, Design } from '#core/design/design.ts';
+import { INCH_MM, LENGTH_UNITS } from '#core/units/unit.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 
@@ -22,7 +23,7 @@ export type Recheck = {
 /** Differences in length below this are rounding, not news. */
 const SAME_MM = 0.01;
 /** The size as written may be rounded to the eighth of an inch, half of it either way. */
-const WRITTEN_MM = 25.4 / 16;
+const WRITTEN_MM = INCH_MM / 16;
 /** Clocks are set by hand in some places; a day apart is worth saying. */
 const CLOCK_MS = 24 * 60 * 60 * 1000;
 
@@ -118,8 +119,7 @@ function figureDifferences({ shown }: OrderDocument, now: Candidate, currency: s
 /** The size in words and the size in millimetres must be one size; the words lack a unit where a switch gave it. */
 function writtenDifference({ measure }: OrderDocument): Difference[] {
   if (measure.text.trim() === '') return [];
-  const read = (['in', 'cm', 'mm'] as const)
-    .map((unit) => parseLength(measure.text, unit))
+  const read = LENGTH_UNITS.map((unit) => parseLength(measure.text, unit))
     .filter((one) => one.ok)
     .map((one) => one.mm);
   if (read.some((mm) => Math.abs(mm - measure.mm) <= WRITTEN_MM)) return [];

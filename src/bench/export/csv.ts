@@ -1,4 +1,5 @@
 /** Orders as CSV (RFC 4180), safe to open in a spreadsheet. */
+import { majorAmount } from '#words/format.ts';
 import type { Entry } from '../book/entry.ts';
 
 const COLUMNS = [
@@ -49,7 +50,7 @@ function row({ document, state, receivedAt, dueOn }: Entry): (string | number)[]
     document.quantity,
     shown.lengthMm,
     shown.insideGirthMm,
-    majorUnits(shown.priceMinor * document.quantity, shown.currency),
+    majorAmount(shown.priceMinor * document.quantity, shown.currency),
     shown.currency,
     buyer.name,
     buyer.email,
@@ -65,11 +66,4 @@ function cell(value: string | number): string {
       ? `'${text}`
       : text;
   return `"${safe.replaceAll('"', '""')}"`;
-}
-
-/** Minor units as a plain decimal number, with the currency's own number of places. */
-function majorUnits(minor: number, currency: string): string {
-  const digits =
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
-  return (minor / 10 ** digits).toFixed(digits);
 }

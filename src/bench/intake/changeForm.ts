@@ -1,7 +1,6 @@
 /** A change's form, read. */
-import { STATES, type State } from '../book/entry.ts';
+import { LETTERS, ORDER_STATES } from '#words/benchCodes.ts';
 import { isDay, NOTE_CAP, type Change } from '../book/change.ts';
-import { LETTERS } from '../letters/letters.ts';
 
 export type ChangeForm = { readonly version: number; readonly change: Change };
 
@@ -15,7 +14,7 @@ export function readChange(form: URLSearchParams): ChangeForm | null {
 function changeOf(form: URLSearchParams): Change | null {
   const kind = form.get('kind');
   if (kind === 'state') {
-    const state = STATES.find((one): one is State => one === form.get('state'));
+    const state = ORDER_STATES.find((one) => one === form.get('state'));
     return state === undefined ? null : { kind, state };
   }
   if (kind === 'due') {

@@ -1,6 +1,5 @@
 /** Pasted texts and dropped files into the book. */
-import type { Arrived } from '#words/benchCodes.ts';
-import type { Way } from '../book/entry.ts';
+import type { Arrived, OrderWay } from '#words/benchCodes.ts';
 import type { Inbox } from '../book/inbox.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { MOST_FILE_MB, type OrderRead } from './orderRead.ts';
@@ -10,7 +9,7 @@ import { readText } from './readText.ts';
 export type Offering = {
   /** Name of the file, or what stands for the pasted text. */
   readonly source: string;
-  readonly way: Way;
+  readonly way: OrderWay;
   readonly bytes: Uint8Array;
 };
 

@@ -1,10 +1,9 @@
 /** Letters to the buyer, prepared as e-mail drafts: nothing is sent by itself. */
 import { mailtoLink } from '#order/mail.ts';
 import type { OrderDocument } from '#order/document.ts';
-import type { Letter, LetterFacts } from '#words/benchCodes.ts';
+import { LETTERS, type Letter, type LetterFacts } from '#words/benchCodes.ts';
 import { letterWords } from '#words/words.ts';
-
-export const LETTERS: readonly Letter[] = ['question', 'agreed', 'ready', 'sent'];
+import { majorAmount } from '#words/format.ts';
 
 export type Draft = {
   readonly letter: Letter;
@@ -36,11 +35,9 @@ export function paymentLink(
   currency: string,
 ): string | null {
   if (template === null) return null;
-  const digits =
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
   const values: Readonly<Record<string, string>> = {
     number,
-    amount: (totalMinor / 10 ** digits).toFixed(digits),
+    amount: majorAmount(totalMinor, currency),
     currency,
   };
   const link = template.replace(/\{(number|amount|currency)\}/g, (_, name: string) =>

@@ -1,7 +1,8 @@
 /** The order book's list as its page shows it. */
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { textsOf } from '#catalogue/model/catalogue.ts';
-import { STATES, type Entry, type State } from '../book/entry.ts';
+import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
+import type { Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { named } from '../book/problem.ts';
 import { countByState, PAGE_SIZE, search, type Filter } from '../book/search.ts';
@@ -20,7 +21,7 @@ export type OrderList = {
   readonly rows: readonly ListRow[];
   readonly total: number;
   readonly filter: Filter;
-  readonly counts: Readonly<Record<State, number>>;
+  readonly counts: Readonly<Record<OrderState, number>>;
   readonly hasEarlier: boolean;
   readonly hasLater: boolean;
   /** True where the clock stands before the book's last entry. */
@@ -31,7 +32,7 @@ export type OrderList = {
 export function filterOf(query: URLSearchParams, today: string): Filter {
   const state = query.get('state') ?? 'open';
   const page = Number(query.get('page') ?? 0);
-  const known = [...STATES, 'open', 'late', 'all'] as const;
+  const known = [...ORDER_STATES, 'open', 'late', 'all'] as const;
   return {
     text: query.get('q') ?? '',
     state: known.find((one) => one === state) ?? 'open',

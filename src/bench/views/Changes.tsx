@@ -1,7 +1,8 @@
 /** What the maker can do with an order: its state, its day, her notes. Each form says which version she saw. */
 import type { BenchWords } from '#words/words.ts';
+import { ORDER_STATES } from '#words/benchCodes.ts';
 import { NOTE_CAP } from '../book/change.ts';
-import { STATES, type Entry } from '../book/entry.ts';
+import type { Entry } from '../book/entry.ts';
 
 type Props = { readonly entry: Entry; readonly words: BenchWords };
 
@@ -16,7 +17,7 @@ export function Changes({ entry, words }: Props) {
       <form class="row" method="post" action={action}>
         {version}
         <input type="hidden" name="kind" value="state" />
-        {STATES.filter((state) => state !== entry.state).map((state) => (
+        {ORDER_STATES.filter((state) => state !== entry.state).map((state) => (
           <button type="submit" name="state" value={state}>
             {words.order.setState(state)}
           </button>

@@ -1,9 +1,10 @@
 /** The order book's list: filter, table, pages. */
 import type { BenchWords } from '#words/words.ts';
 import { formatDate } from '#words/format.ts';
-import { STATES, type State } from '../book/entry.ts';
+import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import type { Frame } from '../models/frame.ts';
 import type { ListRow, OrderList } from '../models/orderList.ts';
+import { OPEN_STATES } from '../book/entry.ts';
 
 type Props = { readonly list: OrderList; readonly frame: Frame };
 
@@ -32,11 +33,14 @@ function emptyText({ filter, counts }: OrderList, words: BenchWords): string {
 }
 
 function FilterForm({ list: { filter, counts }, words }: { list: OrderList; words: BenchWords }) {
-  const open = (['new', 'asked', 'agreed', 'strung'] as const).reduce((sum, state) => sum + counts[state], 0);
+  const open = OPEN_STATES.reduce((sum, state) => sum + counts[state], 0);
   const options: [string, string][] = [
     ['open', `${words.book.open} (${open})`],
     ['late', words.book.late],
-    ...STATES.map((state): [State, string] => [state, `${words.states[state]} (${counts[state]})`]),
+    ...ORDER_STATES.map((state): [OrderState, string] => [
+      state,
+      `${words.states[state]} (${counts[state]})`,
+    ]),
     ['all', words.book.all],
   ];
   return (

@@ -1,25 +1,26 @@
 /** Money as a maker writes it, `£48.00` or `48.00 GBP`, in integer minor units. */
+import { currencyDigits } from '#words/format.ts';
 import type { Parsed } from './quantity.ts';
 
 export type Money = { readonly minor: number; readonly currency: string; readonly written: string };
 
 const symbols: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', $: 'USD' };
 
-/** Decimals of a currency (ISO 4217). */
-export const currencyDecimals: Readonly<Record<string, number>> = {
-  GBP: 2,
-  EUR: 2,
-  USD: 2,
-  CHF: 2,
-  SEK: 2,
-  NOK: 2,
-  DKK: 2,
-  PLN: 2,
-  CAD: 2,
-  AUD: 2,
-  NZD: 2,
-  JPY: 0,
-};
+/** Currencies that a shop may use (ISO 4217). */
+export const CURRENCIES = [
+  'GBP',
+  'EUR',
+  'USD',
+  'CHF',
+  'SEK',
+  'NOK',
+  'DKK',
+  'PLN',
+  'CAD',
+  'AUD',
+  'NZD',
+  'JPY',
+] as const;
 
 const form = /^([£€$]?)\s*(\d{1,7})(?:\.(\d{1,2}))?\s*([A-Z]{3})?$/;
 
@@ -31,9 +32,9 @@ export function parseMoney(input: string | number | boolean): Parsed<Money> {
   const [, symbol = '', whole = '', decimals = '', code] = match;
   const currency = code ?? symbols[symbol];
   if (currency === undefined) return { ok: false, code: 'price-without-currency', args: { value: written } };
-  const places = currencyDecimals[currency];
-  if (places === undefined)
+  if (!CURRENCIES.some((known) => known === currency))
     return { ok: false, code: 'currency-unknown', args: { value: written, currency } };
+  const places = currencyDigits(currency);
   if (decimals.length > places) return { ok: false, code: 'not-money', args: { value: written } };
   return { ok: true, value: { minor: Number(whole + decimals.padEnd(places, '0')), currency, written } };
 }

@@ -6,6 +6,7 @@
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import type { Lang } from '#words/lang.ts';
 
 /** `available`: lies on the shelf in its listed size. `to-order`: made when asked for. `past`: not made any more. */
@@ -71,7 +72,7 @@ export type Shop = {
   /** One line under the name, by language. */
   readonly line: { readonly en: string; readonly de: string | null };
   /** Unit a buyer sees before choosing one. */
-  readonly unit: 'in' | 'cm';
+  readonly unit: ShownUnit;
   readonly rules: Rules;
   readonly orders: Orders;
 };

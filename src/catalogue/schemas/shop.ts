@@ -1,5 +1,6 @@
 /** The shop: its name, its rules and how orders reach it. One file. */
 import type { z } from 'zod';
+import { SHOWN_UNITS } from '#core/units/unit.ts';
 import {
   email,
   fields,
@@ -12,6 +13,7 @@ import {
   whole,
   yesNo,
 } from '../fields/field.ts';
+import { CURRENCIES } from '../fields/money.ts';
 
 const allowance = quantity('length', 0, 500);
 const sits = fields({ snug: allowance, easy: allowance, loose: allowance });
@@ -25,9 +27,9 @@ export const shopSchema = fields({
   since: whole(1900, 2200),
   line: text(120),
   'line-de': text(120).optional(),
-  currency: oneOf(['GBP', 'EUR', 'USD', 'CHF', 'SEK', 'NOK', 'DKK', 'PLN', 'CAD', 'AUD', 'NZD', 'JPY']),
+  currency: oneOf(CURRENCIES),
   /** What a buyer sees before choosing. */
-  unit: oneOf(['in', 'cm']),
+  unit: oneOf(SHOWN_UNITS),
   orders: fields({
     email,
     /** Path or https address that takes orders; left out: by e-mail only. */

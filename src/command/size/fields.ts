@@ -1,6 +1,7 @@
 /** The options of `size` as they are written, and how one is read. */
-import type { LengthProblem, LengthUnit, ParsedLength } from '#core/units/length.ts';
+import type { LengthProblem, ParsedLength } from '#core/units/length.ts';
 import { parseLength } from '#core/units/length.ts';
+import type { LengthUnit } from '#core/units/unit.ts';
 
 /** A length with the text it was written as. */
 export type Given = { readonly mm: number; readonly text: string };

@@ -14,7 +14,7 @@ import {
   type Sit,
 } from '#core/design/choice.ts';
 import type { Fitted } from '#core/sizing/target.ts';
-import type { LengthUnit } from '#core/units/length.ts';
+import { SHOWN_UNITS, type LengthUnit, type ShownUnit } from '#core/units/unit.ts';
 import { LANGS } from '#words/lang.ts';
 import type { Lang } from '#words/lang.ts';
 import { KNOWN, length, lengthOf, number, oneOf, text, Usage } from './fields.ts';
@@ -45,7 +45,7 @@ export type Options = {
   readonly pick: Pick;
   readonly quantity: number;
   /** Unit to answer in; null for the one the measure was written in. */
-  readonly unit: 'in' | 'cm' | null;
+  readonly unit: ShownUnit | null;
   readonly lang: Lang;
   readonly json: boolean;
   readonly card: boolean;
@@ -118,7 +118,7 @@ function onePiece(positionals: readonly string[]): string {
 }
 
 function read(values: Values, positionals: readonly string[], lang: Lang): Options {
-  const unit = oneOf(values, 'unit', ['in', 'cm']);
+  const unit = oneOf(values, 'unit', SHOWN_UNITS);
   const fallback = unit ?? 'in';
   return {
     piece: onePiece(positionals),

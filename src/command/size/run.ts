@@ -2,6 +2,7 @@
 import type { Choice } from '#core/design/choice.ts';
 import { size } from '#core/sizing/size.ts';
 import { MEASURES_OF_KIND } from '#core/design/choice.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import { formatFor } from '#words/format.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
@@ -38,7 +39,7 @@ function writtenText(wanted: Options['wanted']): string | null {
 }
 
 /** The unit to answer in: the one asked for, else the one the measure was written in, else the shop's. */
-function unitOf(options: Options, subject: Subject): 'in' | 'cm' {
+function unitOf(options: Options, subject: Subject): ShownUnit {
   if (options.unit !== null) return options.unit;
   const text = writtenText(options.wanted);
   if (text === null) return subject.unit;

@@ -11,6 +11,7 @@ import { rulePrice } from '#core/sizing/price/price.ts';
 import type { Rules } from '#core/design/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
 import type { Design } from '#core/design/design.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import type { Lang } from '#words/lang.ts';
 import type { Options } from './options.ts';
 import { swapped } from './swap.ts';
@@ -27,7 +28,7 @@ export type Subject = {
   readonly rules: Rules;
   readonly listedMinor: number;
   /** The unit the shop shows before anyone chooses. */
-  readonly unit: 'in' | 'cm';
+  readonly unit: ShownUnit;
 };
 
 export type SubjectProblem =

@@ -5,8 +5,7 @@
  */
 import { readNumber } from './number.ts';
 import type { Fraction } from './number.ts';
-
-export type LengthUnit = 'in' | 'cm' | 'mm';
+import type { LengthUnit } from './unit.ts';
 
 export type LengthProblem =
   | { readonly code: 'empty' }

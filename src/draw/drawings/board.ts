@@ -1,6 +1,7 @@
 /** A piece laid on the bead board: zero in the middle, marks both ways, the clasp on the chosen hand's side. */
 import type { Design } from '#core/design/design.ts';
 import type { Placed } from '#core/design/expand.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk, type Ink } from '../paint/ink/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
@@ -9,10 +10,10 @@ import { layBoard, type BoardStrand } from '../layout/board.ts';
 import type { Groove } from '../layout/groove.ts';
 import { svgDocument, type Box, type Caption } from '../svg/document.ts';
 import { element, num, pair } from '../svg/text.ts';
-import { rulerMarks, type RulerUnit } from './ruler.ts';
+import { rulerMarks } from './ruler.ts';
 
 export type BoardOptions = Caption & {
-  readonly unit: RulerUnit;
+  readonly unit: ShownUnit;
   /** As core advises for the hand; null (either will do) lays it left. */
   readonly claspSide: 'left' | 'right' | null;
 };
@@ -94,7 +95,7 @@ type Marks = {
 };
 
 /** Marks outside the groove, square to it, the same both ways from zero. */
-function paintMarks({ outer, inner, reachMm, textMm, hiddenMm }: Marks, unit: RulerUnit): string {
+function paintMarks({ outer, inner, reachMm, textMm, hiddenMm }: Marks, unit: ShownUnit): string {
   let d = '';
   let labels = '';
   const put = (atMm: number, size: keyof typeof MARK_SHARE, label: string): void => {

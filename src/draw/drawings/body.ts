@@ -3,6 +3,7 @@ import type { Figure } from '#core/body/figure.ts';
 import type { Sex } from '#core/body/neckBase.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Placed } from '#core/design/expand.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import { mixInk, type Ink } from '../paint/ink/ink.ts';
 import { paintHanging } from '../paint/pendant.ts';
 import { paintSpots } from '../paint/bead/strand.ts';
@@ -12,7 +13,6 @@ import { svgDocument, type Box, type Caption } from '../svg/document.ts';
 import { element, num, pair } from '../svg/text.ts';
 import { paintCompared, type Compared } from './compared.ts';
 import { paintDropScale, paintLandmarks, type LandmarkLabels } from './landmarks.ts';
-import type { RulerUnit } from './ruler.ts';
 
 /** One strand, as `expand` gives it, and where core says that it lies. */
 export type WornStrand = { readonly sequence: readonly Placed[]; readonly lie: WornLie };
@@ -20,7 +20,7 @@ export type WornStrand = { readonly sequence: readonly Placed[]; readonly lie: W
 export type BodyOptions = Caption & {
   readonly figure: Figure;
   readonly sex: Sex;
-  readonly unit: RulerUnit;
+  readonly unit: ShownUnit;
   readonly labels: LandmarkLabels;
   /** Other lengths to compare with. */
   readonly compared?: readonly Compared[];

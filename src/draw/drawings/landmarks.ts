@@ -1,9 +1,10 @@
 /** The body chart's marks: pit of the neck, bust level as a band, navel, and a scale of drops. */
 import { NINETY_PERCENT } from '#core/body/assumptions.ts';
 import type { Figure } from '#core/body/figure.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import type { Box } from '../svg/document.ts';
 import { element, escapeXml, num, pair } from '../svg/text.ts';
-import { rulerMarks, type RulerUnit } from './ruler.ts';
+import { rulerMarks } from './ruler.ts';
 
 export type LandmarkLabels = { readonly pit: string; readonly bust: string; readonly navel: string };
 
@@ -45,7 +46,7 @@ export function paintLandmarks(figure: Figure, box: Box, labels: LandmarkLabels)
 }
 
 /** Drops below the pit along the right edge, in the buyer's unit. */
-export function paintDropScale(box: Box, unit: RulerUnit): string {
+export function paintDropScale(box: Box, unit: ShownUnit): string {
   const textMm = box.width * TEXT_SHARE;
   const xMm = box.x + box.width - textMm * 0.3;
   let d = '';

@@ -1,10 +1,6 @@
 /** Rulers: marks in inches or centimetres, in the ink of the page. */
+import { INCH_MM, type ShownUnit } from '#core/units/unit.ts';
 import { element, num, pair } from '../svg/text.ts';
-
-export type RulerUnit = 'in' | 'cm';
-
-/** One inch, exactly (NIST SP 811, appendix B). */
-const INCH_MM = 25.4;
 
 type Scale = {
   /** Distance of the finest marks. */
@@ -15,7 +11,7 @@ type Scale = {
 };
 
 /** Inches in quarters, centimetres in halves: as fine as a thumbnail still shows. */
-const SCALES: Readonly<Record<RulerUnit, Scale>> = {
+const SCALES: Readonly<Record<ShownUnit, Scale>> = {
   in: { stepMm: INCH_MM / 4, stepsPerNumber: 4, numberMm: INCH_MM },
   cm: { stepMm: 5, stepsPerNumber: 2, numberMm: 10 },
 };
@@ -35,7 +31,7 @@ function numberEvery(lengthMm: number, unitMm: number): number {
 }
 
 /** Marks from 0 to the last one not past `lengthMm`. */
-export function rulerMarks(lengthMm: number, unit: RulerUnit): RulerMark[] {
+export function rulerMarks(lengthMm: number, unit: ShownUnit): RulerMark[] {
   const { stepMm, stepsPerNumber, numberMm } = SCALES[unit];
   const every = numberEvery(lengthMm, numberMm);
   const marks: RulerMark[] = [];

@@ -1,16 +1,17 @@
 /** A piece laid straight, with a ruler under it. */
 import type { Design } from '#core/design/design.ts';
 import type { Placed } from '#core/design/expand.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk, type Ink } from '../paint/ink/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
 import { paintSpots } from '../paint/bead/strand.ts';
 import { svgDocument, type Caption } from '../svg/document.ts';
 import { layRows, type Rows } from './rows.ts';
-import { paintRuler, rulerMarks, type RulerUnit } from './ruler.ts';
+import { paintRuler, rulerMarks } from './ruler.ts';
 
 export type StraightOptions = Caption & {
-  readonly unit: RulerUnit;
+  readonly unit: ShownUnit;
   /** Where the clasp end lies; left where left out. */
   readonly claspSide?: 'left' | 'right';
   /** Asks to be shown at true size. */

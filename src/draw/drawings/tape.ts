@@ -1,12 +1,10 @@
 /** One paper tape: millimetres up its left edge, inches up its right. */
+import { INCH_MM } from '#core/units/unit.ts';
 import { breakLines } from '../svg/lines.ts';
 import { element, escapeXml, num, pair } from '../svg/text.ts';
 
 /** Wide enough for both scales' numbers side by side, narrow enough to lie flat round a wrist. */
 export const TAPE_WIDE_MM = 23;
-
-/** One inch, exactly (NIST SP 811, appendix B). */
-const INCH_MM = 25.4;
 
 const MARK_MM = { long: 6, middle: 4.2, short: 2.6 } as const;
 

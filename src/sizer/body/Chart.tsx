@@ -1,13 +1,13 @@
 /** The piece laid on one body, with what is said of it. */
 import { useMemo } from 'preact/hooks';
 import type { Candidate } from '#core/sizing/sizing.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import type { Format } from '#words/format.ts';
 import type { BodyWords, SizingWords } from '#words/words.ts';
 import { limitsOf } from '../model/limits.ts';
 import { STEP_MM } from '../model/slider.ts';
 import { layOn, leastRound, lengthAt, nearestTo, nextLength, type Laid } from './model/lay.ts';
 import type { WearerBody } from './model/wearerForm.ts';
-import type { BuyerUnit } from '../model/sizerState.ts';
 import type { PieceForSizer } from '../model/input.ts';
 import { ChartNotes } from './ChartNotes.tsx';
 import { ChartPicture } from './ChartPicture.tsx';
@@ -33,7 +33,7 @@ export type BodyChartProps = {
   readonly id: string;
   readonly piece: PieceForSizer;
   readonly candidate: Candidate;
-  readonly unit: BuyerUnit;
+  readonly unit: ShownUnit;
   /** The neck that the buyer sizes by, mm; null where she goes by length. */
   readonly girthMm: number | null;
   /** The length asked for; the candidate's own where none was. */

@@ -1,11 +1,11 @@
 /** A piece at a size as SVG text; the same in the build and, fetched after the island is alive, in the browser. */
 import type { Candidate } from '#core/sizing/sizing.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import { drawLoop } from '#draw/drawings/loop.ts';
 import { drawStraight } from '#draw/drawings/straight.ts';
 import { airMm, drawWrist } from '#draw/drawings/wrist.ts';
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/words.ts';
-import type { BuyerUnit } from '../model/sizerState.ts';
 import type { PieceForSizer } from '../model/input.ts';
 import type { DrawnView } from './views.ts';
 
@@ -17,7 +17,7 @@ export type DrawnPiece = {
   readonly id: string;
   readonly piece: Pick<PieceForSizer, 'name' | 'design'>;
   readonly candidate: Candidate;
-  readonly unit: BuyerUnit;
+  readonly unit: ShownUnit;
   /** Girth of the wrist, ankle or neck that it is sized for, mm; null where none is known. */
   readonly girthMm: number | null;
   /** As the hand advice says; left where either will do. */

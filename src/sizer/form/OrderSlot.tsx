@@ -5,7 +5,7 @@ import type { Lang } from '#words/lang.ts';
 import type { OrderWords, SizingWords } from '#words/words.ts';
 import type { Store } from '../model/ports.ts';
 import type { ShopForSizer } from '../model/input.ts';
-import { OUTBOX_KEY } from '../ordering/model/outboxKey.ts';
+import { isEmpty } from '../ordering/model/outboxText.ts';
 import type { OrderItem } from '../ordering/model/write.ts';
 import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 
@@ -26,7 +26,7 @@ export function OrderSlot({ words, format, shop, store, item, lang, loadWords }:
   const [open, setOpen] = useState(false);
   const [pending, setPending] = useState(false);
   // An order that waits from an earlier visit goes on its way without being asked.
-  useEffect(() => setPending((store.read(OUTBOX_KEY) ?? '[]') !== '[]'), []);
+  useEffect(() => setPending(!isEmpty(store)), []);
   // Fetched as soon as there is something to order, so that a lost network later does no harm.
   const { module, failed } = useLoaded(both(loadOrdering, loadWords), open || pending || item !== null);
   const mail = `mailto:${shop.email}`;

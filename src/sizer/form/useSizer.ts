@@ -3,7 +3,7 @@ import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { useEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import { onPageUnit, tellPageUnit } from '../adapters/pageUnit.ts';
+import { onPageUnit, sendPageUnit } from '../adapters/pageUnit.ts';
 import { writtenBefore } from '../adapters/writtenBefore.ts';
 import type { Outcome } from '../model/outcome.ts';
 import type { Store } from '../model/ports.ts';
@@ -55,9 +55,9 @@ export function useSizer(
     dispatch(action);
     remember(store, next);
     if (next.unit === unit.current) return;
-    // Before telling: the event comes back here too.
+    // Before announcing it: the event comes back here too.
     unit.current = next.unit;
-    tellPageUnit(next.unit);
+    sendPageUnit(next.unit);
   };
   const take = (mm: number) => act({ type: 'write', text: formatLengthNumber(mm, state.unit, lang) });
   const takeLength = (mm: number) => act({ type: 'length', text: formatLengthNumber(mm, state.unit, lang) });
@@ -76,7 +76,7 @@ export function useSizer(
     dispatch({ type: 'restore', state: started });
     if (before.length > 0) {
       remember(store, started);
-      if (started.unit !== unit.current) tellPageUnit(started.unit);
+      if (started.unit !== unit.current) sendPageUnit(started.unit);
     }
     return onPageUnit((to) => latest.current(to));
   }, []);

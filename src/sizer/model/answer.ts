@@ -4,9 +4,10 @@ import { sizeChecked } from '#core/sizing/sizeChecked.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { parseLength } from '#core/units/length.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import type { PieceForSizer } from './input.ts';
 import { choiceOf, type Outcome } from './outcome.ts';
-import type { BuyerUnit, SizerState } from './sizerState.ts';
+import type { SizerState } from './sizerState.ts';
 
 /** The whole answer to a state. */
 export function outcomeOf(piece: PieceForSizer, state: SizerState): Outcome {
@@ -28,9 +29,9 @@ function otherUnitOf(
   state: SizerState,
   choice: Choice,
   sizing: Sizing,
-): BuyerUnit | null {
+): ShownUnit | null {
   if (sizing.status === 'fits' || sizing.status === 'near') return null;
-  const other: BuyerUnit = state.unit === 'in' ? 'cm' : 'in';
+  const other: ShownUnit = state.unit === 'in' ? 'cm' : 'in';
   const read = parseLength(state.text, other);
   // Read alike in both: the unit was written out, and she means it.
   if (!read.ok || read.mm === choice.measure.mm) return null;

@@ -2,6 +2,7 @@
 import type { Limits } from '#core/sizing/sizing.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import type { PieceFigures } from './figures.ts';
 
 /** One piece, as much of it as sizing, drawing and ordering need. */
@@ -29,7 +30,7 @@ export type ShopForSizer = {
   /** null: orders go by e-mail. */
   readonly postTo: PostTarget | null;
   /** Unit shown before the buyer has chosen one. */
-  readonly unit: 'in' | 'cm';
+  readonly unit: ShownUnit;
   /** Address of the slip page, without fragment, in the page's language. */
   readonly slip: string;
 };

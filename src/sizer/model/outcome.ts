@@ -2,7 +2,8 @@
 import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { parseLength, type LengthProblem } from '#core/units/length.ts';
-import type { BuyerUnit, SizerState } from './sizerState.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
+import type { SizerState } from './sizerState.ts';
 
 export type Outcome =
   /** The computation is still being fetched. */
@@ -11,7 +12,7 @@ export type Outcome =
   | { readonly kind: 'listed'; readonly candidate: Candidate }
   | { readonly kind: 'unread'; readonly problem: LengthProblem }
   /** `otherUnit`: a bare number that fits only in the other unit, as it would be read there. */
-  | { readonly kind: 'sized'; readonly sizing: Sizing; readonly otherUnit: BuyerUnit | null };
+  | { readonly kind: 'sized'; readonly sizing: Sizing; readonly otherUnit: ShownUnit | null };
 
 /** A sizing that came to a piece. */
 export type Sized = Extract<Sizing, { status: 'fits' | 'near' | 'outside' }>;

@@ -2,14 +2,13 @@
 import { MEASURES_OF_KIND, type Hand, type Measure, type Pick, type Sit } from '#core/design/choice.ts';
 import type { PieceKind } from '#core/design/design.ts';
 import { parseLength } from '#core/units/length.ts';
-
-export type BuyerUnit = 'in' | 'cm';
+import type { ShownUnit } from '#core/units/unit.ts';
 
 export type SizerState = {
   readonly of: Measure['of'];
   /** The measure as written; empty before anything is. */
   readonly text: string;
-  readonly unit: BuyerUnit;
+  readonly unit: ShownUnit;
   readonly sit: Sit;
   readonly hand: Hand;
   /** Which of the nearest pieces, where none meets the tolerance. */
@@ -22,14 +21,14 @@ export type SizerAction =
   /** A finished length from elsewhere: the body chart. */
   | { readonly type: 'length'; readonly text: string }
   /** `text` is the measure in the new unit. */
-  | { readonly type: 'unit'; readonly unit: BuyerUnit; readonly text: string }
+  | { readonly type: 'unit'; readonly unit: ShownUnit; readonly text: string }
   | { readonly type: 'sit'; readonly sit: Sit }
   | { readonly type: 'hand'; readonly hand: Hand }
   | { readonly type: 'pick'; readonly pick: Pick }
   | { readonly type: 'restore'; readonly state: Partial<SizerState> };
 
 /** Before the buyer has done anything; also what the page is built with. */
-export function startOf(kind: PieceKind, unit: BuyerUnit): SizerState {
+export function startOf(kind: PieceKind, unit: ShownUnit): SizerState {
   return { of: MEASURES_OF_KIND[kind][0], text: '', unit, sit: 'easy', hand: 'right', pick: 'best' };
 }
 
@@ -57,7 +56,7 @@ export function reduce(state: SizerState, action: SizerAction): SizerState {
 }
 
 /** "16.5 cm" in a field of inches means that she measures in centimetres. */
-function unitOf(text: string, unit: BuyerUnit): BuyerUnit {
+function unitOf(text: string, unit: ShownUnit): ShownUnit {
   const read = parseLength(text, unit);
   if (!read.ok) return unit;
   return read.unit === 'in' ? 'in' : 'cm';

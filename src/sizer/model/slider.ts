@@ -1,14 +1,14 @@
 /** The slider under the measure field: whole steps of an eighth of an inch or of a millimetre. */
-import type { BuyerUnit } from './sizerState.ts';
+import { INCH_MM, type ShownUnit } from '#core/units/unit.ts';
 
 /** An eighth of an inch; a millimetre. */
-export const STEP_MM: Readonly<Record<BuyerUnit, number>> = { in: 25.4 / 8, cm: 1 };
+export const STEP_MM: Readonly<Record<ShownUnit, number>> = { in: INCH_MM / 8, cm: 1 };
 
 export type SliderRange = { readonly least: number; readonly most: number; readonly value: number };
 
 /** Steps that lie within the limits, and the step nearest to `mm` (the middle where that is null). */
 export function sliderRange(
-  unit: BuyerUnit,
+  unit: ShownUnit,
   leastMm: number,
   mostMm: number,
   mm: number | null,
@@ -21,6 +21,6 @@ export function sliderRange(
 }
 
 /** Millimetres of a step. */
-export function sliderMm(unit: BuyerUnit, value: number): number {
+export function sliderMm(unit: ShownUnit, value: number): number {
   return value * STEP_MM[unit];
 }

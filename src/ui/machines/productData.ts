@@ -2,7 +2,7 @@
 import { textsOf, type Piece, type Shop, type Status } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/words.ts';
-import { majorAmount } from './majorAmount.ts';
+import { majorAmount } from '#words/format.ts';
 
 type Args = {
   readonly piece: Piece;

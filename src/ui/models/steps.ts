@@ -1,18 +1,18 @@
 /** The round sizes that a table names between two limits. */
 import type { Lang } from '#words/lang.ts';
 import type { PieceKind } from '#core/design/design.ts';
+import { INCH_MM } from '#core/units/unit.ts';
 
-const MM_PER_INCH = 25.4;
 /** More rows than this are not read; the step doubles until they fit. */
 const MOST_ROWS = 12;
 
 /** Step of the table in mm: what a shop of that country would have on its list (common practice, no source). */
 const STEPS: Readonly<Record<Lang, Readonly<Record<PieceKind, number>>>> = {
   en: {
-    necklace: MM_PER_INCH,
-    collar: MM_PER_INCH / 2,
-    bracelet: MM_PER_INCH / 4,
-    anklet: MM_PER_INCH / 4,
+    necklace: INCH_MM,
+    collar: INCH_MM / 2,
+    bracelet: INCH_MM / 4,
+    anklet: INCH_MM / 4,
   },
   de: { necklace: 20, collar: 10, bracelet: 5, anklet: 5 },
 };

@@ -1,5 +1,6 @@
 /** Bands that prices and lengths are looked through by, named in the reader's words. */
-import { formatLength, formatMoney } from '#words/format.ts';
+import { INCH_MM } from '#core/units/unit.ts';
+import { currencyDigits, formatLength, formatMoney } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/words.ts';
 
@@ -8,13 +9,9 @@ const PRICES = [30, 50, 75, 100, 150, 250] as const;
 
 /** Where length bands part: bracelets, chokers and the named lengths of necklaces (common practice, no source). */
 const LENGTHS_MM: Readonly<Record<Lang, readonly number[]>> = {
-  en: [10, 15, 17, 19, 22, 28].map((inches) => inches * 25.4),
+  en: [10, 15, 17, 19, 22, 28].map((inches) => inches * INCH_MM),
   de: [250, 380, 430, 480, 560, 700],
 };
-
-const minorPerUnit = (currency: string): number =>
-  10 **
-  (new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2);
 
 /** The band of a value among ascending borders; a border belongs to the band above it. */
 function band(
@@ -32,7 +29,7 @@ function band(
 }
 
 export function priceBand(minor: number, currency: string, lang: Lang): string {
-  const unit = minorPerUnit(currency);
+  const unit = 10 ** currencyDigits(currency);
   const name = (border: number): string => formatMoney(border, currency, lang).replace(/[.,]00\b/, '');
   return band(
     minor,
@@ -49,7 +46,7 @@ export function lengthBand(lengthMm: number, lang: Lang): string {
 
 /** Every band from the lowest to the highest, for a list that isn't in the order of its letters. */
 export function priceBands(currency: string, lang: Lang): string[] {
-  const unit = minorPerUnit(currency);
+  const unit = 10 ** currencyDigits(currency);
   return [0, ...PRICES].map((price) => priceBand(price * unit, currency, lang));
 }
 

@@ -4,6 +4,7 @@ import type { Hand, Measure, Sit } from '#core/design/choice.ts';
 import type { Help, Limits, SizingProblem } from '#core/sizing/sizing.ts';
 import type { PieceKind } from '#core/design/design.ts';
 import type { LengthProblem } from '#core/units/length.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
 
@@ -130,12 +131,12 @@ export const sizing = {
     neck: 'Round your neck',
     length: 'Finished length, clasp included',
   } satisfies Record<Of, string>,
-  fieldHint: (unit: 'in' | 'cm'): string =>
+  fieldHint: (unit: ShownUnit): string =>
     unit === 'in'
       ? 'Inches, as you would write them: 6½, 6 1/2 or 6.5'
       : 'Centimetres: 16.5. Or with its unit: 165 mm',
   unitLegend: 'Unit',
-  units: { in: 'inches', cm: 'cm' } satisfies Record<'in' | 'cm', string>,
+  units: { in: 'inches', cm: 'cm' } satisfies Record<ShownUnit, string>,
   slider: 'Slide to try sizes',
   handLegend: 'Which hand works the clasp?',
   hands: { left: 'Left hand', right: 'Right hand' } satisfies Record<Hand, string>,

@@ -15,7 +15,8 @@ import { OrderView } from '#bench/views/OrderView.tsx';
 import { PackingSheet } from '#bench/views/PackingSheet.tsx';
 import { TakeInView } from '#bench/views/TakeInView.tsx';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
-import { LANGS, type OrderDocument } from '#order/document.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { LANGS } from '#words/lang.ts';
 import { demoCatalogue, NOW_MS, openShop, orderFor, type Shop } from '../desk/shop.ts';
 
 /** Texts that break pages, paper, lists and mails that don't look after themselves; each within what an order may hold. */

@@ -3,11 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { atomFeed, instantOf } from '#ui/machines/atomFeed.ts';
 import { jsonLdText } from '#ui/machines/jsonLd.ts';
-import { majorAmount } from '#ui/machines/majorAmount.ts';
 import { pieceJson } from '#ui/machines/pieceJson.ts';
 import { productData } from '#ui/machines/productData.ts';
 import { xml } from '#ui/machines/xml.ts';
 import { pageWords } from '#words/words.ts';
+import { majorAmount } from '#words/format.ts';
 
 const { catalogue } = readCatalogue('content');
 if (catalogue === null) throw new Error('the demo content has problems');

@@ -1,4 +1,5 @@
 /** The card's pictures: the piece as it will lie, and the clasp's end close up. */
+import type { ShownUnit } from '#core/units/unit.ts';
 import { drawBoard } from '#draw/drawings/board.ts';
 import { drawEnds } from '#draw/drawings/ends.ts';
 import { drawNumbered } from '#draw/drawings/numbered.ts';
@@ -6,7 +7,7 @@ import { drawStraight } from '#draw/drawings/straight.ts';
 import type { BenchCardWords } from '#words/words.ts';
 import type { PieceCard } from '../../models/benchCard.ts';
 
-type Props = { readonly bench: PieceCard; readonly unit: 'in' | 'cm'; readonly words: BenchCardWords };
+type Props = { readonly bench: PieceCard; readonly unit: ShownUnit; readonly words: BenchCardWords };
 
 /** Up to here a board lies straight on the sheet; a longer one bends and becomes too small to read. */
 const STRAIGHT_BOARD_MM = 260;

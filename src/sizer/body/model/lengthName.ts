@@ -1,7 +1,6 @@
 /** The trade's names of necklace lengths. */
+import { INCH_MM } from '#core/units/unit.ts';
 import type { LengthName } from '#words/en/body.ts';
-
-const INCH_MM = 25.4;
 
 /** Whole inches of each name: common practice, no source. Between some of them lies a length without a name. */
 const NAMED: readonly (readonly [LengthName, number, number])[] = [

@@ -2,7 +2,7 @@
 import { figureOf, type Figure, type FigureProblem } from '#core/body/figure.ts';
 import type { Sex } from '#core/body/neckBase.ts';
 import { parseLength, type LengthProblem } from '#core/units/length.ts';
-import type { BuyerUnit } from '../../model/sizerState.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 
 export type Who = 'unstated' | 'female' | 'male' | 'child';
 
@@ -29,7 +29,7 @@ export type WearerBody =
   | { readonly ok: false; readonly problem: WearerProblem };
 
 /** The body of a form, or the first thing that stands in the way. `unit` is that of bare numbers. */
-export function bodyOf(form: WearerForm, unit: BuyerUnit): WearerBody {
+export function bodyOf(form: WearerForm, unit: ShownUnit): WearerBody {
   const neck = readOptional(form.neck, unit);
   if (typeof neck === 'object' && neck !== null)
     return refuse({ field: 'neck', of: 'length', problem: neck });
@@ -65,7 +65,7 @@ function refuse(problem: WearerProblem): WearerBody {
 }
 
 /** Millimetres; null where nothing is written. */
-function readOptional(text: string, unit: BuyerUnit): number | null | LengthProblem {
+function readOptional(text: string, unit: ShownUnit): number | null | LengthProblem {
   if (text.trim() === '') return null;
   const read = parseLength(text, unit);
   return read.ok ? read.mm : read.problem;

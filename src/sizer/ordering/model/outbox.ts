@@ -7,14 +7,15 @@ import { isOrder } from '#order/check.ts';
 import type { OrderDocument } from '#order/document.ts';
 import type { SendProblem } from '#words/orderFacts.ts';
 import type { Store } from '../../model/ports.ts';
-import { OUTBOX_KEY } from './outboxKey.ts';
+import { readText, writeText } from './outboxText.ts';
 
 /**
  * `waiting`: to be sent by itself. `refused`: the shop won't take it as it is.
  * `mail`: the buyer sends it herself. `mailed`: she says that she did.
  * `handed`: a form service took it, and the maker hasn't confirmed. `received`: there is a receipt.
  */
-export type EntryState = 'waiting' | 'refused' | 'mail' | 'mailed' | 'handed' | 'received';
+const STATES = ['waiting', 'refused', 'mail', 'mailed', 'handed', 'received'] as const;
+export type EntryState = (typeof STATES)[number];
 
 export type Entry = {
   readonly order: OrderDocument;
@@ -32,7 +33,6 @@ export type Entry = {
   readonly differs: boolean;
 };
 
-const STATES: readonly string[] = ['waiting', 'refused', 'mail', 'mailed', 'handed', 'received'];
 /** Far more than one person orders; keeps the store small if something goes wrong. */
 const MOST_ENTRIES = 50;
 
@@ -44,7 +44,7 @@ export function newEntry(order: OrderDocument, pieceName: string, state: 'waitin
 /** What is kept, oldest first. Anything that is no entry is passed over, never thrown at. */
 export function readOutbox(store: Store): readonly Entry[] {
   try {
-    const kept: unknown = JSON.parse(store.read(OUTBOX_KEY) ?? '[]');
+    const kept: unknown = JSON.parse(readText(store));
     return Array.isArray(kept) ? kept.filter(isEntry) : [];
   } catch {
     return [];
@@ -56,12 +56,12 @@ export function putEntry(store: Store, entry: Entry): boolean {
   const kept = readOutbox(store);
   const at = kept.findIndex(({ order }) => order.number === entry.order.number);
   const next = at < 0 ? [...kept, entry] : kept.with(at, entry);
-  return store.write(OUTBOX_KEY, JSON.stringify(next.slice(-MOST_ENTRIES)));
+  return writeText(store, JSON.stringify(next.slice(-MOST_ENTRIES)));
 }
 
 /** Takes an entry out; one that isn't there is no matter. */
 export function dropEntry(store: Store, number: string): void {
-  store.write(OUTBOX_KEY, JSON.stringify(readOutbox(store).filter(({ order }) => order.number !== number)));
+  writeText(store, JSON.stringify(readOutbox(store).filter(({ order }) => order.number !== number)));
 }
 
 function isEntry(value: unknown): value is Entry {
@@ -70,8 +70,7 @@ function isEntry(value: unknown): value is Entry {
   return (
     isOrder(entry.order) &&
     typeof entry.pieceName === 'string' &&
-    typeof entry.state === 'string' &&
-    STATES.includes(entry.state) &&
+    STATES.some((state) => state === entry.state) &&
     Number.isInteger(entry.tries) &&
     typeof entry.nextTryMs === 'number'
   );

@@ -2,6 +2,7 @@
 import type { Choice } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { parseLength } from '#core/units/length.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
 import { compose } from '#order/compose.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { mailBody, mailtoLink } from '#order/mail.ts';
@@ -22,7 +23,7 @@ export type OrderItem = {
   readonly choice: Choice;
   /** The measure as written, and the unit of the field it was written in. */
   readonly text: string;
-  readonly unit: 'in' | 'cm';
+  readonly unit: ShownUnit;
   readonly candidate: Candidate;
 };
 
@@ -58,7 +59,7 @@ function composeItem(item: OrderItem, form: OrderForm, nowMs: number, number: st
 }
 
 /** "6½" in a field of inches is "6½ in" to anyone who reads it elsewhere. */
-export function textWithUnit(text: string, unit: 'in' | 'cm'): string {
+export function textWithUnit(text: string, unit: ShownUnit): string {
   const inches = parseLength(text, 'in');
   const centimetres = parseLength(text, 'cm');
   const saysUnit = inches.ok && centimetres.ok && inches.mm === centimetres.mm;
@@ -66,7 +67,7 @@ export function textWithUnit(text: string, unit: 'in' | 'cm'): string {
 }
 
 /** Unit that an order's measure was written in; millimetres are shown as centimetres. */
-export function unitOfOrder(order: OrderDocument): 'in' | 'cm' {
+export function unitOfOrder(order: OrderDocument): ShownUnit {
   const read = parseLength(order.measure.text, 'cm');
   return read.ok && read.unit === 'in' ? 'in' : 'cm';
 }

@@ -1,11 +1,12 @@
 /** How many CSS pixels a millimetre of this screen has, as the buyer measured it with a bank card. */
+import { INCH_MM } from '#core/units/unit.ts';
 import type { Store } from '../../model/ports.ts';
 
 /** ISO/IEC 7810, ID-1: the width and height of a bank card. */
 export const CARD_MM = { width: 85.6, height: 53.98 } as const;
 
 /** A CSS inch is 96 pixels (CSS Values and Units, absolute lengths): the guess before it is measured. */
-export const NOMINAL_PX_PER_MM = 96 / 25.4;
+export const NOMINAL_PX_PER_MM = 96 / INCH_MM;
 
 /** From a television across the room to the finest telephone, with room to spare. */
 export const LEAST_PX_PER_MM = 1;

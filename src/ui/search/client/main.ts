@@ -1,7 +1,8 @@
 /** The search page at work: form and address in, results out. */
 import { parseLength } from '#core/units/length.ts';
 import { browserStore } from '#sizer/adapters/browserStore.ts';
-import { keepMeasure, keptMeasure, keptUnit, type Unit } from '../../client/keptSize.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
+import { keepMeasure, keptMeasure, keptUnit } from '#sizer/model/keptSize.ts';
 import { fitsFilter } from '../marks.ts';
 import { EMPTY, fromParams, isEmpty, toParams, type Query } from '../query.ts';
 import { searchEngine } from './engine.ts';
@@ -29,7 +30,7 @@ const engine = searchEngine(formElement.dataset['index'] ?? '');
 const form = findForm(formElement);
 let turn = 0;
 
-const unit = (): Unit => keptUnit(browserStore) ?? (formElement.dataset['unit'] === 'cm' ? 'cm' : 'in');
+const unit = (): ShownUnit => keptUnit(browserStore) ?? (formElement.dataset['unit'] === 'cm' ? 'cm' : 'in');
 
 /** Filters of a query; null where its size can't be read. */
 function filtersOf({ filters, fits }: Query): Record<string, unknown> | null {

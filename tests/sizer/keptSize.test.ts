@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Store } from '#sizer/model/ports.ts';
 import { recall } from '#sizer/model/remember.ts';
-import { keepMeasure, keepUnit, keptMeasure, keptUnit } from '#ui/client/keptSize.ts';
+import { keepMeasure, keepUnit, keptMeasure, keptUnit } from '#sizer/model/keptSize.ts';
 
 function memory(first: Record<string, string> = {}): Store {
   const kept = new Map(Object.entries(first));
