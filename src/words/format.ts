@@ -87,7 +87,7 @@ function formatRuler(mm: number, unit: LengthUnit, lang: Lang, round: 'near' | '
   const steps = (stepMm: number): number =>
     round === 'up' ? Math.ceil((mm - NOISE_MM) / stepMm) : Math.round(mm / stepMm);
   const metric = `${formatNumber(steps(0.5) / 2, lang, 1)}${NO_BREAK}${UNIT_NAMES[lang].mm}`;
-  const count = steps(MM_PER_INCH / SIXTEENTHS);
+  const count = steps(INCH_MM / SIXTEENTHS);
   if (count === 0) return metric;
   const inches = `${sixteenths(count, lang)}${NO_BREAK}${UNIT_NAMES[lang].in}`;
   return unit === 'in' ? `${inches} (${metric})` : `${metric} (${inches})`;
