@@ -2,84 +2,120 @@
  * What can be wrong with an authored entry: one row a code, with what its
  * sentences need. Measures are millimetres; a list is written out already.
  */
-export type CatalogueArgs = {
-  // The file itself
-  'folder-missing': { folder: string };
-  'shop-missing': { file: string };
-  'file-unreadable': { why: string };
-  yaml: { why: string };
-  'not-fields': Record<never, never>;
-  'front-matter': Record<never, never>;
-  // One field
-  'missing-field': { field: string };
-  'empty-field': { field: string };
-  'unknown-field': { field: string; near: string; known: string };
-  'wrong-form': { field: string; value: string; wanted: 'text' | 'list' | 'fields' };
-  'not-one-of': { value: string; options: string };
-  'not-yes-or-no': { value: string };
-  'not-whole': { value: string; least: number; most: number };
-  'not-a-measure': { value: string; example: string };
-  'unit-missing': { value: string; units: string };
-  'unit-wrong': { value: string; unit: string; units: string };
-  'out-of-range': { value: string; least: string; most: string };
-  'price-without-currency': { value: string };
-  'not-money': { value: string };
-  'currency-unknown': { value: string; currency: string };
-  'currency-other': { value: string; currency: string };
-  'not-a-date': { value: string };
-  'not-https': { value: string };
-  'not-a-colour': { value: string };
-  'colour-unquoted': Record<never, never>;
-  'not-an-id': { value: string };
-  'not-an-email': { value: string };
-  'not-a-bead-line': { value: string };
-  'text-too-long': { length: number; most: number };
-  // One entry
-  'duplicate-id': { id: string; other: string };
-  'duplicate-name': { name: string; other: string };
-  'duplicate-part-number': { number: string; other: string };
-  'size-or-both': { shape: string };
-  'measure-needed': { field: string; kind: string };
-  'field-not-for': { field: string; kind: string };
-  'rounding-too-large': { roundingMm: number; mostMm: number };
-  'hole-too-wide': { holeMm: number; acrossMm: number };
-  'sections-or-strands': Record<never, never>;
-  'strands-apart': { leastMm: number; mostMm: number };
-  'counts-order': { fewest: number; usual: number; most: number };
-  'focal-place': Record<never, never>;
-  'lie-needed': { strands: number };
-  // Between entries
-  'unknown-material': { material: string; near: string };
-  'unknown-component': { id: string; near: string };
-  'unknown-wire': { id: string; near: string };
-  'wrong-kind': { id: string; kind: string; wanted: string };
-  'hole-too-small': { component: string; holeMm: number; needMm: number; wire: string };
-  'end-hole-too-small': { component: string; holeMm: number; needMm: number; wire: string };
-  /** `fitting` is the short name of one that would fit, or empty. */
-  'crimp-too-tight': { crimp: string; insideMm: number; needMm: number; wire: string; fitting: string };
-  'crimp-too-loose': { crimp: string; insideMm: number; mostMm: number; wire: string; fitting: string };
-  'cover-not-fit': { cover: string; takesMm: number; crimp: string; closedMm: number; fitting: string };
-  /** `fitting` is the short name of a ring that opens, or empty. */
-  'ring-closed': { ring: string; hangs: string; fitting: string };
-  ways: { clasp: string; ways: number; strands: number };
-  'size-absurd': { kind: string; mm: number; leastMm: number; mostMm: number };
-  'design-other': { code: string };
-  'price-below-rule': { listedMinor: number; ruleMinor: number; currency: string };
-  // Pictures
-  'picture-outside': { file: string };
-  'picture-missing': { file: string };
-  'picture-format': { file: string };
-  'picture-broken': { file: string };
-  // Guides
-  'guide-language': { language: string; known: string };
-};
+import type { ValidationError } from '#core/design/validationError.ts';
+import type { Sentences } from './sentence.ts';
 
-export type CatalogueCode = keyof CatalogueArgs;
+/** The units that ranges are told in. */
+export type QuantityUnit = 'mm' | 'g' | 'g/m' | 'N' | '%' | 'min' | 'weeks' | 'months';
+
+export type CatalogueError =
+  // The file itself
+  | { readonly code: 'folder-missing'; readonly folder: string }
+  | { readonly code: 'shop-missing'; readonly file: string }
+  | { readonly code: 'file-unreadable'; readonly why: string }
+  | { readonly code: 'yaml'; readonly why: string }
+  | { readonly code: 'not-fields' }
+  | { readonly code: 'front-matter' }
+  // One field
+  | { readonly code: 'missing-field'; readonly field: string }
+  | { readonly code: 'empty-field'; readonly field: string }
+  | { readonly code: 'unknown-field'; readonly field: string; readonly near: string; readonly known: string }
+  | {
+      readonly code: 'wrong-form';
+      readonly field: string;
+      readonly value: string;
+      readonly wanted: 'text' | 'list' | 'fields';
+    }
+  | { readonly code: 'not-one-of'; readonly value: string; readonly options: string }
+  | { readonly code: 'not-yes-or-no'; readonly value: string }
+  | { readonly code: 'not-whole'; readonly value: string; readonly least: number; readonly most: number }
+  | { readonly code: 'not-a-measure'; readonly value: string; readonly example: string }
+  | { readonly code: 'unit-missing'; readonly value: string; readonly units: string }
+  | { readonly code: 'unit-wrong'; readonly value: string; readonly unit: string; readonly units: string }
+  | {
+      readonly code: 'out-of-range';
+      readonly value: string;
+      readonly least: number;
+      readonly most: number;
+      readonly unit: QuantityUnit;
+    }
+  | { readonly code: 'price-without-currency'; readonly value: string }
+  | { readonly code: 'not-money'; readonly value: string }
+  | { readonly code: 'currency-unknown'; readonly value: string; readonly currency: string }
+  | { readonly code: 'currency-other'; readonly value: string; readonly currency: string }
+  | { readonly code: 'not-a-date'; readonly value: string }
+  | { readonly code: 'not-https'; readonly value: string }
+  | { readonly code: 'not-a-colour'; readonly value: string }
+  | { readonly code: 'colour-unquoted' }
+  | { readonly code: 'not-an-id'; readonly value: string }
+  | { readonly code: 'not-an-email'; readonly value: string }
+  | { readonly code: 'not-a-bead-line'; readonly value: string }
+  | { readonly code: 'text-too-long'; readonly length: number; readonly most: number }
+  // One entry
+  | { readonly code: 'duplicate-id'; readonly id: string; readonly other: string }
+  | { readonly code: 'duplicate-name'; readonly name: string; readonly other: string }
+  | { readonly code: 'duplicate-part-number'; readonly number: string; readonly other: string }
+  | { readonly code: 'size-or-both'; readonly shape: string }
+  | { readonly code: 'measure-needed'; readonly field: string; readonly kind: string }
+  | {
+      readonly code: 'choice-needed';
+      readonly field: string;
+      readonly kind: string;
+      readonly options: string;
+    }
+  | { readonly code: 'field-not-for'; readonly field: string; readonly kind: string }
+  | { readonly code: 'rounding-too-large'; readonly roundingMm: number; readonly mostMm: number }
+  | { readonly code: 'hole-too-wide'; readonly holeMm: number; readonly acrossMm: number }
+  | { readonly code: 'sections-or-strands' }
+  | { readonly code: 'strands-apart'; readonly leastMm: number; readonly mostMm: number }
+  | { readonly code: 'counts-order'; readonly fewest: number; readonly usual: number; readonly most: number }
+  | { readonly code: 'focal-place' }
+  | { readonly code: 'lie-needed'; readonly strands: number }
+  // Between entries
+  | { readonly code: 'unknown-material'; readonly material: string; readonly near: string }
+  | { readonly code: 'unknown-component'; readonly id: string; readonly near: string }
+  | { readonly code: 'unknown-wire'; readonly id: string; readonly near: string }
+  | {
+      readonly code: 'end-hole-too-small';
+      readonly component: string;
+      readonly holeMm: number;
+      readonly needMm: number;
+      readonly wire: string;
+    }
+  /** `fitting` is the short name of one that would fit, or empty. */
+  | {
+      readonly code: 'crimp-too-loose';
+      readonly crimp: string;
+      readonly insideMm: number;
+      readonly mostMm: number;
+      readonly wire: string;
+      readonly fitting: string;
+    }
+  | {
+      readonly code: 'size-absurd';
+      readonly kind: string;
+      readonly mm: number;
+      readonly leastMm: number;
+      readonly mostMm: number;
+    }
+  /** The core's own check of the finished design. `fitting` is the short name of a part that would fit, or empty. */
+  | { readonly code: 'design'; readonly error: ValidationError; readonly fitting: string }
+  | {
+      readonly code: 'price-below-rule';
+      readonly listedMinor: number;
+      readonly ruleMinor: number;
+      readonly currency: string;
+    }
+  // Pictures
+  | { readonly code: 'picture-outside'; readonly file: string }
+  | { readonly code: 'picture-missing'; readonly file: string }
+  | { readonly code: 'picture-format'; readonly file: string }
+  | { readonly code: 'picture-broken'; readonly file: string }
+  // Guides
+  | { readonly code: 'guide-language'; readonly language: string; readonly known: string };
 
 /** What is wrong, and how to mend it; each a whole sentence. */
 export type CatalogueSentence = { readonly what: string; readonly fix: string };
 
 /** The sentences of one language, one for every code. */
-export type CatalogueSentences = {
-  readonly [Code in CatalogueCode]: (args: CatalogueArgs[Code]) => CatalogueSentence;
-};
+export type CatalogueSentences = Sentences<CatalogueError, [], CatalogueSentence>;

@@ -7,7 +7,7 @@ import { currencyDigits } from '#words/format.ts';
 
 const value = (written: string | number, dimension: Dimension): number => {
   const parsed = parseQuantity(written, dimension);
-  if (!parsed.ok) throw new Error(parsed.code);
+  if (!parsed.ok) throw new Error(parsed.error.code);
   return parsed.value;
 };
 
@@ -42,12 +42,15 @@ describe('quantities as a maker writes them', () => {
 
   it('never guesses a unit, never takes another dimension’s', () => {
     for (const dimension of ['length', 'mass', 'force', 'percent', 'minutes'] as const) {
-      expect(parseQuantity('12', dimension)).toMatchObject({ ok: false, code: 'unit-missing' });
-      expect(parseQuantity(12, dimension)).toMatchObject({ ok: false, code: 'unit-missing' });
+      expect(parseQuantity('12', dimension)).toMatchObject({ ok: false, error: { code: 'unit-missing' } });
+      expect(parseQuantity(12, dimension)).toMatchObject({ ok: false, error: { code: 'unit-missing' } });
     }
-    expect(parseQuantity('12 g', 'length')).toMatchObject({ ok: false, code: 'unit-wrong' });
-    expect(parseQuantity('12 constructor', 'mass')).toMatchObject({ ok: false, code: 'unit-wrong' });
-    expect(parseQuantity('12 mm', 'mass')).toMatchObject({ ok: false, code: 'unit-wrong' });
+    expect(parseQuantity('12 g', 'length')).toMatchObject({ ok: false, error: { code: 'unit-wrong' } });
+    expect(parseQuantity('12 constructor', 'mass')).toMatchObject({
+      ok: false,
+      error: { code: 'unit-wrong' },
+    });
+    expect(parseQuantity('12 mm', 'mass')).toMatchObject({ ok: false, error: { code: 'unit-wrong' } });
   });
 
   it('takes any text without throwing, and gives finite figures only', () => {
@@ -67,8 +70,8 @@ describe('money', () => {
     expect(parseMoney('48.5 EUR')).toMatchObject({ ok: true, value: { minor: 4850, currency: 'EUR' } });
     expect(parseMoney('$0.07')).toMatchObject({ ok: true, value: { minor: 7, currency: 'USD' } });
     expect(parseMoney('1200 JPY')).toMatchObject({ ok: true, value: { minor: 1200, currency: 'JPY' } });
-    expect(parseMoney('1200.5 JPY')).toMatchObject({ ok: false, code: 'not-money' });
-    expect(parseMoney('£-5.00')).toMatchObject({ ok: false, code: 'not-money' });
+    expect(parseMoney('1200.5 JPY')).toMatchObject({ ok: false, error: { code: 'not-money' } });
+    expect(parseMoney('£-5.00')).toMatchObject({ ok: false, error: { code: 'not-money' } });
   });
 
   it('reads back every amount it can be written as', () => {
@@ -89,8 +92,8 @@ describe('money', () => {
   it('by the hour and the metre', () => {
     expect(parseRate('£18.00 per hour', 'hour')).toMatchObject({ ok: true, value: { minor: 1800 } });
     expect(parseRate('£0.95/m', 'm')).toMatchObject({ ok: true, value: { minor: 95 } });
-    expect(parseRate('£18.00', 'hour')).toMatchObject({ ok: false, code: 'unit-missing' });
-    expect(parseRate('£18.00 per day', 'hour')).toMatchObject({ ok: false, code: 'unit-wrong' });
+    expect(parseRate('£18.00', 'hour')).toMatchObject({ ok: false, error: { code: 'unit-missing' } });
+    expect(parseRate('£18.00 per day', 'hour')).toMatchObject({ ok: false, error: { code: 'unit-wrong' } });
   });
 });
 

@@ -191,9 +191,21 @@ describe('a design on standard input', () => {
     });
     const { code, err } = size(['-', '--length', '17 in'], JSON.stringify(broken));
     expect(code).toBe(EXIT.refused);
-    expect(err).toContain('has a hole that doesn’t take the wire (component ball-8, holeMm 0.3, needMm 0.48');
     expect(err).toContain(
-      'components.ball-4.material is of a material whose weight isn’t known (material cheese)',
+      'strands.0.sections.1: The hole of “ball-8” is 0.3 mm; the wire “fine-49” needs 0.48 mm.',
+    );
+    expect(err).toContain(
+      'components.ball-4.material: “ball-4” is made of “cheese”, a material whose weight isn’t known.',
+    );
+  });
+
+  it('says a figure out of range with its unit, in the reader’s language', () => {
+    const wide = JSON.stringify(withComponent(pendantNecklace, 'ball-8', { holeMm: 1200.5 }));
+    expect(size(['-', '--length', '17 in'], wide).err).toContain(
+      'components.ball-8.holeMm: 1,200.5 mm is outside what can be: 0 to 300 mm.',
+    );
+    expect(size(['-', '--length', '17 in', '--lang', 'de'], wide).err).toContain(
+      'components.ball-8.holeMm: 1.200,5 mm liegt außerhalb des Möglichen: 0 bis 300 mm.',
     );
   });
 

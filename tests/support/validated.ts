@@ -6,7 +6,7 @@ import type { Design } from '#core/design/design.ts';
 import { design, withComponent } from './workshop.ts';
 
 export const found = (of: unknown): ValidationError[] => validateDesign(of as Design);
-export const told = (of: unknown) => found(of).map(({ code, at, args }) => [code, at, args]);
+export const told = (of: unknown) => found(of).map(({ code, at, ...rest }) => [code, at, rest]);
 export const codes = (of: unknown) => found(of).map(({ code, at }) => `${code} ${at}`);
 
 /** The plain bracelet with its bead changed. */

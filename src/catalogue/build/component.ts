@@ -1,7 +1,7 @@
 /** From what the maker wrote to the core's component, with defaults kind to her. */
 import type { Component, ComponentKind, Shape } from '#core/design/component.ts';
 import { isMaterial, DENSITY_G_PER_CM3 } from '#core/design/mass/density.ts';
-import type { CatalogueArgs, CatalogueCode } from '#words/catalogueCodes.ts';
+import type { CatalogueError } from '#words/catalogueCodes.ts';
 import { materials } from '../model/materials.ts';
 import type { Entry } from '../read/entry.ts';
 import { near } from '../read/near.ts';
@@ -56,33 +56,44 @@ const onlyFor: readonly (readonly [keyof AuthoredComponent & string, readonly Co
   ['joint', ['ring']],
 ];
 
-/** Fields that a kind can't do without. */
-const needed: Readonly<Partial<Record<ComponentKind, readonly (keyof AuthoredComponent & string)[]>>> = {
+type Field = keyof AuthoredComponent & string;
+
+/** Measures that a kind can't do without. */
+const measured: Readonly<Partial<Record<ComponentKind, readonly Field[]>>> = {
   crimp: ['closed'],
   cover: ['takes'],
-  clasp: ['shape'],
-  pendant: ['loop', 'hang'],
+  pendant: ['hang'],
 };
 
-type Complaint = <Code extends CatalogueCode>(path: FieldPath, code: Code, args: CatalogueArgs[Code]) => void;
+/** What has to be chosen for a kind, for nothing is usual. */
+const chosen: Readonly<Partial<Record<ComponentKind, { readonly field: Field; readonly options: string }>>> =
+  {
+    clasp: { field: 'shape', options: 'lobster, spring-ring, toggle, hook, box, magnetic' },
+    pendant: { field: 'loop', options: 'in-plane, through' },
+  };
 
-function checkFields(value: AuthoredComponent, complain: Complaint): void {
+type Report = (path: FieldPath, error: CatalogueError) => void;
+
+function checkFields(value: AuthoredComponent, report: Report): void {
   const { kind } = value;
   for (const [field, of] of onlyFor) {
-    if (value[field] !== undefined && !of.includes(kind)) complain([field], 'field-not-for', { field, kind });
+    if (value[field] !== undefined && !of.includes(kind))
+      report([field], { code: 'field-not-for', field, kind });
   }
-  for (const field of needed[kind] ?? []) {
-    if (value[field] === undefined) complain([], 'measure-needed', { field, kind });
+  const choice = chosen[kind];
+  if (choice !== undefined && value[choice.field] === undefined) {
+    report([], { code: 'choice-needed', kind, ...choice });
+  }
+  for (const field of measured[kind] ?? []) {
+    if (value[field] === undefined) report([], { code: 'measure-needed', field, kind });
   }
   if (threaded.includes(kind) && value.hole === undefined) {
-    complain([], 'measure-needed', { field: 'hole', kind });
+    report([], { code: 'measure-needed', field: 'hole', kind });
   }
-  if (!isMaterial(value.material)) {
-    const { material } = value;
-    complain(['material'], 'unknown-material', {
-      material,
-      near: near(material, Object.keys(DENSITY_G_PER_CM3)),
-    });
+  const { material } = value;
+  if (!isMaterial(material)) {
+    const close = near(material, Object.keys(DENSITY_G_PER_CM3));
+    report(['material'], { code: 'unknown-material', material, near: close });
   }
 }
 
@@ -111,20 +122,20 @@ export function buildComponent(entry: Entry<AuthoredComponent>): {
 } {
   const { value, id } = entry;
   const problems: Problem[] = [];
-  const complain: Complaint = (path, code, args) => problems.push(entry.complain(path, code, args));
-  checkFields(value, complain);
+  const report: Report = (path, error) => problems.push(entry.problemAt(path, error));
+  checkFields(value, report);
   const { kind } = value;
   const shape = value.shape ?? (kind === 'clasp' ? 'lobster' : usualShape[kind]);
   const size = outline(value);
   if (size === null) {
-    complain([], 'size-or-both', { shape });
+    report([], { code: 'size-or-both', shape });
     return { component: null, problems };
   }
   const most = Math.min(size.alongMm, size.acrossMm) / 2;
   const roundingMm = value.rounding ?? most * 2 * rounded[shape];
-  if (roundingMm > most) complain(['rounding'], 'rounding-too-large', { roundingMm, mostMm: most });
+  if (roundingMm > most) report(['rounding'], { code: 'rounding-too-large', roundingMm, mostMm: most });
   const holeMm = value.hole ?? (kind === 'cover' ? (value.takes ?? 0) : kind === 'ring' ? size.alongMm : 0);
-  if (holeMm >= size.acrossMm) complain(['hole'], 'hole-too-wide', { holeMm, acrossMm: size.acrossMm });
+  if (holeMm >= size.acrossMm) report(['hole'], { code: 'hole-too-wide', holeMm, acrossMm: size.acrossMm });
   if (problems.length > 0) return { component: null, problems };
   const { material } = value;
   const component: Component = {

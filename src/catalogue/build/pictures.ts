@@ -6,7 +6,7 @@ import { lookAtPicture } from '../read/picture.ts';
 import type { Problem } from '../read/problem.ts';
 import type { AuthoredPiece } from '../schemas/piece.ts';
 
-const complaints = {
+const faults = {
   missing: 'picture-missing',
   broken: 'picture-broken',
   'no-picture': 'picture-format',
@@ -23,14 +23,14 @@ export function buildPictures(
     const path = ['pictures', index, 'file'];
     const file = posix.normalize(posix.join(posix.dirname(entry.file), written.file));
     if (file.startsWith('../') || posix.isAbsolute(written.file) || written.file.includes('\\')) {
-      problems.push(entry.complain(path, 'picture-outside', { file: written.file }));
+      problems.push(entry.problemAt(path, { code: 'picture-outside', file: written.file }));
       return;
     }
     const seen = lookAtPicture(join(folder, file));
     if (seen.state === 'whole') {
       pictures.push({ file, format: seen.format, alt: { en: written.alt, de: written['alt-de'] ?? null } });
     } else {
-      problems.push(entry.complain(path, complaints[seen.state], { file: written.file }));
+      problems.push(entry.problemAt(path, { code: faults[seen.state], file: written.file }));
     }
   });
   return { pictures, problems };

@@ -1,23 +1,34 @@
 /** The kinds of field an entry may have, as zod schemas that fail with a code and not a sentence. */
 import { z } from 'zod';
 import { parseMoney, parseRate } from './money.ts';
-import { parseQuantity, type Dimension, type Parsed } from './quantity.ts';
+import type { CatalogueError } from '#words/catalogueCodes.ts';
+import { parseQuantity, UNIT_OF, type Dimension } from './quantity.ts';
+import { refuse, type Parsed } from './parsed.ts';
 
 const scalar = z.union([z.string(), z.number(), z.boolean()]);
 type Scalar = z.infer<typeof scalar>;
+
+/** Carries what is wrong with a field through zod, so that it comes out with its type. */
+export class FieldError {
+  readonly error: CatalogueError;
+  constructor(error: CatalogueError) {
+    this.error = error;
+  }
+}
 
 /** A field read by `parse` from what YAML made of it. */
 function field<T>(parse: (written: Scalar) => Parsed<T>) {
   return scalar.transform((written, context): T => {
     const parsed = parse(written);
     if (parsed.ok) return parsed.value;
-    context.issues.push({ code: 'custom', input: written, params: { code: parsed.code, args: parsed.args } });
+    context.issues.push({
+      code: 'custom',
+      input: written,
+      params: { error: new FieldError(parsed.error) },
+    });
     return z.NEVER;
   });
 }
-
-const refuse = (code: string, args: Record<string, string | number> = {}) =>
-  ({ ok: false, code, args }) as const;
 
 /** Fields of an entry, no others. The message carries the names, so that a mistake can be put right. */
 export function fields<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
@@ -29,7 +40,8 @@ export function quantity(dimension: Dimension, least: number, most: number) {
   return field((written): Parsed<number> => {
     const parsed = parseQuantity(written, dimension);
     if (!parsed.ok || (parsed.value >= least && parsed.value <= most)) return parsed;
-    return refuse('out-of-range', { value: String(written), least, most });
+    const unit = UNIT_OF[dimension];
+    return refuse({ code: 'out-of-range', value: String(written), least, most, unit });
   });
 }
 
@@ -41,8 +53,8 @@ export const perMetre = field((written) => parseRate(written, 'm'));
 export function text(most: number) {
   return field((written): Parsed<string> => {
     const value = String(written).trim();
-    if (value === '') return refuse('empty-field', { field: '' });
-    if (value.length > most) return refuse('text-too-long', { length: value.length, most });
+    if (value === '') return refuse({ code: 'empty-field', field: '' });
+    if (value.length > most) return refuse({ code: 'text-too-long', length: value.length, most });
     return { ok: true, value };
   });
 }
@@ -51,7 +63,7 @@ export const yesNo = field((written): Parsed<boolean> => {
   const value = String(written).toLowerCase();
   if (value === 'yes' || value === 'true') return { ok: true, value: true };
   if (value === 'no' || value === 'false') return { ok: true, value: false };
-  return refuse('not-yes-or-no', { value: String(written) });
+  return refuse({ code: 'not-yes-or-no', value: String(written) });
 });
 
 export function whole(least: number, most: number) {
@@ -59,7 +71,7 @@ export function whole(least: number, most: number) {
     const value =
       typeof written === 'number' ? written : /^\d{1,9}$/.test(String(written)) ? Number(written) : NaN;
     if (Number.isInteger(value) && value >= least && value <= most) return { ok: true, value };
-    return refuse('not-whole', { value: String(written), least, most });
+    return refuse({ code: 'not-whole', value: String(written), least, most });
   });
 }
 
@@ -67,7 +79,7 @@ export function oneOf<const Options extends readonly [string, ...string[]]>(opti
   return field((written): Parsed<Options[number]> => {
     const value = options.find((option) => option === written);
     if (value !== undefined) return { ok: true, value };
-    return refuse('not-one-of', { value: String(written), options: options.join(', ') });
+    return refuse({ code: 'not-one-of', value: String(written), options: options.join(', ') });
   });
 }
 
@@ -80,7 +92,7 @@ export const isId = (value: string): boolean =>
 
 export const id = field((written): Parsed<string> => {
   const value = String(written);
-  return isId(value) ? { ok: true, value } : refuse('not-an-id', { value });
+  return isId(value) ? { ok: true, value } : refuse({ code: 'not-an-id', value });
 });
 
 /** An address that a browser may post to: https, no name or password in it. */
@@ -89,21 +101,21 @@ export const httpsAddress = field((written): Parsed<string> => {
   const url = URL.canParse(value) ? new URL(value) : null;
   const fits =
     url?.protocol === 'https:' && url.username === '' && url.password === '' && value.length <= 200;
-  return fits ? { ok: true, value: url.href } : refuse('not-https', { value });
+  return fits ? { ok: true, value: url.href } : refuse({ code: 'not-https', value });
 });
 
 export const colour = field((written): Parsed<string> => {
   const value = String(written).toLowerCase();
   return /^#[0-9a-f]{6}$/.test(value)
     ? { ok: true, value }
-    : refuse('not-a-colour', { value: String(written) });
+    : refuse({ code: 'not-a-colour', value: String(written) });
 });
 
 export const email = field((written): Parsed<string> => {
   const value = String(written);
   return /^[^\s@<>"]+@[^\s@<>"]+\.[^\s@<>".]+$/.test(value)
     ? { ok: true, value }
-    : refuse('not-an-email', { value });
+    : refuse({ code: 'not-an-email', value });
 });
 
 export const date = field((written): Parsed<string> => {
@@ -111,7 +123,7 @@ export const date = field((written): Parsed<string> => {
   const [, year, month, day] = /^(\d{4})(?:-(\d\d)(?:-(\d\d))?)?$/.exec(value) ?? [];
   const real = new Date(`${year}-${month ?? '01'}-${day ?? '01'}T00:00:00Z`);
   if (Number.isNaN(real.valueOf()) || (day !== undefined && real.getUTCDate() !== Number(day))) {
-    return refuse('not-a-date', { value });
+    return refuse({ code: 'not-a-date', value });
   }
   return { ok: true, value };
 });
@@ -120,7 +132,8 @@ export const date = field((written): Parsed<string> => {
 export const beadLine = field((written): Parsed<{ component: string; count: number }> => {
   const [, count = '1', component = ''] =
     /^(?:(\d{1,3})\s+(?:[x×]\s+)?)?(\S+)$/.exec(String(written).trim()) ?? [];
-  if (!isId(component) || Number(count) === 0) return refuse('not-a-bead-line', { value: String(written) });
+  if (!isId(component) || Number(count) === 0)
+    return refuse({ code: 'not-a-bead-line', value: String(written) });
   return { ok: true, value: { component, count: Number(count) } };
 });
 

@@ -1,6 +1,6 @@
 /** Money as a maker writes it, `£48.00` or `48.00 GBP`, in integer minor units. */
 import { currencyDigits } from '#words/format.ts';
-import type { Parsed } from './quantity.ts';
+import { refuse, type Parsed } from './parsed.ts';
 
 export type Money = { readonly minor: number; readonly currency: string; readonly written: string };
 
@@ -28,14 +28,14 @@ const form = /^([£€$]?)\s*(\d{1,7})(?:\.(\d{1,2}))?\s*([A-Z]{3})?$/;
 export function parseMoney(input: string | number | boolean): Parsed<Money> {
   const written = String(input).trim();
   const match = form.exec(written);
-  if (match === null) return { ok: false, code: 'not-money', args: { value: written } };
+  if (match === null) return refuse({ code: 'not-money', value: written });
   const [, symbol = '', whole = '', decimals = '', code] = match;
   const currency = code ?? symbols[symbol];
-  if (currency === undefined) return { ok: false, code: 'price-without-currency', args: { value: written } };
+  if (currency === undefined) return refuse({ code: 'price-without-currency', value: written });
   if (!CURRENCIES.some((known) => known === currency))
-    return { ok: false, code: 'currency-unknown', args: { value: written, currency } };
+    return refuse({ code: 'currency-unknown', value: written, currency });
   const places = currencyDigits(currency);
-  if (decimals.length > places) return { ok: false, code: 'not-money', args: { value: written } };
+  if (decimals.length > places) return refuse({ code: 'not-money', value: written });
   return { ok: true, value: { minor: Number(whole + decimals.padEnd(places, '0')), currency, written } };
 }
 
@@ -43,7 +43,8 @@ export function parseMoney(input: string | number | boolean): Parsed<Money> {
 export function parseRate(input: string | number | boolean, per: 'hour' | 'm'): Parsed<Money> {
   const [money = '', unit, ...rest] = String(input).split(/\s+per\s+|\s*\/\s*/);
   if (unit === per && rest.length === 0) return parseMoney(money);
-  if (unit === undefined)
-    return { ok: false, code: 'unit-missing', args: { value: String(input), units: `per ${per}` } };
-  return { ok: false, code: 'unit-wrong', args: { value: String(input), unit, units: `per ${per}` } };
+  const written = { value: String(input), units: `per ${per}` };
+  return refuse(
+    unit === undefined ? { code: 'unit-missing', ...written } : { code: 'unit-wrong', ...written, unit },
+  );
 }

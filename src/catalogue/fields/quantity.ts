@@ -4,6 +4,8 @@
  */
 import { gaugeMm } from '#core/units/gauge.ts';
 import { parseLength } from '#core/units/length.ts';
+import type { QuantityUnit } from '#words/catalogueCodes.ts';
+import { refuse, type Parsed } from './parsed.ts';
 
 /** Unit names of each dimension other than length, and what one of them is in the core's unit. */
 const dimensions = {
@@ -21,12 +23,17 @@ const dimensions = {
 
 export type Dimension = 'length' | keyof typeof dimensions;
 
-type FieldProblem = {
-  readonly code: string;
-  readonly args: Readonly<Record<string, string | number>>;
+/** The core's unit of each dimension, which values and ranges are in. */
+export const UNIT_OF: Readonly<Record<Dimension, QuantityUnit>> = {
+  length: 'mm',
+  mass: 'g',
+  massPerM: 'g/m',
+  force: 'N',
+  percent: '%',
+  minutes: 'min',
+  weeks: 'weeks',
+  months: 'months',
 };
-
-export type Parsed<T> = { readonly ok: true; readonly value: T } | ({ readonly ok: false } & FieldProblem);
 
 const examples: Readonly<Record<Dimension, string>> = {
   length: '8 mm',
@@ -41,11 +48,8 @@ const examples: Readonly<Record<Dimension, string>> = {
 
 const form = /^(\d{1,7}(?:\.\d{1,6})?|\.\d{1,6})\s*(.*)$/;
 
-const notAMeasure = (value: string, dimension: Dimension): Parsed<number> => ({
-  ok: false,
-  code: 'not-a-measure',
-  args: { value, example: examples[dimension] },
-});
+const notAMeasure = (value: string, dimension: Dimension): Parsed<number> =>
+  refuse({ code: 'not-a-measure', value, example: examples[dimension] });
 
 /** The wire of rings and findings is sold by gauge: `20 AWG`, `18 swg`. */
 function parseGauge(value: string): number | null {
@@ -59,14 +63,14 @@ function parseWrittenLength(value: string): Parsed<number> {
   const units = 'mm, cm, in';
   // A sharp edge is a rounding of nothing, which no buyer's measure ever is.
   if (/^0+(?:\.0+)?\s*(?:mm|cm|in)$/.test(value)) return { ok: true, value: 0 };
-  if (/^[\d\s./½¼¾⅛⅜⅝⅞]+$/.test(value)) return { ok: false, code: 'unit-missing', args: { value, units } };
+  if (/^[\d\s./½¼¾⅛⅜⅝⅞]+$/.test(value)) return refuse({ code: 'unit-missing', value, units });
   const gauge = parseGauge(value);
   if (gauge !== null) return { ok: true, value: gauge };
   const length = parseLength(value, 'mm');
   if (length.ok) return { ok: true, value: length.mm };
   const { problem } = length;
   if (problem.code === 'unknown-unit')
-    return { ok: false, code: 'unit-wrong', args: { value, unit: problem.unit, units } };
+    return refuse({ code: 'unit-wrong', value, unit: problem.unit, units });
   return notAMeasure(value, 'length');
 }
 
@@ -78,8 +82,8 @@ export function parseQuantity(written: string | number | boolean, dimension: Dim
   if (number === undefined || unit === undefined) return notAMeasure(value, dimension);
   const known: Readonly<Record<string, number>> = dimensions[dimension];
   const units = Object.keys(known).join(', ');
-  if (unit === '') return { ok: false, code: 'unit-missing', args: { value, units } };
+  if (unit === '') return refuse({ code: 'unit-missing', value, units });
   const factor = Object.hasOwn(known, unit) ? known[unit] : undefined;
-  if (factor === undefined) return { ok: false, code: 'unit-wrong', args: { value, unit, units } };
+  if (factor === undefined) return refuse({ code: 'unit-wrong', value, unit, units });
   return { ok: true, value: Number(number) * factor };
 }

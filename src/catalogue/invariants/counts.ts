@@ -13,7 +13,7 @@ export function assertCountsInOrder(
     sections.flatMap(({ usual, fewest = usual, most = usual }, index) =>
       fewest <= usual && usual <= most
         ? []
-        : [entry.complain([...path, index], 'counts-order', { fewest, usual, most })],
+        : [entry.problemAt([...path, index], { code: 'counts-order', fewest, usual, most })],
     ),
   );
 }
@@ -24,7 +24,9 @@ export function assertFocalPlace(entry: Entry<AuthoredPiece>, strands: readonly 
     sections.flatMap((section, index) => {
       if (section.role !== 'focal') return [];
       const once = section.usual === 1 && (section.fewest ?? 1) === 1 && (section.most ?? 1) === 1;
-      return mirrored && index === 0 && once ? [] : [entry.complain([...path, index], 'focal-place', {})];
+      return mirrored && index === 0 && once
+        ? []
+        : [entry.problemAt([...path, index], { code: 'focal-place' })];
     }),
   );
 }

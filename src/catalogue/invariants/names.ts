@@ -7,7 +7,7 @@ type Named = Entry<{ readonly name: string }>;
 /** Names are alike for a reader whatever their capitals and spaces. */
 const asRead = (name: string): string => name.toLowerCase().replace(/\s+/g, ' ');
 
-/** Complains about each entry whose short name or name came before. */
+/** Problems of each entry whose short name or name came before. */
 export function assertOwnNames(entries: readonly Named[]): Problem[] {
   const ids = new Map<string, string>();
   const names = new Map<string, string>();
@@ -17,9 +17,11 @@ export function assertOwnNames(entries: readonly Named[]): Problem[] {
     const sameId = ids.get(entry.id);
     const sameName = names.get(name);
     if (sameId !== undefined)
-      problems.push(entry.complain([], 'duplicate-id', { id: entry.id, other: sameId }));
+      problems.push(entry.problemAt([], { code: 'duplicate-id', id: entry.id, other: sameId }));
     if (sameName !== undefined) {
-      problems.push(entry.complain(['name'], 'duplicate-name', { name: entry.value.name, other: sameName }));
+      problems.push(
+        entry.problemAt(['name'], { code: 'duplicate-name', name: entry.value.name, other: sameName }),
+      );
     }
     ids.set(entry.id, sameId ?? entry.place);
     names.set(name, sameName ?? entry.place);
@@ -29,7 +31,7 @@ export function assertOwnNames(entries: readonly Named[]): Problem[] {
 
 type Numbered = Entry<{ readonly 'part-number'?: string | undefined }>;
 
-/** Complains about each component or wire whose part number came before: a bag holds one thing. */
+/** Problems of each component or wire whose part number came before: a bag holds one thing. */
 export function assertOwnNumbers(entries: readonly Numbered[]): Problem[] {
   const places = new Map<string, string>();
   return entries.flatMap((entry) => {
@@ -40,6 +42,6 @@ export function assertOwnNumbers(entries: readonly Numbered[]): Problem[] {
     places.set(key, other ?? entry.place);
     return other === undefined
       ? []
-      : [entry.complain(['part-number'], 'duplicate-part-number', { number, other })];
+      : [entry.problemAt(['part-number'], { code: 'duplicate-part-number', number, other })];
   });
 }

@@ -13,7 +13,8 @@ export function noteLowPrice(entry: Entry<AuthoredPiece>, design: Design, rules:
   const ruleMinor = rulePrice(design, usual(design), rules);
   if (status === 'past' || price.minor >= ruleMinor) return [];
   return [
-    entry.complain(['price'], 'price-below-rule', {
+    entry.problemAt(['price'], {
+      code: 'price-below-rule',
       listedMinor: price.minor,
       ruleMinor,
       currency: price.currency,

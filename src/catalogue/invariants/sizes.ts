@@ -33,22 +33,22 @@ function usualMeasures(design: Design): number[] {
   );
 }
 
-/** Complains where the piece, made as listed, fits nobody. */
+/** A problem where the piece, made as listed, fits nobody. */
 export function assertWearable(entry: Entry<AuthoredPiece>, design: Design): Problem[] {
   const { kind } = design;
   const [leastMm, mostMm] = wearable[kind];
   const slipped = usualMeasures(design).find((mm) => !(mm >= leastMm && mm <= mostMm));
   return slipped === undefined
     ? []
-    : [entry.complain([], 'size-absurd', { kind, mm: slipped, leastMm, mostMm })];
+    : [entry.problemAt([], { code: 'size-absurd', kind, mm: slipped, leastMm, mostMm })];
 }
 
-/** Complains where no size suits all strands. */
+/** A problem where no size suits all strands. */
 export function assertTogether(entry: Entry<AuthoredPiece>, design: Design, rules: Rules): Problem[] {
   if (design.strands.length < 2) return [];
   // In which measure and at which sit its limits are told changes nothing here.
   const reach = unlessTooLarge(() => reachOf(jobOf(design, rules, 1), rules, 'length', 'easy'));
   if (reach.status !== 'refused' || reach.problem.code !== 'strands-apart') return [];
   const { leastMm, mostMm } = reach.problem;
-  return [entry.complain(['strands'], 'strands-apart', { leastMm, mostMm })];
+  return [entry.problemAt(['strands'], { code: 'strands-apart', leastMm, mostMm })];
 }

@@ -61,59 +61,11 @@ function fittingRing(stock: Stock, design: Design, closed: string): string {
   return found?.id ?? '';
 }
 
-/** One problem of the core's in the catalogue's own codes, at the maker's own line. */
-function retell(
-  entry: Piece,
-  design: Design,
-  path: FieldPath,
-  { code, args }: ValidationError,
-  stock: Stock,
-  rules: Rules,
-): Problem {
-  const text = (name: string): string => String(args[name] ?? '');
-  const figure = (name: string): number => Number(args[name] ?? 0);
-  const wire = design.wire.id;
-  switch (code) {
-    case 'hole-too-small':
-      return entry.complain(path, code, {
-        component: text('component'),
-        holeMm: figure('holeMm'),
-        needMm: figure('needMm'),
-        wire,
-      });
-    case 'crimp-too-small':
-      return entry.complain(path, 'crimp-too-tight', {
-        crimp: text('component'),
-        insideMm: figure('holeMm'),
-        needMm: figure('needMm'),
-        wire,
-        fitting: fittingCrimp(stock, design, rules),
-      });
-    case 'cover-wrong':
-      return entry.complain(path, 'cover-not-fit', {
-        cover: text('component'),
-        takesMm: figure('takesMm'),
-        crimp: text('crimp'),
-        closedMm: figure('closedMm'),
-        fitting: fittingCover(stock, design),
-      });
-    case 'ring-closed':
-      return entry.complain(path, code, {
-        ring: text('component'),
-        hangs: text('hangs'),
-        fitting: fittingRing(stock, design, text('component')),
-      });
-    case 'wrong-kind':
-      return entry.complain(path, code, { id: text('component'), kind: text('kind'), wanted: text('kinds') });
-    case 'ways':
-      return entry.complain(path, code, {
-        clasp: design.ends.clasp,
-        ways: figure('ways'),
-        strands: figure('strands'),
-      });
-    default:
-      return entry.complain(path, 'design-other', { code: args['why'] === undefined ? code : text('why') });
-  }
+/** Short name of a part in the shop that would fit where the design's own doesn't, or ''. */
+function fittingFor(error: ValidationError, design: Design, rules: Rules, stock: Stock): string {
+  if (error.code === 'crimp-too-tight') return fittingCrimp(stock, design, rules);
+  if (error.code === 'cover-too-tight') return fittingCover(stock, design);
+  return error.code === 'ring-closed' ? fittingRing(stock, design, error.ring) : '';
 }
 
 /** The doubled wire goes back through the end beads, at the usual counts. */
@@ -133,7 +85,8 @@ function assertTailsPass(
       if (bead === null || seen.has(bead.component)) return [];
       seen.add(bead.component);
       return [
-        entry.complain(strands[index]?.path ?? [], 'end-hole-too-small', {
+        entry.problemAt(strands[index]?.path ?? [], {
+          code: 'end-hole-too-small',
           component: bead.component,
           holeMm: bead.holeMm,
           needMm: check.needMm,
@@ -157,7 +110,8 @@ function noteLooseCrimp(entry: Piece, design: Design, rules: Rules, stock: Stock
   if (fit !== 'loose' || needMm === null) return [];
   const mostMm = needMm + rules.wire.crimpPlayMm;
   return [
-    entry.complain(['closing', 'crimp'], 'crimp-too-loose', {
+    entry.problemAt(['closing', 'crimp'], {
+      code: 'crimp-too-loose',
       crimp: crimp.id,
       insideMm,
       mostMm,
@@ -175,9 +129,10 @@ export function assertStringable(
   rules: Rules,
   stock: Stock,
 ): { problems: Problem[]; notes: Problem[] } {
-  const problems = validateDesign(design).map((one) =>
-    retell(entry, design, writtenAt(one.at, strands), one, stock, rules),
-  );
+  const problems = validateDesign(design).map((error) => {
+    const fitting = fittingFor(error, design, rules, stock);
+    return entry.problemAt(writtenAt(error.at, strands), { code: 'design', error, fitting });
+  });
   if (problems.length > 0) return { problems, notes: [] };
   return {
     problems: assertTailsPass(entry, design, strands, rules),

@@ -36,10 +36,10 @@ function textsOf(value: AuthoredPiece): Pick<Piece, 'name' | 'summary' | 'story'
 
 /** Problems of the writing alone, before anything is looked up. */
 function writing(entry: Entry<AuthoredPiece>, strands: readonly AuthoredStrand[] | null): Problem[] {
-  if (strands === null) return [entry.complain([], 'sections-or-strands', {})];
+  if (strands === null) return [entry.problemAt([], { code: 'sections-or-strands' })];
   const lies =
     strands.length > 1 && entry.value.lie === undefined
-      ? [entry.complain(['strands'], 'lie-needed', { strands: strands.length })]
+      ? [entry.problemAt(['strands'], { code: 'lie-needed', strands: strands.length })]
       : [];
   return [...lies, ...assertCountsInOrder(entry, strands), ...assertFocalPlace(entry, strands)];
 }

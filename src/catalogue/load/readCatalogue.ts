@@ -16,7 +16,7 @@ import { assertOwnNames, assertOwnNumbers } from '../invariants/names.ts';
 import { collectFiles, collectMaps, idOfFile } from '../read/collect.ts';
 import { readEntry, type Entry } from '../read/entry.ts';
 import { contentFiles } from '../read/files.ts';
-import { inOrder, problem, type Problem } from '../read/problem.ts';
+import { inOrder, problemOfFile, type Problem } from '../read/problem.ts';
 import { readShop } from './readShop.ts';
 import { take } from '../read/source.ts';
 
@@ -90,9 +90,7 @@ function readGuides(folder: string, files: readonly string[]): { guides: Guide[]
     const taken = take(folder, file);
     problems.push(...taken.problems);
     if (!isLang(language)) {
-      problems.push(
-        problem({ file, line: 1, field: '' }, 'guide-language', { language, known: LANGS.join(', ') }),
-      );
+      problems.push(problemOfFile(file, { code: 'guide-language', language, known: LANGS.join(', ') }));
     } else if (taken.source !== null) {
       const { entry, problems: wrong } = readEntry(idOfFile(file), taken.source, [], guideSchema);
       problems.push(...wrong);
@@ -110,7 +108,7 @@ function readGuides(folder: string, files: readonly string[]): { guides: Guide[]
  */
 export function readCatalogue(folder: string): Reading {
   if (!existsSync(folder)) {
-    const missing = problem({ file: folder, line: 1, field: '' }, 'folder-missing', { folder });
+    const missing = problemOfFile(folder, { code: 'folder-missing', folder });
     return { catalogue: null, problems: [missing], notes: [] };
   }
   const files = contentFiles(folder);

@@ -8,7 +8,7 @@ import type { Shop } from '../model/catalogue.ts';
 import { rulesSchema, shopSchema, type AuthoredRules } from '../schemas/shop.ts';
 import { assertCurrency } from '../invariants/currency.ts';
 import { readEntry, type Entry } from '../read/entry.ts';
-import { problem, type Problem } from '../read/problem.ts';
+import { problemOfFile, type Problem } from '../read/problem.ts';
 import { take } from '../read/source.ts';
 
 function strangeAmounts(entry: Entry<AuthoredRules>): Problem[] {
@@ -32,7 +32,7 @@ function readAs<Schema extends z.ZodType<AuthoredRules>>(folder: string, file: s
 /** The shop out of its content folder. */
 export function readShop(folder: string, file: string): { shop: Shop | null; problems: Problem[] } {
   if (!existsSync(join(folder, file))) {
-    return { shop: null, problems: [problem({ file, line: 1, field: '' }, 'shop-missing', { file })] };
+    return { shop: null, problems: [problemOfFile(file, { code: 'shop-missing', file })] };
   }
   const { value, problems } = readAs(folder, file, shopSchema);
   return { shop: value === null ? null : buildShop(value), problems };

@@ -2,7 +2,7 @@
 import type { z } from 'zod';
 import { isId } from '../fields/field.ts';
 import { readEntry, type Entry } from './entry.ts';
-import { problem, type Problem } from './problem.ts';
+import { problemOfFile, type Problem } from './problem.ts';
 import { take } from './source.ts';
 
 export type Collected<Value> = {
@@ -28,7 +28,7 @@ export function collectFiles<Schema extends z.ZodType>(
   for (const file of files) {
     const id = idOfFile(file);
     known.add(id);
-    if (!isId(id)) problems.push(problem({ file, line: 1, field: '' }, 'not-an-id', { value: id }));
+    if (!isId(id)) problems.push(problemOfFile(file, { code: 'not-an-id', value: id }));
     const taken = take(folder, file);
     problems.push(...taken.problems);
     if (taken.source === null) continue;
@@ -55,13 +55,18 @@ export function collectMaps<Schema extends z.ZodType>(
     const { source } = taken;
     const { data } = source;
     if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-      problems.push(problem({ file, line: 1, field: '' }, 'not-fields', {}));
+      problems.push(problemOfFile(file, { code: 'not-fields' }));
       continue;
     }
     for (const id of Object.keys(data)) {
       known.add(id);
       if (!isId(id)) {
-        problems.push(problem({ file, line: source.lineOf([id]), field: id }, 'not-an-id', { value: id }));
+        problems.push({
+          file,
+          line: source.lineOf([id]),
+          field: id,
+          error: { code: 'not-an-id', value: id },
+        });
       }
       const read = readEntry(id, source, [id], schema);
       problems.push(...read.problems);

@@ -1,29 +1,27 @@
 /** One entry checked against its schema: its value, or all that is wrong with it. */
 import type { z } from 'zod';
-import type { CatalogueArgs, CatalogueCode } from '#words/catalogueCodes.ts';
+import type { CatalogueError } from '#words/catalogueCodes.ts';
+import { FieldError } from '../fields/field.ts';
 import { near } from './near.ts';
-import { fieldName, problem, type FieldPath, type Problem } from './problem.ts';
+import { fieldName, type FieldPath, type Problem } from './problem.ts';
 import type { Source } from './source.ts';
 
-/** An entry that its schema accepts, with its place for later complaints. */
+/** An entry that its schema accepts, with its place for what may be found wrong later. */
 export type Entry<Value> = {
   readonly id: string;
   readonly file: string;
   readonly value: Value;
   /** `file:line` of the entry. */
   readonly place: string;
-  /** A complaint about one of its fields. */
-  readonly complain: <Code extends CatalogueCode>(
-    path: FieldPath,
-    code: Code,
-    args: CatalogueArgs[Code],
-  ) => Problem;
+  /** A problem of one of its fields. */
+  readonly problemAt: (path: FieldPath, error: CatalogueError) => Problem;
 };
 
 type Where = { readonly source: Source; readonly base: FieldPath };
 
-function whereOf({ source, base }: Where, path: FieldPath) {
-  return { file: source.file, line: source.lineOf([...base, ...path]), field: fieldName([...base, ...path]) };
+function problemAt({ source, base }: Where, path: FieldPath, error: CatalogueError): Problem {
+  const whole = [...base, ...path];
+  return { file: source.file, line: source.lineOf(whole), field: fieldName(whole), error };
 }
 
 function valueAt(data: unknown, path: FieldPath): unknown {
@@ -40,33 +38,37 @@ function shown(value: unknown): string {
   return String(value);
 }
 
-/** What zod found, in codes. Several for one issue where several fields are unknown. */
-function fromIssue(where: Where, issue: z.core.$ZodIssue): Problem[] {
-  const path = issue.path as FieldPath;
-  const field = String(path.findLast((step) => typeof step === 'string') ?? where.base.at(-1) ?? '');
-  const at = whereOf(where, path);
-  if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) =>
-      problem(whereOf(where, [...path, key]), 'unknown-field', {
-        field: key,
-        near: near(key, issue.message.split(', ')),
-        known: issue.message,
-      }),
-    );
+/** What zod found wrong with the value at a path, in codes. */
+function errorOf({ source, base }: Where, path: FieldPath, issue: z.core.$ZodIssue): CatalogueError {
+  const whole = [...base, ...path];
+  const field = String(path.findLast((step) => typeof step === 'string') ?? base.at(-1) ?? '');
+  const carried: unknown = issue.code === 'custom' ? issue.params?.['error'] : undefined;
+  if (carried instanceof FieldError) {
+    // A field doesn't know what it is called.
+    return carried.error.code === 'empty-field' ? { code: 'empty-field', field } : carried.error;
   }
-  if (issue.code === 'custom' && typeof issue.params?.['code'] === 'string') {
-    const args = issue.params['args'] as Record<string, string | number>;
-    const code = issue.params['code'] as CatalogueCode;
-    return [{ ...at, code, args: code === 'empty-field' ? { field } : args }];
-  }
-  const value = valueAt(where.source.data, [...where.base, ...path]);
-  if (value === undefined) return [problem(at, 'missing-field', { field })];
-  if (where.source.remarkAt([...where.base, ...path])) return [problem(at, 'colour-unquoted', {})];
-  if (value === null || (Array.isArray(value) && value.length === 0))
-    return [problem(at, 'empty-field', { field })];
+  const value = valueAt(source.data, whole);
+  if (value === undefined) return { code: 'missing-field', field };
+  if (source.remarkAt(whole)) return { code: 'colour-unquoted' };
+  if (value === null || (Array.isArray(value) && value.length === 0)) return { code: 'empty-field', field };
   const expected = issue.code === 'invalid_type' ? issue.expected : 'string';
   const wanted = expected === 'object' ? 'fields' : expected === 'array' ? 'list' : 'text';
-  return [problem(at, 'wrong-form', { field, value: shown(value), wanted })];
+  return { code: 'wrong-form', field, value: shown(value), wanted };
+}
+
+/** What zod found, each at its place. Several for one issue where several fields are unknown. */
+function fromIssue(where: Where, issue: z.core.$ZodIssue): Problem[] {
+  const path = issue.path.filter((step) => typeof step !== 'symbol');
+  if (issue.code !== 'unrecognized_keys') return [problemAt(where, path, errorOf(where, path, issue))];
+  const known = issue.message;
+  return issue.keys.map((key) =>
+    problemAt(where, [...path, key], {
+      code: 'unknown-field',
+      field: key,
+      near: near(key, known.split(', ')),
+      known,
+    }),
+  );
 }
 
 /**
@@ -82,7 +84,7 @@ export function readEntry<Schema extends z.ZodType>(
   const where = { source, base };
   const data = valueAt(source.data, base);
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-    return { entry: null, problems: [problem(whereOf(where, []), 'not-fields', {})] };
+    return { entry: null, problems: [problemAt(where, [], { code: 'not-fields' })] };
   }
   const result = schema.safeParse(data);
   if (!result.success)
@@ -93,7 +95,7 @@ export function readEntry<Schema extends z.ZodType>(
       file: source.file,
       value: result.data,
       place: `${source.file}:${source.lineOf(base)}`,
-      complain: (path, code, args) => problem(whereOf(where, path), code, args),
+      problemAt: (path, error) => problemAt(where, path, error),
     },
     problems: [],
   };

@@ -1,7 +1,8 @@
-/** One thing wrong with the authored content: where, and a code with what its sentences need. */
-import { catalogueSentence } from '#words/catalogue.ts';
-import type { CatalogueArgs, CatalogueCode } from '#words/catalogueCodes.ts';
+/** One thing wrong with the authored content: where, and what. */
+import type { CatalogueError, CatalogueSentence } from '#words/catalogueCodes.ts';
 import type { Lang } from '#words/lang.ts';
+import { sentenceOf } from '#words/sentence.ts';
+import { catalogueWords } from '#words/words.ts';
 
 export type Problem = {
   /** Path within the content folder. */
@@ -10,8 +11,7 @@ export type Problem = {
   readonly line: number;
   /** Where in the entry, as a person would count: `sections 2, beads 1`. Empty for the whole file. */
   readonly field: string;
-  readonly code: CatalogueCode;
-  readonly args: Readonly<Record<string, string | number>>;
+  readonly error: CatalogueError;
 };
 
 /** Steps into an entry: field names, and places in lists from 0. */
@@ -25,20 +25,14 @@ export function fieldName(path: FieldPath): string {
   }, '');
 }
 
-/** A problem with its arguments checked against its code. */
-export function problem<Code extends CatalogueCode>(
-  where: { readonly file: string; readonly line: number; readonly field: string },
-  code: Code,
-  args: CatalogueArgs[Code],
-): Problem {
-  return { ...where, code, args };
-}
+/** A problem of a whole file. */
+export const problemOfFile = (file: string, error: CatalogueError): Problem => {
+  return { file, line: 1, field: '', error };
+};
 
 /** The two sentences of a problem: what is wrong, and how to mend it. */
-export function explain(one: Problem, lang: Lang): { readonly what: string; readonly fix: string } {
-  // `problem` and the fields pair every code with its own arguments.
-  return catalogueSentence(one.code, one.args as CatalogueArgs[typeof one.code], lang);
-}
+export const explain = ({ error }: Problem, lang: Lang): CatalogueSentence =>
+  sentenceOf(catalogueWords(lang), error);
 
 /** All problems as text for a terminal, grouped by nothing: one after the other, in the order of the files. */
 export function report(problems: readonly Problem[], lang: Lang): string {

@@ -11,7 +11,7 @@ import {
   type Document,
   type ParsedNode,
 } from 'yaml';
-import { problem, type FieldPath, type Problem } from './problem.ts';
+import { problemOfFile, type FieldPath, type Problem } from './problem.ts';
 
 export type Source = {
   /** Path within the content folder. */
@@ -63,11 +63,12 @@ function takeYaml(file: string, text: string, body: string, lineBefore: number):
   if (document.errors.length > 0) {
     return {
       source: null,
-      problems: document.errors.map((error) =>
-        problem({ file, line: lineAt(error.pos[0]), field: '' }, 'yaml', {
-          why: error.message.replace(/[.:\s]+$/, ''),
-        }),
-      ),
+      problems: document.errors.map((error) => ({
+        file,
+        line: lineAt(error.pos[0]),
+        field: '',
+        error: { code: 'yaml', why: error.message.replace(/[.:\s]+$/, '') },
+      })),
     };
   }
   return {
@@ -96,12 +97,12 @@ export function take(folder: string, file: string): Taken {
     text = readFileSync(join(folder, file), 'utf8').replace(/^\uFEFF/, '');
   } catch (error) {
     const why = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-    return { source: null, problems: [problem({ file, line: 1, field: '' }, 'file-unreadable', { why })] };
+    return { source: null, problems: [problemOfFile(file, { code: 'file-unreadable', why })] };
   }
   if (!file.endsWith('.md')) return takeYaml(file, text, '', 0);
   const [, head, body] = headed.exec(text) ?? [];
   if (head === undefined || body === undefined) {
-    return { source: null, problems: [problem({ file, line: 1, field: '' }, 'front-matter', {})] };
+    return { source: null, problems: [problemOfFile(file, { code: 'front-matter' })] };
   }
   return takeYaml(file, head, body.trim(), 1);
 }

@@ -95,7 +95,9 @@ function priceByRule(
   const { catalogue, problems } = readCatalogue(folder);
   const first = problems[0];
   if (catalogue === null || first !== undefined) {
-    throw new Error(`${problems.length} to mend in ${folder}, the first in ${first?.file}: ${first?.code}`);
+    throw new Error(
+      `${problems.length} to mend in ${folder}, the first in ${first?.file}: ${first?.error.code}`,
+    );
   }
   const { rules } = catalogue.shop;
   for (const { id, design } of catalogue.pieces) {

@@ -1,11 +1,29 @@
 /** Sätze für die Werkstatt über einen Eintrag, der sich so nicht lesen lässt. */
-import type { CatalogueSentences } from '../catalogueCodes.ts';
+import type { ValidationError } from '#core/design/validationError.ts';
+import type { CatalogueSentences, QuantityUnit } from '../catalogueCodes.ts';
 import { formatMoney } from '../format.ts';
+import { sentenceOf } from '../sentence.ts';
+import { designProblems, mm, number } from './design.ts';
 
-const mm = (value: number): string => `${String(Math.round(value * 100) / 100).replace('.', ',')} mm`;
 const perhaps = (near: string): string => (near === '' ? '' : `War „${near}“ gemeint? `);
 const forms = { text: 'ein Text', list: 'eine Liste', fields: 'eine Gruppe eigener, eingerückter Felder' };
 const wouldFit = (fitting: string): string => (fitting === '' ? '' : `„${fitting}“ würde passen. `);
+
+const UNIT: Readonly<Record<QuantityUnit, string>> = {
+  ...{ mm: 'mm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
+  ...{ min: 'min', weeks: 'Wochen', months: 'Monate' },
+};
+
+const mending: Readonly<Partial<Record<ValidationError['code'], string>>> = {
+  'wrong-kind': 'Nennen Sie ein Teil, das es kann.',
+  'hole-too-small':
+    'Nehmen Sie dünneren Draht oder eine Perle mit größerem Loch, oder weiten Sie das Loch und berichtigen Sie das Maß.',
+  'crimp-too-tight': 'Nehmen Sie eine größere Quetschperle oder dünneren Draht.',
+  'cover-too-tight': 'Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.',
+  'ring-closed':
+    'Nehmen Sie einen Ring, der sich öffnen lässt, oder schreiben Sie bei diesem „joint: open“ (Biegering) oder „joint: split“ (Spaltring), wenn er es tut.',
+  ways: 'Nehmen Sie einen Verschluss mit so vielen Ösen, wie es Stränge gibt.',
+};
 
 export const catalogue: CatalogueSentences = {
   'folder-missing': ({ folder }) => ({
@@ -75,8 +93,8 @@ export const catalogue: CatalogueSentences = {
     what: `„${value}“ hat die Einheit „${unit}“, mit der man das nicht misst.`,
     fix: `Nehmen Sie eine von: ${units}.`,
   }),
-  'out-of-range': ({ value, least, most }) => ({
-    what: `„${value}“ liegt außerhalb des Möglichen: ${least} bis ${most}.`,
+  'out-of-range': ({ value, least, most, unit }) => ({
+    what: `„${value}“ liegt außerhalb des Möglichen: ${number(least)} bis ${number(most)} ${UNIT[unit]}.`,
     fix: 'Prüfen Sie Zahl und Einheit.',
   }),
   'price-without-currency': ({ value }) => ({
@@ -147,6 +165,10 @@ export const catalogue: CatalogueSentences = {
     what: `Ein Teil der Art ${kind} braucht „${field}“.`,
     fix: `Messen Sie nach und fügen Sie eine Zeile „${field}: … mm“ ein.`,
   }),
+  'choice-needed': ({ field, kind, options }) => ({
+    what: `Ein Teil der Art ${kind} braucht „${field}“.`,
+    fix: `Fügen Sie eine Zeile „${field}: …“ ein, mit einem von: ${options}.`,
+  }),
   'field-not-for': ({ field, kind }) => ({
     what: `„${field}“ bedeutet bei der Art ${kind} nichts.`,
     fix: 'Streichen Sie die Zeile oder prüfen Sie die Art.',
@@ -191,45 +213,21 @@ export const catalogue: CatalogueSentences = {
     what: `Einen Draht „${id}“ gibt es nicht.`,
     fix: `${perhaps(near)}Tragen Sie ihn in eine Datei in wires ein oder nehmen Sie einen vorhandenen.`,
   }),
-  'wrong-kind': ({ id, kind, wanted }) => ({
-    what: `„${id}“ ist von der Art ${kind} und kann hier nicht stehen.`,
-    fix: `Nennen Sie ein Teil der Art ${wanted}.`,
-  }),
-  'hole-too-small': ({ component, holeMm, needMm, wire }) => ({
-    what: `Das Loch von „${component}“ misst ${mm(holeMm)}; der Draht „${wire}“ braucht ${mm(needMm)}.`,
-    fix: 'Nehmen Sie dünneren Draht oder eine Perle mit größerem Loch, oder weiten Sie das Loch und berichtigen Sie das Maß.',
-  }),
   'end-hole-too-small': ({ component, holeMm, needMm, wire }) => ({
     what: `„${component}“ steht am Ende, wo der Draht „${wire}“ doppelt zurückläuft: Das Loch misst ${mm(holeMm)}, nötig sind ${mm(needMm)}.`,
     fix: 'Setzen Sie neben die Quetschperle Perlen mit größerem Loch, oder nehmen Sie dünneren Draht.',
-  }),
-  'crimp-too-tight': ({ crimp, insideMm, needMm, wire, fitting }) => ({
-    what: `Die Quetschperle „${crimp}“ misst innen ${mm(insideMm)}; der doppelte Draht „${wire}“ braucht ${mm(needMm)}.`,
-    fix: `${wouldFit(fitting)}Nehmen Sie eine größere Quetschperle oder dünneren Draht.`,
   }),
   'crimp-too-loose': ({ crimp, insideMm, mostMm, wire, fitting }) => ({
     what: `Die Quetschperle „${crimp}“ misst innen ${mm(insideMm)}, zu weit für den doppelten Draht „${wire}“: höchstens ${mm(mostMm)}.`,
     fix: `${wouldFit(fitting)}Nehmen Sie eine kleinere Quetschperle oder dickeren Draht, oder erlauben Sie in shop.yaml mehr Spiel.`,
   }),
-  'cover-not-fit': ({ cover, takesMm, crimp, closedMm, fitting }) => ({
-    what: `Die Hülle „${cover}“ fasst ${mm(takesMm)}; die Quetschperle „${crimp}“ misst geschlossen ${mm(closedMm)}.`,
-    fix: `${wouldFit(fitting)}Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.`,
-  }),
-  'ring-closed': ({ ring, hangs, fitting }) => ({
-    what: `„${ring}“ ist ein geschlossener Ring: „${hangs}“ lässt sich nicht einhängen.`,
-    fix: `${wouldFit(fitting)}Nehmen Sie einen Ring, der sich öffnen lässt, oder schreiben Sie bei diesem „joint: open“ (Biegering) oder „joint: split“ (Spaltring), wenn er es tut.`,
-  }),
-  ways: ({ clasp, ways, strands }) => ({
-    what: `Der Verschluss „${clasp}“ fasst ${ways === 1 ? 'einen Strang' : `${ways} Stränge`}; das Stück hat ${strands}.`,
-    fix: 'Nehmen Sie einen Verschluss mit so vielen Ösen, wie es Stränge gibt.',
-  }),
   'size-absurd': ({ kind, mm: size, leastMm, mostMm }) => ({
     what: `Mit den üblichen Anzahlen misst das Stück (${kind}) ${mm(size)}; möglich sind ${mm(leastMm)} bis ${mm(mostMm)}.`,
     fix: 'Prüfen Sie die Anzahlen, und ob sie für eine Seite oder für das Ganze gelten.',
   }),
-  'design-other': ({ code }) => ({
-    what: `Der Entwurf lässt sich so nicht auffädeln (${code}).`,
-    fix: 'Prüfen Sie Anzahlen und Maße an dieser Stelle.',
+  design: ({ error, fitting }) => ({
+    what: sentenceOf(designProblems, error),
+    fix: `${wouldFit(fitting)}${mending[error.code] ?? 'Prüfen Sie Anzahlen und Maße an dieser Stelle.'}`,
   }),
   'price-below-rule': ({ listedMinor, ruleMinor, currency }) => ({
     what: `Der Preis ist ${formatMoney(listedMinor, currency, 'de')}; nach der Regel des Ladens kommt das Stück auf ${formatMoney(ruleMinor, currency, 'de')}.`,

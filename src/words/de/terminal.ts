@@ -3,6 +3,8 @@ import type { MeasureOf } from '#core/design/choice.ts';
 import type { PieceKind } from '#core/design/design.ts';
 import type { ValidationError } from '#core/design/validationError.ts';
 import type { terminal as en } from '../en/terminal.ts';
+import { sentenceOf } from '../sentence.ts';
+import { designProblems } from './design.ts';
 import { fromPit, pitBand } from './pit.ts';
 
 const KINDS: Readonly<Record<PieceKind, string>> = {
@@ -22,22 +24,6 @@ const SITS = { snug: 'eng', easy: 'bequem', loose: 'weit' };
 const HANDS = { left: 'linken', right: 'rechten' };
 const SIDES = { left: 'linke', right: 'rechte' };
 
-const designProblems: Readonly<Record<ValidationError['code'], string>> = {
-  'bad-shape': 'hat nicht die Form eines Entwurfs',
-  'unknown-component': 'nennt ein Teil, das es nicht gibt',
-  'unknown-material': 'ist aus einem Material, dessen Gewicht nicht bekannt ist',
-  'hole-too-small': 'hat ein Loch, das den Draht nicht aufnimmt',
-  'crimp-too-small': 'ist innen zu eng für die Drähte',
-  'cover-wrong': 'schließt nicht über dieser Quetschperle',
-  'ring-closed': 'ist ein geschlossener Ring und nimmt nicht auf, was daran hängen soll',
-  'no-strand': 'hat nichts auf dem Strang',
-  'bad-measure': 'hat ein unmögliches Maß',
-  'bad-counts': 'hat Anzahlen, die nicht zusammenpassen',
-  'wrong-kind': 'ist von einer Art, die dort nicht stehen kann',
-  ways: 'hat mehr Stränge als der Verschluss Wege',
-  'too-large': 'ist größer als jedes Stück',
-};
-
 const perhaps = (near: string): string => (near === '' ? '' : `Meintest du „${near}“? `);
 
 const PARTS: Readonly<Record<string, string>> = { clasp: 'Verschluss', ring: 'Ring', pendant: 'Anhänger' };
@@ -45,10 +31,8 @@ const PARTS: Readonly<Record<string, string>> = { clasp: 'Verschluss', ring: 'Ri
 const choices = (known: readonly string[]): string =>
   known.length === 0 ? 'Unter den Teilen ist keines dieser Art.' : `Es gibt: ${known.join(', ')}.`;
 
-function designProblemLine({ code, at, args }: ValidationError): string {
-  const figures = Object.entries(args).map(([name, value]) => `${name} ${value}`);
-  return `  ${at === '' ? 'Der Entwurf' : at} ${designProblems[code]}${figures.length > 0 ? ` (${figures.join(', ')})` : ''}.`;
-}
+const designProblemLine = (problem: ValidationError): string =>
+  `  ${problem.at === '' ? 'Der Entwurf' : problem.at}: ${sentenceOf(designProblems, problem)}`;
 
 export const terminal: typeof en = {
   help: `Ein Stück auf Maß rechnen.

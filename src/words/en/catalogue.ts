@@ -1,11 +1,30 @@
-/** Sentences for the maker about an entry that can't be read as it stands. */
-import type { CatalogueSentences } from '../catalogueCodes.ts';
+/** Sentences for the maker about an entry that can’t be read as it stands. */
+import type { ValidationError } from '#core/design/validationError.ts';
+import type { CatalogueSentences, QuantityUnit } from '../catalogueCodes.ts';
 import { formatMoney } from '../format.ts';
+import { sentenceOf } from '../sentence.ts';
+import { designProblems, mm, number } from './design.ts';
 
-const mm = (value: number): string => `${Math.round(value * 100) / 100} mm`;
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
 const forms = { text: 'a text', list: 'a list', fields: 'fields of its own, indented below it' };
 const wouldFit = (fitting: string): string => (fitting === '' ? '' : `“${fitting}” would fit. `);
+
+const UNIT: Readonly<Record<QuantityUnit, string>> = {
+  ...{ mm: 'mm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
+  ...{ min: 'min', weeks: 'weeks', months: 'months' },
+};
+
+/** How to mend what keeps a design from being strung, where more can be said than to look again. */
+const mending: Readonly<Partial<Record<ValidationError['code'], string>>> = {
+  'wrong-kind': 'Name a component that can.',
+  'hole-too-small':
+    'Take a thinner wire or a bead with a larger hole, or ream the hole and correct its measure.',
+  'crimp-too-tight': 'Take a larger crimp or a thinner wire.',
+  'cover-too-tight': 'Take a larger cover or a smaller crimp.',
+  'ring-closed':
+    'Take a ring that opens, or write “joint: open” (a jump ring) or “joint: split” at this one if it does.',
+  ways: 'Take a clasp with as many loops as there are strands.',
+};
 
 export const catalogue: CatalogueSentences = {
   'folder-missing': ({ folder }) => ({
@@ -14,14 +33,14 @@ export const catalogue: CatalogueSentences = {
   }),
   'shop-missing': ({ file }) => ({
     what: `The shop has no ${file}.`,
-    fix: `Write ${file} with the shop's name, currency, allowances and how orders arrive.`,
+    fix: `Write ${file} with the shop’s name, currency, allowances and how orders arrive.`,
   }),
   'file-unreadable': ({ why }) => ({
-    what: `The file can't be read (${why}).`,
+    what: `The file can’t be read (${why}).`,
     fix: 'Check that it is there and that you may open it.',
   }),
   yaml: ({ why }) => ({
-    what: `The line can't be read as YAML: ${why}.`,
+    what: `The line can’t be read as YAML: ${why}.`,
     fix: 'Check the indent, the colon and one space after each field name, and quotes round a text that holds a colon or #.',
   }),
   'not-fields': () => ({
@@ -41,7 +60,7 @@ export const catalogue: CatalogueSentences = {
     fix: `Write its value on the same line, or take “${field}” away.`,
   }),
   'unknown-field': ({ field, near, known }) => ({
-    what: `“${field}” isn't a field here.`,
+    what: `“${field}” isn’t a field here.`,
     fix: `${perhaps(near)}The fields are: ${known}.`,
   }),
   'wrong-form': ({ field, value, wanted }) => ({
@@ -52,7 +71,7 @@ export const catalogue: CatalogueSentences = {
         : `Write “${field}” as ${forms[wanted]}.`,
   }),
   'not-one-of': ({ value, options }) => ({
-    what: `“${value}” isn't one of the choices.`,
+    what: `“${value}” isn’t one of the choices.`,
     fix: `Write one of: ${options}.`,
   }),
   'not-yes-or-no': ({ value }) => ({
@@ -60,11 +79,11 @@ export const catalogue: CatalogueSentences = {
     fix: 'Write yes or no.',
   }),
   'not-whole': ({ value, least, most }) => ({
-    what: `“${value}” isn't a whole number from ${least} to ${most}.`,
+    what: `“${value}” isn’t a whole number from ${least} to ${most}.`,
     fix: `Write a whole number from ${least} to ${most}, in figures.`,
   }),
   'not-a-measure': ({ value, example }) => ({
-    what: `“${value}” isn't a measure.`,
+    what: `“${value}” isn’t a measure.`,
     fix: `Write a number and its unit, as in “${example}”.`,
   }),
   'unit-missing': ({ value, units }) => ({
@@ -72,11 +91,11 @@ export const catalogue: CatalogueSentences = {
     fix: `Write the unit after it: ${units}.`,
   }),
   'unit-wrong': ({ value, unit, units }) => ({
-    what: `“${value}” has the unit “${unit}”, which doesn't measure this.`,
+    what: `“${value}” has the unit “${unit}”, which doesn’t measure this.`,
     fix: `Use one of: ${units}.`,
   }),
-  'out-of-range': ({ value, least, most }) => ({
-    what: `“${value}” is outside what can be: ${least} to ${most}.`,
+  'out-of-range': ({ value, least, most, unit }) => ({
+    what: `“${value}” is outside what can be: ${number(least)} to ${number(most)} ${UNIT[unit]}.`,
     fix: 'Check the figure and its unit.',
   }),
   'price-without-currency': ({ value }) => ({
@@ -84,7 +103,7 @@ export const catalogue: CatalogueSentences = {
     fix: `Write the currency with it, as in “£${value}” or “${value} GBP”.`,
   }),
   'not-money': ({ value }) => ({
-    what: `“${value}” isn't an amount of money.`,
+    what: `“${value}” isn’t an amount of money.`,
     fix: 'Write it with a point and no more decimals than the currency has, as in “£48.00” or “48.00 GBP”.',
   }),
   'currency-unknown': ({ value, currency }) => ({
@@ -92,11 +111,11 @@ export const catalogue: CatalogueSentences = {
     fix: 'Use one of GBP, EUR, USD, CHF, SEK, NOK, DKK, PLN, CAD, AUD, NZD, JPY.',
   }),
   'currency-other': ({ value, currency }) => ({
-    what: `“${value}” isn't in the shop's currency, ${currency}.`,
+    what: `“${value}” isn’t in the shop’s currency, ${currency}.`,
     fix: `Write the amount in ${currency}, or change the currency in shop.yaml.`,
   }),
   'not-a-date': ({ value }) => ({
-    what: `“${value}” isn't a date.`,
+    what: `“${value}” isn’t a date.`,
     fix: 'Write the year, year and month, or the day: 2024, 2024-05 or 2024-05-17.',
   }),
   'not-https': ({ value }) => ({
@@ -104,7 +123,7 @@ export const catalogue: CatalogueSentences = {
     fix: 'Copy the whole address that the form service gave you; it begins with https://.',
   }),
   'not-a-colour': ({ value }) => ({
-    what: `“${value}” isn't a colour.`,
+    what: `“${value}” isn’t a colour.`,
     fix: "Write # and six digits or letters a to f, in quotes, as in '#4a5866'.",
   }),
   'colour-unquoted': () => ({
@@ -112,15 +131,15 @@ export const catalogue: CatalogueSentences = {
     fix: "Put quotes round it, as in '#4a5866'.",
   }),
   'not-an-id': ({ value }) => ({
-    what: `“${value}” can't be a short name.`,
+    what: `“${value}” can’t be a short name.`,
     fix: 'Use small letters a to z, figures and single hyphens, as in “slate-6”, at most 48 in all.',
   }),
   'not-an-email': ({ value }) => ({
-    what: `“${value}” isn't an e-mail address.`,
+    what: `“${value}” isn’t an e-mail address.`,
     fix: 'Write it as in “orders@shop.example”.',
   }),
   'not-a-bead-line': ({ value }) => ({
-    what: `“${value}” doesn't say which component and how many.`,
+    what: `“${value}” doesn’t say which component and how many.`,
     fix: 'Write how many and the short name, as in “2 slate-6”, or the short name alone for one.',
   }),
   'text-too-long': ({ length, most }) => ({
@@ -140,12 +159,16 @@ export const catalogue: CatalogueSentences = {
     fix: 'Look at the bags, and give each the number on its own.',
   }),
   'size-or-both': ({ shape }) => ({
-    what: `The measures of this ${shape} aren't complete.`,
+    what: `The measures of this ${shape} aren’t complete.`,
     fix: 'Write “size” alone if it is as long as it is wide; else “along” (its length on the wire) and “across” (its width), and no “size”.',
   }),
   'measure-needed': ({ field, kind }) => ({
     what: `A ${kind} needs “${field}”.`,
     fix: `Measure it and add a line “${field}: … mm”.`,
+  }),
+  'choice-needed': ({ field, kind, options }) => ({
+    what: `A ${kind} needs “${field}”.`,
+    fix: `Add a line “${field}: …” with one of: ${options}.`,
   }),
   'field-not-for': ({ field, kind }) => ({
     what: `“${field}” means nothing for a ${kind}.`,
@@ -156,7 +179,7 @@ export const catalogue: CatalogueSentences = {
     fix: `Write at most ${mm(mostMm)}, or leave it out.`,
   }),
   'hole-too-wide': ({ holeMm, acrossMm }) => ({
-    what: `A hole of ${mm(holeMm)} doesn't leave anything of a component ${mm(acrossMm)} across.`,
+    what: `A hole of ${mm(holeMm)} doesn’t leave anything of a component ${mm(acrossMm)} across.`,
     fix: 'Check both measures.',
   }),
   'sections-or-strands': () => ({
@@ -164,11 +187,11 @@ export const catalogue: CatalogueSentences = {
     fix: 'Write “sections” for one strand, “strands” with sections in each for several.',
   }),
   'strands-apart': ({ leastMm, mostMm }) => ({
-    what: `The strands don't come to one size: one is never below ${mm(leastMm)}, another never above ${mm(mostMm)}.`,
+    what: `The strands don’t come to one size: one is never below ${mm(leastMm)}, another never above ${mm(mostMm)}.`,
     fix: 'Let “fewest” and “most” of the strands reach the same sizes.',
   }),
   'counts-order': ({ fewest, usual, most }) => ({
-    what: `Fewest ${fewest}, usual ${usual} and most ${most} aren't in rising order.`,
+    what: `Fewest ${fewest}, usual ${usual} and most ${most} aren’t in rising order.`,
     fix: 'See to it that fewest is not above usual, and usual not above most.',
   }),
   'focal-place': () => ({
@@ -180,7 +203,7 @@ export const catalogue: CatalogueSentences = {
     fix: 'Add “lie: side-by-side” or “lie: nested”.',
   }),
   'unknown-material': ({ material, near }) => ({
-    what: `The material “${material}” isn't known.`,
+    what: `The material “${material}” isn’t known.`,
     fix: `${perhaps(near)}Use a name from the list of materials, and “weight” for what it weighs.`,
   }),
   'unknown-component': ({ id, near }) => ({
@@ -191,48 +214,24 @@ export const catalogue: CatalogueSentences = {
     what: `There is no wire “${id}”.`,
     fix: `${perhaps(near)}Add it to a file in wires, or use one that is there.`,
   }),
-  'wrong-kind': ({ id, kind, wanted }) => ({
-    what: `“${id}” is a ${kind}, and can't stand here.`,
-    fix: `Name a ${wanted}.`,
-  }),
-  'hole-too-small': ({ component, holeMm, needMm, wire }) => ({
-    what: `The hole of “${component}” is ${mm(holeMm)}; the wire “${wire}” needs ${mm(needMm)}.`,
-    fix: 'Take a thinner wire or a bead with a larger hole, or ream the hole and correct its measure.',
-  }),
   'end-hole-too-small': ({ component, holeMm, needMm, wire }) => ({
     what: `“${component}” stands at an end, where the wire “${wire}” runs back doubled: its hole is ${mm(holeMm)}, and ${mm(needMm)} is needed.`,
     fix: 'Put beads with larger holes next to the crimp, or take a thinner wire.',
-  }),
-  'crimp-too-tight': ({ crimp, insideMm, needMm, wire, fitting }) => ({
-    what: `The crimp “${crimp}” is ${mm(insideMm)} inside; the wire “${wire}” doubled needs ${mm(needMm)}.`,
-    fix: `${wouldFit(fitting)}Take a larger crimp or a thinner wire.`,
   }),
   'crimp-too-loose': ({ crimp, insideMm, mostMm, wire, fitting }) => ({
     what: `The crimp “${crimp}” is ${mm(insideMm)} inside, too loose on the wire “${wire}” doubled: at most ${mm(mostMm)}.`,
     fix: `${wouldFit(fitting)}Take a smaller crimp or a thicker wire, or allow more crimp play in shop.yaml.`,
   }),
-  'cover-not-fit': ({ cover, takesMm, crimp, closedMm, fitting }) => ({
-    what: `The cover “${cover}” takes ${mm(takesMm)}; the crimp “${crimp}” is ${mm(closedMm)} once closed.`,
-    fix: `${wouldFit(fitting)}Take a larger cover or a smaller crimp.`,
-  }),
-  'ring-closed': ({ ring, hangs, fitting }) => ({
-    what: `“${ring}” is a closed ring: “${hangs}” can't be hung on it.`,
-    fix: `${wouldFit(fitting)}Take a ring that opens, or write “joint: open” (a jump ring) or “joint: split” at this one if it does.`,
-  }),
-  ways: ({ clasp, ways, strands }) => ({
-    what: `The clasp “${clasp}” takes ${ways === 1 ? 'one strand' : `${ways} strands`}; the piece has ${strands}.`,
-    fix: 'Take a clasp with as many loops as there are strands.',
-  }),
   'size-absurd': ({ kind, mm: size, leastMm, mostMm }) => ({
-    what: `Made with its usual counts this ${kind} measures ${mm(size)}; a ${kind} lies between ${mm(leastMm)} and ${mm(mostMm)}.`,
+    what: `Made with its usual counts this ${kind} measures ${mm(size)}; one that somebody can wear lies between ${mm(leastMm)} and ${mm(mostMm)}.`,
     fix: 'Check the counts, and whether they are for one side or for the whole.',
   }),
-  'design-other': ({ code }) => ({
-    what: `The design can't be strung as it stands (${code}).`,
-    fix: 'Check the counts and measures at this place.',
+  design: ({ error, fitting }) => ({
+    what: sentenceOf(designProblems, error),
+    fix: `${wouldFit(fitting)}${mending[error.code] ?? 'Check the counts and measures at this place.'}`,
   }),
   'price-below-rule': ({ listedMinor, ruleMinor, currency }) => ({
-    what: `The price is ${formatMoney(listedMinor, currency, 'en')}; by the shop's rule the piece comes to ${formatMoney(ruleMinor, currency, 'en')}.`,
+    what: `The price is ${formatMoney(listedMinor, currency, 'en')}; by the shop’s rule the piece comes to ${formatMoney(ruleMinor, currency, 'en')}.`,
     fix: 'Raise the price, or change the rule in shop.yaml.',
   }),
   'picture-outside': ({ file }) => ({
@@ -240,11 +239,11 @@ export const catalogue: CatalogueSentences = {
     fix: 'Put it beside the piece and write its file name only.',
   }),
   'picture-missing': ({ file }) => ({
-    what: `The picture “${file}” isn't there.`,
+    what: `The picture “${file}” isn’t there.`,
     fix: 'Check its name, capitals included, or put the file beside the piece.',
   }),
   'picture-format': ({ file }) => ({
-    what: `“${file}” isn't a JPEG, PNG, WebP or AVIF picture.`,
+    what: `“${file}” isn’t a JPEG, PNG, WebP or AVIF picture.`,
     fix: 'Save it as JPEG and name that file.',
   }),
   'picture-broken': ({ file }) => ({
@@ -252,7 +251,7 @@ export const catalogue: CatalogueSentences = {
     fix: 'Copy it again from the camera.',
   }),
   'guide-language': ({ language, known }) => ({
-    what: `The shop isn't written in “${language}”.`,
+    what: `The shop isn’t written in “${language}”.`,
     fix: `Put the guide into a folder named after one of: ${known}.`,
   }),
 };

@@ -5,6 +5,8 @@ import type { ValidationError } from '#core/design/validationError.ts';
 import type { PieceKind } from '#core/design/design.ts';
 import type { Hand, MeasureOf, Sit } from '#core/design/choice.ts';
 import type { Format } from '../format.ts';
+import { sentenceOf } from '../sentence.ts';
+import { designProblems } from './design.ts';
 import { fromPit, pitBand } from './pit.ts';
 
 const KINDS: Readonly<Record<PieceKind, string>> = {
@@ -21,26 +23,13 @@ const OF: Readonly<Record<MeasureOf, string>> = {
   length: 'Finished length',
 };
 
-const designProblems: Readonly<Record<ValidationError['code'], string>> = {
-  'bad-shape': 'isn’t of the form a design has',
-  'unknown-component': 'names a component that isn’t there',
-  'unknown-material': 'is of a material whose weight isn’t known',
-  'hole-too-small': 'has a hole that doesn’t take the wire',
-  'crimp-too-small': 'is too small inside for its wires',
-  'cover-wrong': 'doesn’t close over this crimp',
-  'ring-closed': 'is a closed ring, and can’t take what is to hang on it',
-  'no-strand': 'has nothing on it',
-  'bad-measure': 'has a measure that can’t be',
-  'bad-counts': 'has counts that don’t go together',
-  'wrong-kind': 'is of a kind that can’t stand there',
-  ways: 'has more strands than the clasp has ways',
-  'too-large': 'is larger than any piece',
-};
-
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
 
 const choices = (part: string, known: readonly string[]): string =>
   known.length === 0 ? `There is no ${part} among the components.` : `There are: ${known.join(', ')}.`;
+
+const designProblemLine = (problem: ValidationError): string =>
+  `  ${problem.at === '' ? 'The design' : problem.at}: ${sentenceOf(designProblems, problem)}`;
 
 export const terminal = {
   help: `Size a piece.
@@ -241,8 +230,3 @@ It ends with
     `It costs: beads ${f.money(beadsMinor)}, findings ${f.money(findingsMinor)}, wire ${f.money(wireMinor)}, packing ${f.money(packingMinor)}, ${f.number(minutes)} minutes of work ${f.money(labourMinor)}.`,
   strand: (f: Format, number: number): string => `Strand ${f.number(number)}`,
 };
-
-function designProblemLine({ code, at, args }: ValidationError): string {
-  const figures = Object.entries(args).map(([name, value]) => `${name} ${value}`);
-  return `  ${at === '' ? 'The design' : at} ${designProblems[code]}${figures.length > 0 ? ` (${figures.join(', ')})` : ''}.`;
-}

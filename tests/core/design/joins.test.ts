@@ -51,13 +51,13 @@ describe('what hangs is joined', () => {
 
   it('never by a closed ring: the design is refused there', () => {
     expect(told(hung('closed'))).toEqual([
-      ['ring-closed', 'hanging.rings.0', { component: 'closed', hangs: 'drop' }],
+      ['ring-closed', 'hanging.rings.0', { ring: 'closed', hangs: 'drop' }],
     ]);
     expect(told(hung('closed', 'closed', 'jump'))).toEqual([
-      ['ring-closed', 'hanging.rings.0', { component: 'closed', hangs: 'closed' }],
+      ['ring-closed', 'hanging.rings.0', { ring: 'closed', hangs: 'closed' }],
     ]);
     expect(told(hung('jump', 'closed'))).toEqual([
-      ['ring-closed', 'hanging.rings.1', { component: 'closed', hangs: 'drop' }],
+      ['ring-closed', 'hanging.rings.1', { ring: 'closed', hangs: 'drop' }],
     ]);
     expect(told(hung('closed', 'split'))).toEqual([]);
   });

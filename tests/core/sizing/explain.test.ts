@@ -72,7 +72,11 @@ describe('refused with its reason', () => {
       problem: {
         code: 'design',
         problems: expect.arrayContaining([
-          { code: 'unknown-component', at: expect.any(String) as string, args: expect.anything() as object },
+          {
+            code: 'unknown-component',
+            at: expect.any(String) as string,
+            component: expect.any(String) as string,
+          },
         ]) as object[],
       },
     });

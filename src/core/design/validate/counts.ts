@@ -11,16 +11,16 @@ function validateSection(
   at: string,
   problems: ValidationError[],
 ): void {
-  const { id, usual, fewest, most } = section;
-  const args = { section: id, usual, fewest, most };
-  if (fewest > usual || usual > most) report(problems, 'bad-counts', at, { ...args, why: 'order' });
-  if (section.motif.length === 0) report(problems, 'bad-counts', at, { ...args, why: 'empty-motif' });
+  const { usual, fewest, most } = section;
+  const about = { at, section: section.id };
+  if (fewest > usual || usual > most)
+    report(problems, { code: 'counts-order', ...about, fewest, usual, most });
+  if (section.motif.length === 0) report(problems, { code: 'section-empty', ...about });
   if (section.role !== 'focal') return;
-  if (fewest !== usual || usual !== most)
-    report(problems, 'bad-counts', at, { ...args, why: 'focal-changes' });
+  if (fewest !== usual || usual !== most) report(problems, { code: 'focal-changes', ...about, fewest, most });
   if (!strand.mirrored) return;
-  if (usual !== 1) report(problems, 'bad-counts', at, { ...args, why: 'focal-once' });
-  if (index !== 0) report(problems, 'bad-counts', at, { ...args, why: 'focal-first' });
+  if (usual !== 1) report(problems, { code: 'focal-not-once', ...about, usual });
+  if (index !== 0) report(problems, { code: 'focal-not-first', ...about });
 }
 
 /** Components on the strand at its most. */
@@ -35,30 +35,33 @@ function validateStrand(strand: Strand, at: string, problems: ValidationError[])
   const seen = new Set<string>();
   strand.sections.forEach((section, index) => {
     const where = `${at}.sections.${index}`;
-    if (seen.has(section.id)) report(problems, 'bad-counts', where, { section: section.id, why: 'same-id' });
+    if (seen.has(section.id)) report(problems, { code: 'section-twice', at: where, section: section.id });
     seen.add(section.id);
     validateSection(section, index, strand, where, problems);
   });
-  const value = mostOn(strand);
-  if (value === 0) report(problems, 'no-strand', at, { strand: strand.id });
-  if (value > MOST_ON_STRAND) report(problems, 'too-large', at, { value, least: 0, most: MOST_ON_STRAND });
+  const count = mostOn(strand);
+  const about = { at, strand: strand.id };
+  if (count === 0) report(problems, { code: 'strand-empty', ...about });
+  if (count > MOST_ON_STRAND)
+    report(problems, { code: 'strand-too-long', ...about, count, most: MOST_ON_STRAND });
 }
 
 /** Nested strands may share the one ring of a plain clasp; side by side each needs its own. */
 function validateWays(design: Design, problems: ValidationError[]): void {
   const strands = design.strands.length;
   if (design.lie === 'single' && strands > 1) {
-    report(problems, 'ways', 'lie', { strands, ways: 1, why: 'single' });
+    report(problems, { code: 'lie-single', at: 'lie', strands });
   }
-  const ways = design.components[design.ends.clasp]?.ways ?? 1;
+  const { clasp } = design.ends;
+  const ways = design.components[clasp]?.ways ?? 1;
   const shared = design.lie === 'nested' && ways === 1;
   if (strands > ways && !shared) {
-    report(problems, 'ways', 'ends.clasp', { strands, ways, clasp: design.ends.clasp, why: 'clasp' });
+    report(problems, { code: 'ways', at: 'ends.clasp', clasp, ways, strands });
   }
 }
 
 export function validateCounts(design: Design, problems: ValidationError[]): void {
-  if (design.strands.length === 0) report(problems, 'no-strand', 'strands', {});
+  if (design.strands.length === 0) report(problems, { code: 'no-strand', at: 'strands' });
   design.strands.forEach((strand, index) => validateStrand(strand, `strands.${index}`, problems));
   validateWays(design, problems);
 }

@@ -9,8 +9,8 @@ const SHAPES = [
   ...['lobster', 'spring-ring', 'toggle', 'hook', 'box', 'magnetic'],
 ];
 
-const measure = number(0, caps.MOST_MEASURE_MM);
-const money = whole(0, caps.MOST_MINOR);
+const measure = number(0, caps.MOST_MEASURE_MM, 'mm');
+const money = whole(0, caps.MOST_MINOR, 'minor');
 
 const component = fields({
   id,
@@ -22,7 +22,7 @@ const component = fields({
   roundingMm: measure,
   holeMm: measure,
   material: text,
-  massG: orNull(number(0, caps.MOST_MASS_G)),
+  massG: orNull(number(0, caps.MOST_MASS_G, 'g')),
   look: fields({
     family: oneOf(['glass', 'stone', 'pearl', 'metal', 'wood', 'shell']),
     colour: text,
@@ -45,10 +45,10 @@ const LEAST_WIRE_MM = 0.1;
 const wire = fields({
   id,
   name: text,
-  diameterMm: number(LEAST_WIRE_MM, caps.MOST_WIRE_MM),
+  diameterMm: number(LEAST_WIRE_MM, caps.MOST_WIRE_MM, 'mm'),
   strands: whole(1, 1000),
-  breakN: orNull(number(0.1, 100_000)),
-  massGPerM: number(0, 1000),
+  breakN: orNull(number(0.1, 100_000, 'N')),
+  massGPerM: number(0, 1000, 'g/m'),
   costMinorPerM: money,
 });
 

@@ -16,8 +16,15 @@ function validateStrung(design: Design, problems: ValidationError[]): void {
         const holeMm = design.components[id]?.holeMm ?? 0;
         if (takes(holeMm, needMm) || told.has(id)) continue;
         told.add(id);
-        const args = { component: id, holeMm, needMm, wire: design.wire.id };
-        report(problems, 'hole-too-small', `strands.${s}.sections.${k}`, args);
+        const at = `strands.${s}.sections.${k}`;
+        report(problems, {
+          code: 'hole-too-small',
+          at,
+          component: id,
+          holeMm,
+          needMm,
+          wire: design.wire.id,
+        });
       }
     });
   });
@@ -29,17 +36,25 @@ function validateCrimp(design: Design, problems: ValidationError[]): void {
   if (crimp === undefined) return;
   const needMm = holeForWiresMm(WIRES_IN_CRIMP, wire.diameterMm) ?? 0;
   if (!takes(crimp.holeMm, needMm)) {
-    const args = { component: crimp.id, holeMm: crimp.holeMm, needMm, wires: WIRES_IN_CRIMP };
-    report(problems, 'crimp-too-small', 'ends.crimp', args);
+    report(problems, {
+      code: 'crimp-too-tight',
+      at: 'ends.crimp',
+      crimp: crimp.id,
+      insideMm: crimp.holeMm,
+      needMm,
+      wire: wire.id,
+    });
   }
   const cover = ends.cover === null ? undefined : components[ends.cover];
   const covered = cover === undefined ? null : coverFit(cover, crimp);
   if (covered?.fit === 'tight') {
     const { takesMm, closedMm } = covered;
-    report(problems, 'cover-wrong', 'ends.cover', {
-      component: covered.cover,
-      crimp: crimp.id,
+    report(problems, {
+      code: 'cover-too-tight',
+      at: 'ends.cover',
+      cover: covered.cover,
       takesMm,
+      crimp: crimp.id,
       closedMm,
     });
   }
@@ -48,7 +63,7 @@ function validateCrimp(design: Design, problems: ValidationError[]): void {
 /** A closed ring can't be opened for a closed loop. */
 function validateJoins(design: Design, problems: ValidationError[]): void {
   for (const { place, ring, hangs } of joinsOf(design).unjoined) {
-    report(problems, 'ring-closed', `hanging.rings.${place}`, { component: ring, hangs });
+    report(problems, { code: 'ring-closed', at: `hanging.rings.${place}`, ring, hangs });
   }
 }
 
@@ -60,7 +75,9 @@ export function validateHoles(design: Design, problems: ValidationError[]): void
   if (guard === undefined) return;
   const { holeMm, needMm, passes } = checkGuard(guard, design.wire.diameterMm);
   if (!passes) {
-    report(problems, 'hole-too-small', 'ends.guard', {
+    report(problems, {
+      code: 'hole-too-small',
+      at: 'ends.guard',
       component: guard.id,
       holeMm,
       needMm,

@@ -13,25 +13,27 @@ const SLIP_MM = 0.001;
 
 function validateOne(component: Component, at: string, problems: ValidationError[]): void {
   const { kind, alongMm, acrossMm, roundingMm, holeMm, material } = component;
+  const about = (field: string) => ({ at: `${at}.${field}`, component: component.id });
   if (alongMm === 0 && !MAY_BE_NOTHING_LONG.has(kind)) {
-    report(problems, 'bad-measure', `${at}.alongMm`, { value: 0, why: 'nothing-long' });
+    report(problems, { code: 'no-length', ...about('alongMm') });
   }
-  if (acrossMm === 0) report(problems, 'bad-measure', `${at}.acrossMm`, { value: 0, why: 'nothing-wide' });
-  const most = Math.min(alongMm, acrossMm) / 2;
-  if (roundingMm > most + SLIP_MM) {
-    report(problems, 'bad-measure', `${at}.roundingMm`, { value: roundingMm, most, why: 'over-half' });
+  if (acrossMm === 0) report(problems, { code: 'no-width', ...about('acrossMm') });
+  const mostMm = Math.min(alongMm, acrossMm) / 2;
+  if (roundingMm > mostMm + SLIP_MM) {
+    report(problems, { code: 'rounding-too-large', ...about('roundingMm'), roundingMm, mostMm });
   }
   if (holeMm >= acrossMm && acrossMm > 0) {
-    report(problems, 'bad-measure', `${at}.holeMm`, { value: holeMm, most: acrossMm, why: 'hole-over-bead' });
+    report(problems, { code: 'hole-too-wide', ...about('holeMm'), holeMm, acrossMm });
   }
-  if (!isMaterial(material)) report(problems, 'unknown-material', `${at}.material`, { material });
+  if (!isMaterial(material)) report(problems, { code: 'unknown-material', ...about('material'), material });
 }
 
 /** Every component of the design, named or not. */
 export function validateMeasures(design: Design, problems: ValidationError[]): void {
   for (const [key, component] of Object.entries(design.components)) {
     const at = `components.${key}`;
-    if (component.id !== key) report(problems, 'bad-shape', `${at}.id`, { want: key });
+    if (component.id !== key)
+      report(problems, { code: 'id-differs', at: `${at}.id`, component: component.id, key });
     validateOne(component, at, problems);
   }
 }

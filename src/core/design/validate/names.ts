@@ -53,9 +53,9 @@ export function validateNames(design: Design, problems: ValidationError[]): bool
     const component = Object.hasOwn(design.components, id) ? design.components[id] : undefined;
     if (component === undefined) {
       known = false;
-      report(problems, 'unknown-component', at, { component: id });
+      report(problems, { code: 'unknown-component', at, component: id });
     } else if (!kinds.includes(component.kind)) {
-      report(problems, 'wrong-kind', at, { component: id, kind: component.kind, kinds: kinds.join(', ') });
+      report(problems, { code: 'wrong-kind', at, component: id, kind: component.kind, kinds });
     }
   }
   return known;

@@ -1,59 +1,60 @@
 /** Small checkers of plain data: is it of the type it should be? Total for any JSON. */
-import type { ValidationError } from '../validationError.ts';
+import type { FieldType, FigureUnit, ValidationError } from '../validationError.ts';
 import { MOST_PROBLEMS, MOST_TEXT } from '../caps.ts';
 
 /** Collects what is wrong with `value`, found at path `at`. */
 export type Checker = (value: unknown, at: string, problems: ValidationError[]) => void;
 
-/** Every problem found so far, plus this one; past the cap nothing more is reported. */
-export function report(
-  problems: ValidationError[],
-  code: ValidationError['code'],
-  at: string,
-  args: ValidationError['args'] = {},
-): void {
-  if (problems.length < MOST_PROBLEMS) problems.push({ code, at, args });
+/** Adds one to the errors found so far; past the cap nothing more is reported. */
+export function report(problems: ValidationError[], error: ValidationError): void {
+  if (problems.length < MOST_PROBLEMS) problems.push(error);
 }
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const want =
-  (what: string, holds: (value: unknown) => boolean): Checker =>
+const wrongType = (problems: ValidationError[], at: string, wanted: FieldType): void =>
+  report(problems, { code: 'wrong-type', at, wanted });
+
+export const flag: Checker = (value, at, problems) => {
+  if (typeof value !== 'boolean') wrongType(problems, at, 'flag');
+};
+
+/** A text of that type within the cap. */
+const textOf =
+  (wanted: FieldType, holds: (value: string) => boolean): Checker =>
   (value, at, problems) => {
-    if (!holds(value)) report(problems, 'bad-shape', at, { want: what });
+    if (typeof value !== 'string' || !holds(value)) wrongType(problems, at, wanted);
+    else if (value.length > MOST_TEXT)
+      report(problems, { code: 'text-too-long', at, length: value.length, most: MOST_TEXT });
   };
 
-export const flag = want('true or false', (value) => typeof value === 'boolean');
-
-export const text = want('text', (value) => typeof value === 'string' && value.length <= MOST_TEXT);
+export const text = textOf('text', () => true);
 
 /** A key of `components`: not empty, and no name that every object has. */
-export const id = want(
-  'id',
-  (value) => typeof value === 'string' && value !== '' && value.length <= MOST_TEXT && !(value in {}),
-);
+export const id = textOf('id', (value) => value !== '' && !(value in {}));
 
-export const oneOf = (names: readonly (string | number)[]): Checker =>
-  want(names.join(', '), (value) => names.includes(value as string | number));
-
-/** A finite number from `least` to `most`; out of range is a bad measure, not a bad shape. */
-export const number =
-  (least: number, most: number): Checker =>
+export const oneOf =
+  (options: readonly string[]): Checker =>
   (value, at, problems) => {
-    if (typeof value !== 'number' || !Number.isFinite(value)) {
-      report(problems, 'bad-shape', at, { want: 'number' });
-    } else if (value < least || value > most) {
-      report(problems, value > most ? 'too-large' : 'bad-measure', at, { value, least, most });
-    }
+    if (!options.some((option) => option === value)) report(problems, { code: 'not-one-of', at, options });
+  };
+
+/** A finite number from `least` to `most`. */
+export const number =
+  (least: number, most: number, unit: FigureUnit): Checker =>
+  (value, at, problems) => {
+    if (typeof value !== 'number' || !Number.isFinite(value)) wrongType(problems, at, 'number');
+    else if (value < least || value > most)
+      report(problems, { code: 'out-of-range', at, value, least, most, unit });
   };
 
 /** A whole number from `least` to `most`. */
 export const whole =
-  (least: number, most: number): Checker =>
+  (least: number, most: number, unit: FigureUnit = 'none'): Checker =>
   (value, at, problems) => {
-    if (!Number.isInteger(value)) report(problems, 'bad-shape', at, { want: 'whole number' });
-    else number(least, most)(value, at, problems);
+    if (!Number.isInteger(value)) wrongType(problems, at, 'whole');
+    else number(least, most, unit)(value, at, problems);
   };
 
 export const orNull =
@@ -72,8 +73,9 @@ export const optional =
 export const list =
   (check: Checker, most: number): Checker =>
   (value, at, problems) => {
-    if (!Array.isArray(value)) report(problems, 'bad-shape', at, { want: 'list' });
-    else if (value.length > most) report(problems, 'too-large', at, { value: value.length, least: 0, most });
+    if (!Array.isArray(value)) wrongType(problems, at, 'list');
+    else if (value.length > most)
+      report(problems, { code: 'too-many-entries', at, count: value.length, most });
     // `Array.from` also visits the holes of a sparse list, which `forEach` passes over.
     else Array.from(value).forEach((entry, index) => check(entry, `${at}.${index}`, problems));
   };
@@ -83,7 +85,7 @@ export const fields =
   (checks: Readonly<Record<string, Checker>>): Checker =>
   (value, at, problems) => {
     if (!isObject(value)) {
-      report(problems, 'bad-shape', at, { want: 'object' });
+      wrongType(problems, at, 'object');
       return;
     }
     for (const [name, check] of Object.entries(checks)) {
@@ -100,10 +102,11 @@ export const table =
   (check: Checker, most: number): Checker =>
   (value, at, problems) => {
     if (!isObject(value)) {
-      report(problems, 'bad-shape', at, { want: 'object' });
+      wrongType(problems, at, 'object');
       return;
     }
     const entries = Object.entries(value);
-    if (entries.length > most) report(problems, 'too-large', at, { value: entries.length, least: 0, most });
+    if (entries.length > most)
+      report(problems, { code: 'too-many-entries', at, count: entries.length, most });
     else for (const [name, entry] of entries) check(entry, `${at}.${name}`, problems);
   };

@@ -52,7 +52,7 @@ describe('hostile input', () => {
 
   it('a name every object has is no component', () => {
     const tricky = JSON.parse(JSON.stringify(design()).replaceAll('"ball-8"', '"__proto__"'));
-    expect(codes(tricky)).toContain('bad-shape strands.0.sections.0.motif.0.component');
+    expect(codes(tricky)).toContain('wrong-type strands.0.sections.0.motif.0.component');
     expect(COMPONENTS['ball-8']).toBeDefined();
   });
 });

@@ -1,0 +1,92 @@
+/** Was an einem Entwurf nicht stimmt. */
+import type { ComponentKind } from '#core/design/component.ts';
+import type { FieldType, FigureUnit } from '#core/design/validationError.ts';
+import type { designProblems as english } from '../en/design.ts';
+import { formatList, formatNumber } from '../format.ts';
+
+const TYPE: Readonly<Record<FieldType, string>> = {
+  flag: 'true oder false',
+  text: 'ein Text',
+  id: 'ein Name, der nicht leer ist,',
+  number: 'eine Zahl',
+  whole: 'eine ganze Zahl',
+  list: 'eine Liste',
+  object: 'eine Gruppe von Feldern',
+};
+
+const KIND: Readonly<Record<ComponentKind, string>> = {
+  bead: 'eine Perle',
+  spacer: 'ein Zwischenteil',
+  cap: 'eine Perlkappe',
+  crimp: 'eine Quetschperle',
+  cover: 'eine Quetschhülle',
+  ring: 'ein Ring',
+  clasp: 'ein Verschluss',
+  pendant: 'ein Anhänger',
+};
+
+const UNIT: Readonly<Record<FigureUnit, string>> = {
+  ...{ mm: ' mm', g: ' g', N: ' N', 'g/m': ' g/m', none: '' },
+  minor: ' Pence oder Cent',
+};
+
+export const number = (value: number): string => formatNumber(value, 'de', 4);
+
+export const mm = (value: number): string => `${formatNumber(value, 'de', 2)} mm`;
+
+export const designProblems: typeof english = {
+  'wrong-type': ({ wanted }) => `Hier gehört ${TYPE[wanted]} hin.`,
+  'not-one-of': ({ options }) => `Hier gehört eines von diesen hin: ${options.join(', ')}.`,
+  'text-too-long': ({ length, most }) =>
+    `Der Text hat ${number(length)} Zeichen; Platz ist für ${number(most)}.`,
+  'out-of-range': ({ value, least, most, unit }) =>
+    `${number(value)}${UNIT[unit]} liegt außerhalb des Möglichen: ${number(least)} bis ${number(most)}${UNIT[unit]}.`,
+  'too-many-entries': ({ count, most }) =>
+    `Hier stehen ${number(count)} Einträge; Platz ist für ${number(most)}.`,
+  'id-differs': ({ component, key }) =>
+    `Das Teil nennt sich „${component}“, ist aber als „${key}“ eingetragen.`,
+  'no-length': ({ component }) =>
+    `„${component}“ nimmt auf dem Draht keine Länge ein; das dürfen nur Verschluss, Ring und Anhänger.`,
+  'no-width': ({ component }) => `„${component}“ hat keine Breite.`,
+  'rounding-too-large': ({ component, roundingMm, mostMm }) =>
+    `„${component}“ ist mit ${mm(roundingMm)} gerundet; die Hälfte davon wären ${mm(mostMm)}, und mehr geht nicht.`,
+  'hole-too-wide': ({ component, holeMm, acrossMm }) =>
+    `Ein Loch von ${mm(holeMm)} lässt von „${component}“ nichts übrig, das ${mm(acrossMm)} breit ist.`,
+  'unknown-material': ({ component, material }) =>
+    `„${component}“ ist aus „${material}“, einem Material, dessen Gewicht nicht bekannt ist.`,
+  'unknown-component': ({ component }) => `Das Teil „${component}“ gibt es nicht.`,
+  'wrong-kind': ({ component, kind, kinds }) => {
+    const able = formatList(
+      kinds.map((one) => KIND[one]),
+      'de',
+      'disjunction',
+    );
+    return `„${component}“ ist ${KIND[kind]} und kann hier nicht stehen; ${able} kann es.`;
+  },
+  'no-strand': () => 'Das Stück hat keinen Strang.',
+  'strand-empty': ({ strand }) => `Auf dem Strang „${strand}“ ist nichts.`,
+  'strand-too-long': ({ strand, count, most }) =>
+    `Der Strang „${strand}“ nimmt bis zu ${number(count)} Teile auf; mehr als ${number(most)} lassen sich nicht rechnen.`,
+  'section-twice': ({ section }) => `Den Abschnitt „${section}“ gibt es auf diesem Strang zweimal.`,
+  'section-empty': ({ section }) => `Der Abschnitt „${section}“ hat keine Perlen.`,
+  'counts-order': ({ section, fewest, usual, most }) =>
+    `Im Abschnitt „${section}“ steigen fewest ${number(fewest)}, usual ${number(usual)} und most ${number(most)} nicht an.`,
+  'focal-changes': ({ section, fewest, most }) =>
+    `Das Mittelstück „${section}“ geht von ${number(fewest)} bis ${number(most)}; ein Mittelstück bleibt aber, wie es ist.`,
+  'focal-not-once': ({ section, usual }) =>
+    `In der Mitte eines gespiegelten Strangs steht das Mittelstück „${section}“ einmal, nicht ${number(usual)}-mal.`,
+  'focal-not-first': ({ section }) =>
+    `Das Mittelstück „${section}“ steht in der Mitte eines gespiegelten Strangs, also kommt es zuerst.`,
+  'lie-single': ({ strands }) =>
+    `Ein Stück mit ${number(strands)} Strängen liegt „side-by-side“ oder „nested“, nicht „single“.`,
+  ways: ({ clasp, ways, strands }) =>
+    `Der Verschluss „${clasp}“ fasst ${ways === 1 ? 'einen Strang' : `${number(ways)} Stränge`}; das Stück hat ${number(strands)}.`,
+  'hole-too-small': ({ component, holeMm, needMm, wire }) =>
+    `Das Loch von „${component}“ misst ${mm(holeMm)}; der Draht „${wire}“ braucht ${mm(needMm)}.`,
+  'crimp-too-tight': ({ crimp, insideMm, needMm, wire }) =>
+    `Die Quetschperle „${crimp}“ misst innen ${mm(insideMm)}; der doppelte Draht „${wire}“ braucht ${mm(needMm)}.`,
+  'cover-too-tight': ({ cover, takesMm, crimp, closedMm }) =>
+    `Die Hülle „${cover}“ fasst ${mm(takesMm)}; die Quetschperle „${crimp}“ misst geschlossen ${mm(closedMm)}.`,
+  'ring-closed': ({ ring, hangs }) =>
+    `„${ring}“ ist ein geschlossener Ring: „${hangs}“ lässt sich nicht einhängen.`,
+};

@@ -1,0 +1,93 @@
+/** What is wrong with a design, as the maker reads it. English is the contract. */
+import type { ComponentKind } from '#core/design/component.ts';
+import type { FieldType, FigureUnit, ValidationError } from '#core/design/validationError.ts';
+import { formatList, formatNumber } from '../format.ts';
+import type { Sentences } from '../sentence.ts';
+
+const TYPE: Readonly<Record<FieldType, string>> = {
+  flag: 'True or false',
+  text: 'A text',
+  id: 'A name that isn’t empty',
+  number: 'A number',
+  whole: 'A whole number',
+  list: 'A list',
+  object: 'A group of fields',
+};
+
+const KIND: Readonly<Record<ComponentKind, string>> = {
+  bead: 'a bead',
+  spacer: 'a spacer',
+  cap: 'a bead cap',
+  crimp: 'a crimp',
+  cover: 'a crimp cover',
+  ring: 'a ring',
+  clasp: 'a clasp',
+  pendant: 'a pendant',
+};
+
+const UNIT: Readonly<Record<FigureUnit, string>> = {
+  ...{ mm: ' mm', g: ' g', N: ' N', 'g/m': ' g/m', none: '' },
+  minor: ' pence or cents',
+};
+
+/** Finer than any figure that is written. */
+export const number = (value: number): string => formatNumber(value, 'en', 4);
+
+/** Holes and wires are told to a hundredth. */
+export const mm = (value: number): string => `${formatNumber(value, 'en', 2)} mm`;
+
+export const designProblems: Sentences<ValidationError, []> = {
+  'wrong-type': ({ wanted }) => `${TYPE[wanted]} belongs here.`,
+  'not-one-of': ({ options }) => `One of these belongs here: ${options.join(', ')}.`,
+  'text-too-long': ({ length, most }) =>
+    `The text has ${number(length)} characters; there is room for ${number(most)}.`,
+  'out-of-range': ({ value, least, most, unit }) =>
+    `${number(value)}${UNIT[unit]} is outside what can be: ${number(least)} to ${number(most)}${UNIT[unit]}.`,
+  'too-many-entries': ({ count, most }) =>
+    `There are ${number(count)} entries here; there is room for ${number(most)}.`,
+  'id-differs': ({ component, key }) =>
+    `The component calls itself “${component}”, but is listed as “${key}”.`,
+  'no-length': ({ component }) =>
+    `“${component}” takes no length on the wire; only a clasp, a ring or a pendant may.`,
+  'no-width': ({ component }) => `“${component}” has no width.`,
+  'rounding-too-large': ({ component, roundingMm, mostMm }) =>
+    `“${component}” is rounded by ${mm(roundingMm)}; half of it is ${mm(mostMm)}, and more can’t be.`,
+  'hole-too-wide': ({ component, holeMm, acrossMm }) =>
+    `A hole of ${mm(holeMm)} leaves nothing of “${component}”, which is ${mm(acrossMm)} across.`,
+  'unknown-material': ({ component, material }) =>
+    `“${component}” is made of “${material}”, a material whose weight isn’t known.`,
+  'unknown-component': ({ component }) => `There is no component “${component}”.`,
+  'wrong-kind': ({ component, kind, kinds }) => {
+    const able = formatList(
+      kinds.map((one) => KIND[one]),
+      'en',
+      'disjunction',
+    );
+    return `“${component}” is ${KIND[kind]}, which can’t stand here; ${able} can.`;
+  },
+  'no-strand': () => 'The piece has no strand.',
+  'strand-empty': ({ strand }) => `The strand “${strand}” has nothing on it.`,
+  'strand-too-long': ({ strand, count, most }) =>
+    `The strand “${strand}” takes up to ${number(count)} components; more than ${number(most)} can’t be reckoned with.`,
+  'section-twice': ({ section }) => `The section “${section}” is there twice on this strand.`,
+  'section-empty': ({ section }) => `The section “${section}” has no beads.`,
+  'counts-order': ({ section, fewest, usual, most }) =>
+    `The section “${section}” has fewest ${number(fewest)}, usual ${number(usual)} and most ${number(most)}, which aren’t in rising order.`,
+  'focal-changes': ({ section, fewest, most }) =>
+    `The focal section “${section}” goes from ${number(fewest)} to ${number(most)}, but a focal stays as it is.`,
+  'focal-not-once': ({ section, usual }) =>
+    `In the middle of a mirrored strand the focal section “${section}” stands once, not ${number(usual)} times.`,
+  'focal-not-first': ({ section }) =>
+    `The focal section “${section}” stands in the middle of a mirrored strand, so it comes first.`,
+  'lie-single': ({ strands }) =>
+    `A piece of ${number(strands)} strands lies side-by-side or nested, not single.`,
+  ways: ({ clasp, ways, strands }) =>
+    `The clasp “${clasp}” takes ${ways === 1 ? 'one strand' : `${number(ways)} strands`}; the piece has ${number(strands)}.`,
+  'hole-too-small': ({ component, holeMm, needMm, wire }) =>
+    `The hole of “${component}” is ${mm(holeMm)}; the wire “${wire}” needs ${mm(needMm)}.`,
+  'crimp-too-tight': ({ crimp, insideMm, needMm, wire }) =>
+    `The crimp “${crimp}” is ${mm(insideMm)} inside; the wire “${wire}” doubled needs ${mm(needMm)}.`,
+  'cover-too-tight': ({ cover, takesMm, crimp, closedMm }) =>
+    `The cover “${cover}” takes ${mm(takesMm)}; the crimp “${crimp}” is ${mm(closedMm)} once closed.`,
+  'ring-closed': ({ ring, hangs }) => `“${ring}” is a closed ring: “${hangs}” can’t be hung on it.`,
+};
