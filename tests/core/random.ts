@@ -98,3 +98,51 @@ export function randomStrands(of: Random, kind: PieceKind, size: Size): Design {
     components: Object.assign({}, one.components, ...others.map(({ own }) => own)) as Design['components'],
   };
 }
+
+/**
+ * Two or three strands, side by side or nested, that draw on one to three counted
+ * beads of which there are fewer than all of them could use. Small enough to write
+ * every choice out.
+ */
+export function randomContested(of: Random): Design {
+  const kind = of.pick(['necklace', 'necklace', 'bracelet'] as const);
+  const many = of.whole(2, 3);
+  const scarce = of.whole(1, 3);
+  const beads = Array.from({ length: scarce + of.whole(0, 2) }, (_, at) => randomBead(of, `bead${at}`));
+  const filler = component('filler', { alongMm: 4 });
+  const lengthOf = (id: string): number => beads.find((bead) => bead.id === id)!.alongMm;
+  const nested = kind === 'necklace' && of.next() < 0.5;
+  const strands = Array.from({ length: many }, (_, at) => {
+    const changing = of.whole(1, many === 2 ? 3 : 2);
+    const sections = Array.from({ length: changing }, (__, place) => {
+      const motif = Array.from({ length: of.whole(1, 2) }, () => ({
+        component: of.pick(beads).id,
+        count: 1,
+      }));
+      const fewest = of.whole(0, 2);
+      const most = fewest + of.whole(1, many === 2 ? 5 : 4);
+      return section(`s${place}`, motif, [of.whole(fewest, most), fewest, most]);
+    });
+    const mirrored = of.next() < 0.4;
+    const sides = mirrored ? 2 : 1;
+    const usualMm = sections.reduce((sum, { motif, usual }) => {
+      return sum + sides * usual * motif.reduce((all, part) => all + lengthOf(part.component), 0);
+    }, 0);
+    // Filled up to about one length, so that the strands come to one size.
+    const wholeMm = (kind === 'necklace' ? 420 : 190) + (nested ? 30 * at : 0);
+    const kept = Math.max(1, Math.round((wholeMm - usualMm) / 4 / sides));
+    const core = section('core', [{ component: 'filler', count: 1 }], [kept, kept, kept]);
+    return strand(`strand${at}`, [core, ...sections], mirrored);
+  });
+  const uses = (end: 'fewest' | 'most', id: string): number =>
+    strands.reduce((sum, { sections, mirrored }) => {
+      const each = sections.map((one) => one[end] * one.motif.filter((part) => part.component === id).length);
+      return sum + (mirrored ? 2 : 1) * each.reduce((all, count) => all + count, 0);
+    }, 0);
+  const counted = beads.map((bead, at) => {
+    const [fewest, most] = [uses('fewest', bead.id), uses('most', bead.id)];
+    return at < scarce ? { ...bead, stock: of.whole(fewest, Math.round((fewest + 2 * most) / 3)) } : bead;
+  });
+  const made = design(kind, strands, [...counted, filler], { lie: nested ? 'nested' : 'side-by-side' });
+  return { ...made, nestGapMm: nested ? of.whole(0, 6) : 0 };
+}

@@ -1,7 +1,8 @@
 import loadHighs from 'highs';
 import { expect, test } from 'vitest';
-import { fitStrand, strandLimits } from '#core/solver/fit.ts';
-import { searchOf } from '#core/solver/search.ts';
+import { fitJointly } from '#core/solver/fit.ts';
+import { loneStrand } from '#core/solver/jointProblem.ts';
+import { jointLimits } from '#core/solver/limits.ts';
 import { TooLarge } from '#core/solver/tooLarge.ts';
 import { random, type Random } from '#tests/core/random.ts';
 import { lengthModel, type Highs } from './highsFit.ts';
@@ -11,17 +12,17 @@ const THOROUGH = process.env['CLASPWISE_THOROUGH'] !== undefined;
 
 /** The fit of a random necklace against its judge; what the fit said of it. */
 function judged(highs: Highs, of: Random, { problem, measure, baseHundredths, eachHundredths }: Necklace) {
-  const search = searchOf(problem, measure);
-  const limits = strandLimits(search)!;
-  const [least, most] = [limits.least.span.lowNm / 1e4, limits.most.span.highNm / 1e4];
+  const joint = loneStrand(problem, measure);
+  const limits = jointLimits(joint, (_, nm) => nm)!;
+  const [least, most] = [limits.least.firstNm / 1e4, limits.most.firstNm / 1e4];
   const target = of.whole(least, most);
   const tolerance = of.pick([0, 50, 300]);
-  const fit = fitStrand(problem, search, { targetNm: target * 1e4, toleranceNm: tolerance * 1e4 }, limits);
+  const fit = fitJointly(joint, [{ targetNm: target * 1e4, toleranceNm: tolerance * 1e4 }])!;
   if (fit.status === 'outside') return 'outside';
   const model = lengthModel(highs, problem, baseHundredths, eachHundredths);
   const optimum = model.judge(target, tolerance);
   model.dispose();
-  const { excess, cost, error, parts } = fit.best;
+  const { excess, cost, error, parts } = fit.best[0]!;
   expect({ excess, cost, error, parts }).toEqual(optimum);
   return 'same';
 }

@@ -1,9 +1,9 @@
 /** The length fit against a general integer-programming solver on the same designs. */
 import loadHighs from 'highs';
-import { fitStrand, strandLimits } from '#core/solver/fit.ts';
+import { fitJointly } from '#core/solver/fit.ts';
+import { loneStrand } from '#core/solver/jointProblem.ts';
 import type { FitProblem } from '#core/solver/problem.ts';
 import { sumMeasure, type Measure } from '#core/solver/measure.ts';
-import { searchOf } from '#core/solver/search.ts';
 import { ms, table } from './table.ts';
 import { time } from './timing.ts';
 
@@ -96,16 +96,9 @@ function highsFit(
 }
 
 function ownFit(one: Case): { error: number; cost: number } {
-  const search = searchOf(one.problem, one.measure);
-  const limits = strandLimits(search)!;
-  const fit = fitStrand(
-    one.problem,
-    search,
-    { targetNm: one.targetTenths * TENTH_NM, toleranceNm: 0 },
-    limits,
-  );
-  const best = fit.status === 'outside' ? fit.nearest : fit.best;
-  return { error: Math.round(best.error / 10), cost: best.cost };
+  const wanted = { targetNm: one.targetTenths * TENTH_NM, toleranceNm: 0 };
+  const [best] = fitJointly(loneStrand(one.problem, one.measure), [wanted])!.best;
+  return { error: Math.round(best!.error / 10), cost: best!.cost };
 }
 
 /** Times both on the same designs, each model built once, and holds their answers together. */

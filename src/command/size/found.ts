@@ -1,7 +1,7 @@
 /** From a finished piece back to its counts: what `--found` and `--found-girth` answer. */
 import { explainPiece } from '#core/sizing/explain.ts';
 import type { SizingProblem } from '#core/sizing/sizing.ts';
-import type { Fitted } from '#core/sizing/target.ts';
+import type { Fitted } from '#core/design/choice.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { sizingWords, terminalWords } from '#words/words.ts';

@@ -1,5 +1,5 @@
 /** What `--found` found, as text for a person at a terminal. */
-import type { Fitted } from '#core/sizing/target.ts';
+import type { Fitted } from '#core/design/choice.ts';
 import type { Design, Strand } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
 import { terminalWords } from '#words/words.ts';

@@ -1,6 +1,6 @@
 /** How well a maker measures, and when a measure is no longer explained by that. */
 import type { Explained } from '#core/sizing/explain.ts';
-import type { Fitted } from '#core/sizing/target.ts';
+import type { Fitted } from '#core/design/choice.ts';
 import type { Strand } from '#core/design/design.ts';
 
 /** How far a maker's measuring is off, standard deviation, mm (common practice, no source). */

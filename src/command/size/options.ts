@@ -13,7 +13,7 @@ import {
   type Pick,
   type Sit,
 } from '#core/design/choice.ts';
-import type { Fitted } from '#core/sizing/target.ts';
+import type { Fitted } from '#core/design/choice.ts';
 import { SHOWN_UNITS, type LengthUnit, type ShownUnit } from '#core/units/unit.ts';
 import { LANGS } from '#words/lang.ts';
 import type { Lang } from '#words/lang.ts';

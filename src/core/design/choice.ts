@@ -39,3 +39,8 @@ export type Choice = {
   /** Pieces wanted, a whole number from 1. */
   readonly quantity: number;
 };
+
+/** Which measure of a piece is brought to the target. */
+export type Fitted = 'length' | 'girth';
+
+export const fittedOf = (kind: PieceKind): Fitted => (kind === 'necklace' ? 'length' : 'girth');

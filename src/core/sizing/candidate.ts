@@ -9,7 +9,7 @@ import { expand } from '../design/expand.ts';
 import { finishedLengthMm, loopParts } from '../design/loopParts.ts';
 import type { Rules } from '../design/rules.ts';
 import type { Candidate, Change } from './sizing.ts';
-import type { Fitted } from './target.ts';
+import type { Fitted } from '../design/choice.ts';
 
 /** What every section changes by, those that stay left out. */
 function changesOf(design: Design, counts: Counts): Change[] {

@@ -3,8 +3,8 @@ import { toNm, type Span } from '../solver/outcome.ts';
 import { strandLoop } from '../solver/measure.ts';
 import { solveLoop } from '../geometry/loop.ts';
 import type { Design } from '../design/design.ts';
-import { wholeChainMm } from './job.ts';
-import type { Fitted } from './target.ts';
+import { wholeChainMm } from '../solver/measureOf.ts';
+import type { Fitted } from '../design/choice.ts';
 
 /** Halvings of the chain: 2⁻³⁰ of any chain is far below a hundredth of a millimetre. */
 const MOST_HALVINGS = 30;

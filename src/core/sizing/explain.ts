@@ -3,10 +3,10 @@ import { validateDesign } from '../design/validate/validateDesign.ts';
 import { explain, type Explanation, type Reckoned } from '../solver/explain.ts';
 import type { Limits } from '../solver/stretches.ts';
 import type { Design, Section } from '../design/design.ts';
-import { measureOf } from './job.ts';
+import { measureOf } from '../solver/measureOf.ts';
 import { refuse, unlessTooLarge } from './refused.ts';
 import type { Refused } from './sizing.ts';
-import type { Fitted } from './target.ts';
+import type { Fitted } from '../design/choice.ts';
 
 export type Found = {
   /** What was measured: the piece laid straight through its closing, or round its inside. */

@@ -1,8 +1,11 @@
 /** What would bring a piece to a size that it can't be brought to as it is. */
-import { searchOf } from '../solver/search.ts';
-import { offNm, toHundredths, toMm, toNm, type Outcome } from '../solver/outcome.ts';
-import type { Design, Section } from '../design/design.ts';
-import { measureOf, type Job, type StrandJob } from './job.ts';
+import type { Counts, Design, Section } from '../design/design.ts';
+import type { Rules } from '../design/rules.ts';
+import { tally } from '../design/tally.ts';
+import { measureOf } from '../solver/measureOf.ts';
+import { offNm, toHundredths, toMm, toNm } from '../solver/outcome.ts';
+import { jobOf, type Job } from './job.ts';
+import { planPiece, strandTargets, type PiecePlan, type Plan } from './plan.ts';
 import type { Help } from './sizing.ts';
 
 /** More of one component a side than this would be another piece, not this one mended. */
@@ -13,14 +16,13 @@ const MOST_WIDENED = 3;
 const MOST_TOLD = 2;
 
 /** One strand that doesn't come within tolerance of what it should be. */
-export type Shortfall = {
+type Shortfall = {
   readonly strand: number;
-  readonly job: StrandJob;
   readonly targetMm: number;
-  /** The largest piece not above the target; null where even the smallest is. */
-  readonly below: Outcome | null;
-  /** The smallest not below it. */
-  readonly above: Outcome | null;
+  /** The nearest piece in which it is below its target; null where it never is. */
+  readonly below: PiecePlan | null;
+  /** The nearest in which it is above. */
+  readonly above: PiecePlan | null;
 };
 
 const nearestFirst = (one: { offMm: number }, other: { offMm: number }): number =>
@@ -57,15 +59,22 @@ function withSection(design: Design, strand: number, component: string): Design 
   return { ...design, strands: design.strands.with(strand, longer) };
 }
 
-function addComponents(job: Job, short: Shortfall): Help[] {
-  const { strand, below, targetMm } = short;
+/** Whether the stock holds a piece with these counts, and so many more of one component beside them. */
+function inStock({ design, pieces }: Job, counts: Counts, component = '', more = 0): boolean {
+  return [...tally(design, counts)].every(([id, count]) => {
+    const { stock } = design.components[id]!;
+    return stock === null || (count + (id === component ? more : 0)) * pieces <= stock;
+  });
+}
+
+function addComponents(job: Job, { strand, below, targetMm }: Shortfall): Help[] {
   if (below === null) return [];
   const sides = job.design.strands[strand]!.mirrored ? 2 : 1;
   const found = strandBeads(job.design, strand).flatMap((component) => {
     const measure = measureOf(withSection(job.design, strand, component), strand, job.fitted);
     for (let count = 1; count <= MOST_ADDED; count += 1) {
-      const offMm = toMm(offNm(measure.of([...below.counts, count]), toNm(targetMm)));
-      if (within(job, offMm)) {
+      const offMm = toMm(offNm(measure.of([...below.counts[strand]!, count]), toNm(targetMm)));
+      if (within(job, offMm) && inStock(job, below.counts, component, sides * count)) {
         return [{ code: 'add-component', strand, component, count, sides, offMm } as const];
       }
     }
@@ -74,21 +83,20 @@ function addComponents(job: Job, short: Shortfall): Help[] {
   return found.sort(nearestFirst).slice(0, MOST_TOLD);
 }
 
-function widenSections(job: Job, short: Shortfall): Help[] {
-  const { strand, targetMm } = short;
-  const { problem, measure } = short.job;
-  const found = problem.sections.flatMap((section, index) => {
-    const kept = job.design.strands[strand]!.sections[index]!.role === 'focal';
-    if (kept) return [];
+function widenSections(job: Job, { strand, below, above, targetMm }: Shortfall): Help[] {
+  const { sections } = job.design.strands[strand]!;
+  const measure = measureOf(job.design, strand, job.fitted);
+  const found = sections.flatMap(({ id, role, fewest, most }, index) => {
+    if (role === 'focal') return [];
     const tries = Array.from({ length: MOST_WIDENED }, (_, step) => [step + 1, -step - 1]).flat();
     for (const repeats of tries) {
-      const base = repeats > 0 ? short.below : short.above;
-      const count = repeats > 0 ? section.most + repeats : section.fewest + repeats;
+      const base = repeats > 0 ? below : above;
+      const count = repeats > 0 ? most + repeats : fewest + repeats;
       if (base === null || count < 0) continue;
-      const span = measure.of(base.counts.with(index, count));
-      const offMm = toMm(offNm(span, toNm(targetMm)));
-      if (within(job, offMm)) {
-        return [{ code: 'widen-section' as const, strand, section: section.id, repeats, offMm }];
+      const counts = base.counts[strand]!.with(index, count);
+      const offMm = toMm(offNm(measure.of(counts), toNm(targetMm)));
+      if (within(job, offMm) && inStock(job, base.counts.with(strand, counts))) {
+        return [{ code: 'widen-section' as const, strand, section: id, repeats, offMm }];
       }
     }
     return [];
@@ -96,27 +104,43 @@ function widenSections(job: Job, short: Shortfall): Help[] {
   return found.sort(nearestFirst).slice(0, MOST_TOLD);
 }
 
-function moreStock(job: Job, short: Shortfall): Help[] {
-  const { problem, measure } = short.job;
-  const { targetMm } = short;
-  if (problem.stock.length === 0) return [];
-  const wanted = { targetNm: toNm(targetMm), toleranceNm: toNm(job.toleranceMm) };
-  const best = searchOf({ ...problem, stock: [] }, measure).within(wanted);
-  if (best === null) return [];
-  return problem.stock.flatMap(({ component, left }, stock): Help[] => {
-    const used = problem.sections.reduce(
-      (sum, section, index) => sum + section.takes[stock]! * best.counts[index]!,
-      0,
-    );
-    return used > left ? [{ code: 'more-stock', component, count: (used - left) * job.pieces }] : [];
+/** The design with nothing counted. */
+function uncounted(design: Design): Design {
+  const all = Object.entries(design.components).map(([id, one]) => [id, { ...one, stock: null }]);
+  return { ...design, components: Object.fromEntries(all) as Design['components'] };
+}
+
+/** What is wanting of every counted component where more of them is all it takes. */
+function moreStock(job: Job, rules: Rules, targetMm: number): Help[] {
+  const { design, pieces } = job;
+  if (Object.values(design.components).every(({ stock }) => stock === null)) return [];
+  const plan = planPiece(jobOf(uncounted(design), rules, pieces), targetMm);
+  if (plan?.status !== 'fits') return [];
+  return [...tally(design, plan.best.counts)].flatMap(([component, count]): Help[] => {
+    const wanting = count * pieces - (design.components[component]!.stock ?? Infinity);
+    return wanting > 0 ? [{ code: 'more-stock', component, count: wanting }] : [];
   });
 }
 
+/** The first strand that isn't within tolerance, and the pieces either side of its target. */
+function shortfallOf(job: Job, plan: Exclude<Plan, { status: 'fits' }>, targetMm: number): Shortfall {
+  const strand = plan.best.outcomes.findIndex(({ excess }) => excess > 0);
+  const [below, above] =
+    plan.status === 'near'
+      ? [plan.below, plan.above]
+      : plan.side === 'above'
+        ? [plan.best, null]
+        : [null, plan.best];
+  return { strand, targetMm: strandTargets(job, targetMm)[strand]!, below, above };
+}
+
 /**
- * Small changes to the design, the stock or the maker's range that would meet
+ * Small changes to the stock, the design or the maker's range that would meet
  * the target, likeliest first; empty where none so small would.
  * @throws TooLarge
  */
-export function whatHelps(job: Job, short: Shortfall): Help[] {
-  return [...moreStock(job, short), ...addComponents(job, short), ...widenSections(job, short)];
+export function whatHelps(job: Job, rules: Rules, plan: Plan, targetMm: number): Help[] {
+  if (plan.status === 'fits') return [];
+  const short = shortfallOf(job, plan, targetMm);
+  return [...moreStock(job, rules, targetMm), ...addComponents(job, short), ...widenSections(job, short)];
 }

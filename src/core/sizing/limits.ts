@@ -1,70 +1,108 @@
-/** The measures that a whole piece can be made in, and what ends them. */
-import type { StrandLimits } from '../solver/fit.ts';
-import { toMm } from '../solver/outcome.ts';
-import type { FitProblem } from '../solver/problem.ts';
+/** How far a whole piece can be made smaller and larger, and what ends it; or why it can't be made at all. */
 import type { Measure, Sit } from '../design/choice.ts';
-import type { Job } from './job.ts';
+import type { Design } from '../design/design.ts';
 import type { Rules } from '../design/rules.ts';
-import type { Limits, SectionAt, SizingProblem } from './sizing.ts';
+import { tally } from '../design/tally.ts';
+import type { JointProblem } from '../solver/jointProblem.ts';
+import { jointLimits, type Limit, type ToFirst } from '../solver/limits.ts';
+import { toMm, toNm } from '../solver/outcome.ts';
+import { fewestCounts, type FitProblem } from '../solver/problem.ts';
+import type { Job } from './job.ts';
+import { refuse } from './refused.ts';
+import type { Limits, Refused, SectionAt, SizingProblem } from './sizing.ts';
 import { askedOf } from './target.ts';
 
-/** Sections of a strand that may change and stand at one end of what they may. */
-function standingAt(
-  strand: number,
-  problem: FitProblem,
-  counts: readonly number[],
-  end: 'fewest' | 'most',
-): SectionAt[] {
+/** Strands that no size brings together, not even within tolerance of it; null where there is one. */
+function apartProblem({ leastMm, mostMm }: Limits, toleranceMm: number): SizingProblem | null {
+  return leastMm - mostMm > 2 * toleranceMm ? { code: 'strands-apart', leastMm, mostMm } : null;
+}
+
+/** The component that runs short for even the smallest piece. */
+export function stockProblem(design: Design, pieces: number): SizingProblem {
+  const smallest = tally(design, design.strands.map(fewestCounts));
+  const haveOf = (component: string): number => design.components[component]!.stock ?? Infinity;
+  const [component, count] = [...smallest].find(([id, each]) => haveOf(id) < each * pieces)!;
+  return { code: 'stock', component, have: haveOf(component), need: count * pieces };
+}
+
+/** A strand at a limit, its counts there, and its problem out of what the others leave it. */
+type End = {
+  readonly strand: number;
+  readonly counts: readonly number[];
+  readonly problem: FitProblem;
+};
+
+function endsOf({ strands, shared }: JointProblem, { strands: there, outcomes }: Limit): End[] {
+  return there.map((strand): End => {
+    const share = shared.map((left, at) =>
+      outcomes.reduce((rest, { counts }, other) => {
+        return other === strand ? rest : rest - strands[other]!.uses(counts)[at]!;
+      }, left),
+    );
+    return { strand, counts: outcomes[strand]!.counts, problem: strands[strand]!.within(share).problem };
+  });
+}
+
+/** Sections that may change and stand at one end of what they may. */
+function standingAt({ strand, problem, counts }: End, end: 'fewest' | 'most'): SectionAt[] {
   return problem.sections
     .filter((section, index) => section.fewest < section.most && counts[index] === section[end])
-    .map((section) => ({ strand, section: section.id }));
+    .map(({ id }) => ({ strand, section: id }));
 }
+
+/** Counted components, by place, of which one more repeat of a section would take more than there is. */
+function lacking({ problem: { sections, stock }, counts }: End, section: number): number[] {
+  return [...stock.keys()].filter((which) => {
+    const used = sections.reduce((sum, { takes }, index) => sum + takes[which]! * counts[index]!, 0);
+    return used + sections[section]!.takes[which]! > stock[which]!.left;
+  });
+}
+
+/** Sections, by place, that the maker's range would let go on. */
+const mayGoOn = ({ problem, counts }: End): number[] =>
+  [...problem.sections.keys()].filter((section) => counts[section]! < problem.sections[section]!.most);
 
 /** Components that have run out for a section which could otherwise go on. */
-function runOut(problem: FitProblem, counts: readonly number[]): string[] {
-  return problem.stock
-    .filter(({ left }, stock) => {
-      let used = 0;
-      problem.sections.forEach((section, index) => {
-        used += section.takes[stock]! * counts[index]!;
-      });
-      return problem.sections.some(
-        (section, index) => counts[index]! < section.most && used + section.takes[stock]! > left,
-      );
-    })
-    .map(({ component }) => component);
+function runOut(end: End): string[] {
+  const short = new Set(mayGoOn(end).flatMap((section) => lacking(end, section)));
+  return end.problem.stock.flatMap(({ component }, which) => (short.has(which) ? [component] : []));
 }
 
-/** Limits of the piece from those of its strands, counted in the first strand's measure. */
+/** Of the strands at a most those that can't go on; all, where each of them could alone. */
+function stuck(ends: readonly End[]): readonly End[] {
+  const found = ends.filter((end) => mayGoOn(end).every((section) => lacking(end, section).length > 0));
+  return found.length > 0 ? found : ends;
+}
+
+/** What a strand measures in the first one's. */
+export function toFirstOf({ nesting }: Job): ToFirst {
+  return (strand, nm) => (strand === 0 ? nm : toNm(nesting.firstMm(strand, toMm(nm))));
+}
+
+/**
+ * Limits of a piece, told as `of` at this sit: it ends with the strand that ends first.
+ * @throws TooLarge
+ */
 export function limitsOf(
   job: Job,
   rules: Rules,
-  limits: readonly StrandLimits[],
   of: Measure['of'],
   sit: Sit,
-): Limits {
-  const { design, nesting } = job;
-  const least = limits.map((limit, strand) => nesting.firstMm(strand, toMm(limit.least.span.lowNm)));
-  const most = limits.map((limit, strand) => nesting.firstMm(strand, toMm(limit.most.span.highNm)));
-  // The whole piece ends with the strand that ends first.
-  const leastMm = Math.max(...least);
-  const mostMm = Math.min(...most);
-  const atLeast = least.indexOf(leastMm);
-  const atMost = most.indexOf(mostMm);
-  const problemOf = (strand: number): FitProblem => job.strand(strand, []).problem;
-  const mostCounts = limits[atMost]!.most.counts;
-  return {
+): { readonly status: 'known'; readonly limits: Limits } | Refused {
+  const { design, joint, pieces, toleranceMm } = job;
+  const found = jointLimits(joint, toFirstOf(job));
+  if (found === null) return refuse(stockProblem(design, pieces));
+  const [leastMm, mostMm] = [toMm(found.least.firstNm), toMm(found.most.firstNm)];
+  const most = stuck(endsOf(joint, found.most));
+  const limits: Limits = {
     leastMm,
     mostMm,
     leastAskedMm: askedOf(rules, design.kind, of, leastMm, sit),
     mostAskedMm: askedOf(rules, design.kind, of, mostMm, sit),
-    leastBinds: standingAt(atLeast, problemOf(atLeast), limits[atLeast]!.least.counts, 'fewest'),
-    mostBinds: standingAt(atMost, problemOf(atMost), mostCounts, 'most'),
-    mostStock: runOut(problemOf(atMost), mostCounts),
+    leastBinds: endsOf(joint, found.least).flatMap((end) => standingAt(end, 'fewest')),
+    mostBinds: most.flatMap((end) => standingAt(end, 'most')),
+    mostStock: [...new Set(most.flatMap(runOut))],
   };
-}
-
-/** Strands that no size brings together, not even within tolerance of it; null where there is one. */
-export function apartProblem({ leastMm, mostMm }: Limits, toleranceMm: number): SizingProblem | null {
-  return leastMm - mostMm > 2 * toleranceMm ? { code: 'strands-apart', leastMm, mostMm } : null;
+  const apart = apartProblem(limits, toleranceMm);
+  return apart === null ? { status: 'known', limits } : refuse(apart);
 }

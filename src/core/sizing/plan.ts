@@ -1,59 +1,70 @@
-/** Fits every strand of a piece, one after the other, out of one stock. */
-import { fitStrand, strandLimits, type StrandFit } from '../solver/fit.ts';
-import { offNm, toMm, toNm, type Outcome } from '../solver/outcome.ts';
+/** What a piece becomes for a target: a choice for every strand. */
 import type { Counts } from '../design/design.ts';
+import { fitJointly } from '../solver/fit.ts';
+import { offNm, toMm, toNm, type Outcome } from '../solver/outcome.ts';
 import { chainUsedMm } from './chain.ts';
-import type { Pick } from '../design/choice.ts';
-import type { Job, StrandJob } from './job.ts';
+import type { Job } from './job.ts';
 
-/** One strand as planned: what it was asked, out of what, and what came of it. */
-type StrandPlan = {
-  readonly job: StrandJob;
-  readonly targetMm: number;
-  readonly fit: StrandFit;
-};
-
-export type Plan = {
+/** One choice for the whole piece. */
+export type PiecePlan = {
   readonly counts: Counts;
-  readonly strands: readonly StrandPlan[];
+  /** By strand. */
+  readonly outcomes: readonly Outcome[];
   readonly chainUsedMm: number;
   /** How far off the strand is that is furthest off, signed. */
   readonly worstMm: number;
+  /** True where every strand is within tolerance. */
+  readonly within: boolean;
 };
 
-/** The strand's piece for a pick; null where there is none on that side. */
-function picked(fit: StrandFit, pick: Pick): Outcome | null {
-  if (fit.status === 'fits') return fit.best;
-  if (fit.status === 'outside') return pick === fit.side ? null : fit.nearest;
-  return fit[pick];
+export type Plan =
+  | { readonly status: 'fits'; readonly best: PiecePlan }
+  | {
+      readonly status: 'near';
+      readonly best: PiecePlan;
+      readonly below: PiecePlan;
+      readonly above: PiecePlan;
+    }
+  | { readonly status: 'outside'; readonly side: 'below' | 'above'; readonly best: PiecePlan };
+
+/** What each strand is fitted to for a target of the first one, mm. */
+export function strandTargets({ design, nesting }: Job, targetMm: number): number[] {
+  return design.strands.map((_, strand) => nesting.targetMm(strand, targetMm));
+}
+
+function piecePlan(job: Job, targetsMm: readonly number[], outcomes: readonly Outcome[]): PiecePlan {
+  const { design, fitted } = job;
+  let worstNm = 0;
+  let usedMm = 0;
+  outcomes.forEach(({ counts, span }, strand) => {
+    const off = offNm(span, toNm(targetsMm[strand]!));
+    if (Math.abs(off) > Math.abs(worstNm)) worstNm = off;
+    usedMm = chainUsedMm(design, strand, counts, span, fitted, targetsMm[strand]!);
+  });
+  return {
+    counts: outcomes.map(({ counts }) => counts),
+    outcomes,
+    chainUsedMm: usedMm,
+    worstMm: toMm(worstNm),
+    within: outcomes.every(({ excess }) => excess === 0),
+  };
 }
 
 /**
- * Strand after strand: each takes its optimum out of the stock that the ones
- * before leave and the ones after need at their fewest. So none is left without
- * where the stock reaches for the smallest piece, as `reachOf` makes sure.
- * @returns null where a strand has no piece on the side that `pick` names.
+ * Fits all strands of a piece, out of one stock.
+ * @returns null where the stock doesn't reach for any piece.
  * @throws TooLarge
  */
-export function planStrands(job: Job, targetMm: number, pick: Pick): Plan | null {
-  const { design, fitted, toleranceMm, nesting } = job;
-  const counts: (readonly number[])[] = [];
-  const strands: StrandPlan[] = [];
-  let usedMm = 0;
-  let worstNm = 0;
-  for (const strand of design.strands.keys()) {
-    const planned = job.strand(strand, counts);
-    const limits = strandLimits(planned.search)!;
-    const strandMm = nesting.targetMm(strand, targetMm);
-    const wanted = { targetNm: toNm(strandMm), toleranceNm: toNm(toleranceMm) };
-    const fit = fitStrand(planned.problem, planned.search, wanted, limits);
-    const outcome = picked(fit, pick);
-    if (outcome === null) return null;
-    counts.push(outcome.counts);
-    strands.push({ job: planned, targetMm: strandMm, fit });
-    const off = offNm(outcome.span, wanted.targetNm);
-    if (Math.abs(off) > Math.abs(worstNm)) worstNm = off;
-    usedMm = chainUsedMm(design, strand, outcome.counts, outcome.span, fitted, strandMm);
-  }
-  return { counts, strands, chainUsedMm: usedMm, worstMm: toMm(worstNm) };
+export function planPiece(job: Job, targetMm: number): Plan | null {
+  const targetsMm = strandTargets(job, targetMm);
+  const toleranceNm = toNm(job.toleranceMm);
+  const fit = fitJointly(
+    job.joint,
+    targetsMm.map((mm) => ({ targetNm: toNm(mm), toleranceNm })),
+  );
+  if (fit === null) return null;
+  const made = (outcomes: readonly Outcome[]): PiecePlan => piecePlan(job, targetsMm, outcomes);
+  const best = made(fit.best);
+  if (fit.status !== 'near') return { ...fit, best };
+  return { ...fit, best, below: made(fit.below), above: made(fit.above) };
 }

@@ -1,16 +1,16 @@
 /** Every size that a piece can be made in. */
 import { validateDesign } from '../design/validate/validateDesign.ts';
-import { coverOf, intersect, type Interval } from '../solver/cover.ts';
-import type { StrandLimits } from '../solver/fit.ts';
+import { coverOf, type Interval, type Scale } from '../solver/cover.ts';
 import { toMm, toNm } from '../solver/outcome.ts';
 import type { Design } from '../design/design.ts';
 import type { Measure, Sit } from '../design/choice.ts';
 import { jobOf, type Job } from './job.ts';
-import { reachOf } from './reach.ts';
+import { limitsOf, toFirstOf } from './limits.ts';
 import { refuse, unlessTooLarge } from './refused.ts';
 import type { Rules } from '../design/rules.ts';
 import type { Limits, Refused } from './sizing.ts';
-import { askedOf, type Fitted } from './target.ts';
+import { type Fitted } from '../design/choice.ts';
+import { askedOf } from './target.ts';
 
 /** Sizes from one to another, both met within tolerance and everything between too. */
 type SizeInterval = { readonly fromMm: number; readonly toMm: number };
@@ -37,26 +37,21 @@ const BODY_MEASURE: Readonly<Record<Design['kind'], Measure['of']>> = {
   necklace: 'neck',
 };
 
-function intervalsOf(job: Job, limits: readonly StrandLimits[]): Interval[] {
-  const toleranceNm = toNm(job.toleranceMm);
-  const covers = limits.map((limit, strand) => {
-    const { search } = job.strand(strand, []);
-    const first = (nm: number): number => toNm(job.nesting.firstMm(strand, toMm(nm)));
-    return coverOf(search, limit, toleranceNm).map((interval): Interval => ({
-      fromNm: first(interval.fromNm),
-      toNm: first(interval.toNm),
-    }));
-  });
-  return covers.reduce((shared, cover) => intersect(shared, cover));
+function intervalsOf(job: Job): Interval[] {
+  const scale: Scale = {
+    fromFirst: (strand, nm) => (strand === 0 ? nm : toNm(job.nesting.targetMm(strand, toMm(nm)))),
+    toFirst: toFirstOf(job),
+  };
+  return coverOf(job.joint, scale, toNm(job.toleranceMm));
 }
 
 function rangeSound(design: Design, rules: Rules): Range {
   const job = jobOf(design, rules, 1);
   const { fitted, toleranceMm } = job;
   const of = design.kind === 'necklace' ? 'length' : BODY_MEASURE[design.kind];
-  const reach = reachOf(job, rules, of, 'easy');
-  if (reach.status === 'refused') return reach;
-  const intervals = intervalsOf(job, reach.strands).map(({ fromNm, toNm: endNm }) => ({
+  const known = limitsOf(job, rules, of, 'easy');
+  if (known.status === 'refused') return known;
+  const intervals = intervalsOf(job).map(({ fromNm, toNm: endNm }) => ({
     fromMm: toMm(fromNm),
     toMm: toMm(endNm),
   }));
@@ -68,7 +63,7 @@ function rangeSound(design: Design, rules: Rules): Range {
     status: 'known',
     fitted,
     toleranceMm,
-    limits: reach.limits,
+    limits: known.limits,
     intervals,
     body: { snug: bodyFor('snug'), easy: bodyFor('easy'), loose: bodyFor('loose') },
   };

@@ -6,9 +6,6 @@ import type { Choice, MeasureOf, Sit } from '../design/choice.ts';
 import type { Rules } from '../design/rules.ts';
 import type { SizingProblem } from './sizing.ts';
 
-/** Which measure of a piece is brought to the target. */
-export type Fitted = 'length' | 'girth';
-
 /**
  * Measures that may be meant, mm; beyond them a unit or a digit is wrong. From
  * a child of two to well beyond the largest adult in the surveys `body/` names;
@@ -23,8 +20,6 @@ const SENSE_MM: Readonly<Record<MeasureOf, readonly [number, number]>> = {
 
 /** Pieces of one order; more is a mistake or a mischief. */
 const MOST_QUANTITY = 1000;
-
-export const fittedOf = (kind: PieceKind): Fitted => (kind === 'necklace' ? 'length' : 'girth');
 
 /** What a sit adds for a kind, mm. */
 function easeMm(rules: Rules, kind: PieceKind, sit: Sit): number {

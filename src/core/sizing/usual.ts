@@ -3,7 +3,7 @@ import type { Counts, Design } from '../design/design.ts';
 import { candidate } from './candidate.ts';
 import type { Rules } from '../design/rules.ts';
 import type { Candidate } from './sizing.ts';
-import { fittedOf } from './target.ts';
+import { fittedOf } from '../design/choice.ts';
 
 export { usualCounts as usual } from '../design/usualCounts.ts';
 

@@ -3,6 +3,7 @@
  * the measures of its corners prove that no choice in it can be the answer.
  */
 import { inStock, leastCost, mixesZero, shrink, split, withoutCorner, wholeBox, type Box } from './box.ts';
+import { linearBound, type LinearBound } from './linearBound.ts';
 import type { Measure } from './measure.ts';
 import {
   compareNearest,
@@ -18,14 +19,18 @@ import type { FitProblem } from './problem.ts';
 import type { Search } from './questions.ts';
 import { TooLarge } from './tooLarge.ts';
 
-/** Boxes looked at for one question. Real pieces need some hundreds; a design made to need more is refused. */
+/** Boxes looked at for one question where each is measured. Real pieces need some hundreds; a design made to need more is refused. */
 export const MOST_BOXES = 100_000;
+/** The same of a plain sum, whose boxes cost a fiftieth: lengths that must be met to the hundredth take many. */
+const MOST_SUM_BOXES = 1_000_000;
 
-type Spend = { boxes: number };
-
-function spend(spent: Spend): void {
-  spent.boxes += 1;
-  if (spent.boxes > MOST_BOXES) throw new TooLarge();
+/** Counts the boxes of one question. */
+function spending({ eachNm }: Measure): () => void {
+  let left = eachNm === null ? MOST_BOXES : MOST_SUM_BOXES;
+  return () => {
+    left -= 1;
+    if (left < 0) throw new TooLarge();
+  };
 }
 
 /** Anything that rounds to the tolerance in whole hundredths is within it. */
@@ -36,12 +41,29 @@ function reachNm(wanted: Wanted): number {
 /** Whether the bounds of a measure hold for the whole of a box. */
 const isBounded = (measure: Measure, box: Box): boolean => !(measure.zeroApart && mixesZero(box));
 
-/** Whether a box surely holds nothing between two measures. It is bounded only where the guess says that may decide. */
-function holdsNothing(measure: Measure, box: Box, fromNm: number, toNm: number): boolean {
+/** What the budget and the stock leave of a plain sum's box; none for any other measure. */
+function linearBoundOf(problem: FitProblem, { eachNm, of }: Measure): LinearBound | null {
+  return eachNm === null ? null : linearBound(problem, eachNm, of);
+}
+
+/**
+ * Whether a box surely holds nothing between two measures: by its corners, bounded
+ * only where the guess says that may decide, or by what the budget and the stock leave.
+ */
+function holdsNothing(
+  measure: Measure,
+  linear: LinearBound | null,
+  box: Box,
+  budget: number,
+  fromNm: number,
+  toNm: number,
+): boolean {
   if (!isBounded(measure, box)) return false;
   const { least, most, guessNm, guessOffNm } = measure;
-  const tooLong = guessNm(box.low) > toNm - guessOffNm && least(box.low).lowNm > toNm;
-  return tooLong || (guessNm(box.high) < fromNm + guessOffNm && most(box.high).highNm < fromNm);
+  if (guessNm(box.low) > toNm - guessOffNm && least(box.low).lowNm > toNm) return true;
+  if (guessNm(box.high) < fromNm + guessOffNm && most(box.high).highNm < fromNm) return true;
+  const span = linear?.(box, budget) ?? null;
+  return span !== null && (span.lowNm > toNm || span.highNm < fromNm);
 }
 
 /** The best piece within tolerance and within a cost budget, or null. */
@@ -50,11 +72,12 @@ function bestWithin(
   measure: Measure,
   wanted: Wanted,
   budget: number,
-  spent: Spend,
+  spend: () => void,
 ): Outcome | null {
   const reach = reachNm(wanted);
   const fromNm = wanted.targetNm - reach;
   const toNm = wanted.targetNm + reach;
+  const linear = linearBoundOf(problem, measure);
   let best: Outcome | null = null;
   const tryOne = (counts: readonly number[]): void => {
     const outcome = judge(problem, wanted, counts, measure.of(counts));
@@ -62,10 +85,11 @@ function bestWithin(
     if (best === null || compareOutcomes(problem, outcome, best) < 0) best = outcome;
   };
   const visit = (whole: Box): void => {
-    spend(spent);
-    const box = shrink(problem, whole, best === null ? budget : best.cost);
+    spend();
+    const left = best === null ? budget : best.cost;
+    const box = shrink(problem, whole, left);
     if (box === null) return;
-    if (holdsNothing(measure, box, fromNm, toNm)) return;
+    if (holdsNothing(measure, linear, box, left, fromNm, toNm)) return;
     const parted = split(box, measure.zeroApart);
     if (parted === null) {
       tryOne(box.low);
@@ -94,7 +118,7 @@ function dearest(problem: FitProblem): number {
  * @throws TooLarge
  */
 function findWithin(problem: FitProblem, measure: Measure, wanted: Wanted): Outcome | null {
-  const spent: Spend = { boxes: 0 };
+  const spend = spending(measure);
   const most = dearest(problem);
   const step = problem.sections.reduce(
     (least, { cost }) => (cost > 0 ? Math.min(least, cost) : least),
@@ -102,7 +126,7 @@ function findWithin(problem: FitProblem, measure: Measure, wanted: Wanted): Outc
   );
   let budget = 0;
   for (;;) {
-    const found = bestWithin(problem, measure, wanted, budget, spent);
+    const found = bestWithin(problem, measure, wanted, budget, spend);
     if (found !== null || budget >= most) return found;
     budget = Math.min(most, Math.max(budget + step, Math.ceil(budget * 1.5)));
   }
@@ -119,9 +143,10 @@ function findNearest(
   wanted: Wanted,
   side: 'below' | 'above',
 ): Outcome | null {
-  const spent: Spend = { boxes: 0 };
+  const spend = spending(measure);
   const { targetNm } = wanted;
   const below = side === 'below';
+  const linear = linearBoundOf(problem, measure);
   let best: Outcome | null = null;
   /** How far a measure lies on the wanted side, nm; negative where it lies on the other. */
   const off = (span: Span): number => (below ? targetNm - span.highNm : span.lowNm - targetNm);
@@ -134,10 +159,12 @@ function findNearest(
     if (best === null || compareNearest(problem, outcome, best) < 0) best = outcome;
   };
   const visit = (whole: Box): void => {
-    spend(spent);
+    spend();
     const box = shrink(problem, whole, Infinity);
     if (box === null) return;
     const near = below ? box.high : box.low;
+    const highNm = linear?.(box, Infinity).highNm ?? Infinity;
+    if (below ? tooFar(targetNm - highNm) : highNm < targetNm) return;
     const parted = split(box, measure.zeroApart);
     if (isBounded(measure, box)) {
       const { least, most } = measure;
@@ -168,17 +195,18 @@ function findNearest(
  * @throws TooLarge
  */
 function findBetween(problem: FitProblem, measure: Measure, fromNm: number, toNm: number): Outcome | null {
-  const spent: Spend = { boxes: 0 };
+  const spend = spending(measure);
+  const linear = linearBoundOf(problem, measure);
   const tryOne = (counts: readonly number[]): Outcome | null => {
     const span = measure.of(counts);
     if (span.lowNm > toNm || span.highNm < fromNm) return null;
     return judge(problem, { targetNm: toNm, toleranceNm: 0 }, counts, span);
   };
   const visit = (whole: Box): Outcome | null => {
-    spend(spent);
+    spend();
     const box = shrink(problem, whole, Infinity);
     if (box === null) return null;
-    if (holdsNothing(measure, box, fromNm, toNm)) return null;
+    if (holdsNothing(measure, linear, box, Infinity, fromNm, toNm)) return null;
     const parted = split(box, measure.zeroApart);
     if (parted === null) return tryOne(box.low);
     const [lower, upper] = parted;

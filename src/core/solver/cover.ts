@@ -1,64 +1,99 @@
-/** Every measure that one strand can meet within tolerance, as exact intervals. */
-import type { StrandLimits } from './fit.ts';
-import type { Outcome } from './outcome.ts';
-import type { Search } from './questions.ts';
+/** Every size that a piece can meet within tolerance, as exact intervals. */
+import { allocate } from './allocate.ts';
+import type { JointProblem, StrandSearch } from './jointProblem.ts';
+import type { ToFirst } from './limits.ts';
+import { HUNDREDTH_NM, type Outcome } from './outcome.ts';
 import { TooLarge } from './tooLarge.ts';
 
 /** Closed at both ends, nm. */
 export type Interval = { readonly fromNm: number; readonly toNm: number };
 
-/** Compared in whole hundredths, two intervals no further apart than this leave no size between them. */
-const TOUCH_NM = 10_000;
-/** Steps of one cover. A step covers at least a bead's length, so a real strand takes some dozens. */
-const MOST_STEPS = 5000;
+/** The first strand's measure to another's, and back. */
+export type Scale = { readonly fromFirst: ToFirst; readonly toFirst: ToFirst };
+
+/** Steps of one cover, two for a size that stands alone. A step covers at least a bead's length, so a real strand takes some dozens. */
+const MOST_STEPS = 10_000;
 
 /** A step worth taking at once, as a share of the tolerance: smaller ones are looked for only if need be. */
 const GOOD_STEP = 0.3;
 
-/** A piece that still meets `fromNm` and reaches beyond it, be it by a millionth: at no tolerance the one just met would do for ever. Null where none does. */
-function onward(search: Search, fromNm: number, toleranceNm: number): Outcome | null {
-  const lastNm = fromNm + toleranceNm + TOUCH_NM;
-  const good = search.between(fromNm + Math.max(1, GOOD_STEP * toleranceNm), lastNm);
-  return good ?? search.between(fromNm - toleranceNm + 1, lastNm);
+/** Sizes that went through a nested strand's measure and back agree to this, nm; smaller steps could lead nowhere. */
+const ROUNDING_NM = 10;
+
+type Steps = {
+  /**
+   * A choice that begins no more than `startsNm` above a size and still meets it
+   * `onNm` further up; null where there is none.
+   */
+  readonly meeting: (firstNm: number, startsNm: number, onNm: number) => readonly Outcome[] | null;
+  /** Where a choice stops being within tolerance. */
+  readonly endOf: (outcomes: readonly Outcome[]) => number;
+  /** No size from here up to this one is met, where none is met here; null where none is met from here on. */
+  readonly nextStart: (firstNm: number) => number | null;
+};
+
+function stepsOf(joint: JointProblem, { fromFirst, toFirst }: Scale, toleranceNm: number): Steps {
+  const pieceMeeting = (
+    { search }: StrandSearch,
+    strand: number,
+    firstNm: number,
+    startsNm: number,
+    onNm: number,
+  ): Outcome | null => {
+    const strandNm = fromFirst(strand, firstNm);
+    return search.between(strandNm + onNm - toleranceNm, strandNm + startsNm + toleranceNm);
+  };
+  const alone = joint.strands.map(({ within }) => within(joint.shared));
+  return {
+    meeting: (firstNm, startsNm, onNm) =>
+      allocate(
+        joint,
+        (found, strand) => pieceMeeting(found, strand, firstNm, startsNm, onNm),
+        // Any will do.
+        () => 0,
+      ),
+    endOf: (outcomes) =>
+      Math.min(...outcomes.map(({ span }, strand) => toFirst(strand, span.highNm + toleranceNm))),
+    nextStart: (firstNm) => {
+      const starts = alone.map(({ search }, strand): number => {
+        const found = search.nearest(fromFirst(strand, firstNm) + toleranceNm + ROUNDING_NM, 'above');
+        return found === null ? Infinity : toFirst(strand, found.span.lowNm - toleranceNm);
+      });
+      // A strand that meets nothing here even alone has to begin anew; else they contend, and any new piece may settle it.
+      const blocked = starts.filter((_, strand) => {
+        return pieceMeeting(alone[strand]!, strand, firstNm, ROUNDING_NM, 0) === null;
+      });
+      const next = blocked.length > 0 ? Math.max(...blocked) : Math.min(...starts);
+      return next < Infinity ? next : null;
+    },
+  };
 }
 
 /**
- * The union of all `[measure − tolerance, measure + tolerance]`, from the
- * smallest piece to the largest, found by stepping from reach to reach: no
- * piece is left out, few are looked at.
+ * The union of the sizes that every choice meets, in the first strand's measure,
+ * stepped from reach to reach: no choice is left out, and few are looked at.
  * @throws TooLarge
  */
-export function coverOf(search: Search, limits: StrandLimits, toleranceNm: number): Interval[] {
+export function coverOf(joint: JointProblem, scale: Scale, toleranceNm: number): Interval[] {
+  const { meeting, nextStart, endOf } = stepsOf(joint, scale, toleranceNm);
+  // Compared in whole hundredths, two intervals no further apart than one leave no size between them.
+  const onward = (firstNm: number): readonly Outcome[] | null =>
+    meeting(firstNm, HUNDREDTH_NM, toleranceNm + Math.max(ROUNDING_NM, GOOD_STEP * toleranceNm)) ??
+    meeting(firstNm, HUNDREDTH_NM, ROUNDING_NM);
   const intervals: Interval[] = [];
-  let fromNm = limits.least.span.lowNm - toleranceNm;
-  let toNm = limits.least.span.highNm + toleranceNm;
-  const endNm = limits.most.span.highNm + toleranceNm;
-  for (let step = 0; toNm < endNm; step += 1) {
+  let fromNm: number | null = null;
+  let atNm = nextStart(-toleranceNm);
+  for (let step = 0; atNm !== null; step += 1) {
     if (step > MOST_STEPS) throw new TooLarge();
-    const next = onward(search, toNm, toleranceNm);
+    const next = fromNm === null ? meeting(atNm, ROUNDING_NM, 0) : onward(atNm);
     if (next !== null) {
-      toNm = next.span.highNm + toleranceNm;
+      fromNm ??= atNm;
+      atNm = Math.max(atNm, endOf(next));
       continue;
     }
-    // The largest piece isn't reached yet, so there is one beyond.
-    const beyond = search.nearest(toNm + 1, 'above')!;
-    intervals.push({ fromNm, toNm });
-    fromNm = beyond.span.lowNm - toleranceNm;
-    toNm = beyond.span.highNm + toleranceNm;
+    if (fromNm !== null) intervals.push({ fromNm, toNm: atNm });
+    fromNm = null;
+    atNm = nextStart(atNm);
   }
-  intervals.push({ fromNm, toNm });
   return intervals;
-}
-
-/** What two covers share. Both ordered and apart, and so is the answer. */
-export function intersect(one: readonly Interval[], other: readonly Interval[]): Interval[] {
-  const shared: Interval[] = [];
-  for (const a of one) {
-    for (const b of other) {
-      const fromNm = Math.max(a.fromNm, b.fromNm);
-      const toNm = Math.min(a.toNm, b.toNm);
-      if (fromNm <= toNm) shared.push({ fromNm, toNm });
-    }
-  }
-  return shared;
 }

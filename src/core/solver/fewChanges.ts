@@ -15,7 +15,7 @@ import {
 } from './outcome.ts';
 import type { FitProblem, FitSection } from './problem.ts';
 
-/** Choices looked at before another way is tried. Filling the table costs about as much. */
+/** Choices looked at before it gives up: some milliseconds, about what branch and bound takes then. */
 const MOST_NODES = 30_000;
 
 type Line = {
@@ -37,12 +37,13 @@ function linesOf(problem: FitProblem, eachNm: readonly number[]): Line[] {
 }
 
 /**
- * @param usualSpan what the usual counts measure.
+ * @param eachNm what one repeat of each section adds.
+ * @param spanOf what the choice of given counts measures.
  */
 export function fewChanges(
   problem: FitProblem,
   eachNm: readonly number[],
-  usualSpan: Span,
+  spanOf: (counts: readonly number[]) => Span,
   wanted: Wanted,
 ): FewChanges {
   const lines = linesOf(problem, eachNm);
@@ -52,6 +53,7 @@ export function fewChanges(
   )
     return 'given-up';
   const counts = problem.sections.map((section) => section.usual);
+  const usualSpan = spanOf(counts);
   const reach = (toHundredths(wanted.toleranceNm) + 0.5) * HUNDREDTH_NM;
   const dearest = lines.reduce(
     (sum, { section: { cost, usual, fewest, most } }) => sum + cost * Math.max(usual - fewest, most - usual),

@@ -88,6 +88,35 @@ export function compareOutcomes(problem: FitProblem, one: Outcome, other: Outcom
   );
 }
 
+const greatestExcess = (outcomes: readonly Outcome[]): number =>
+  outcomes.reduce((most, { excess }) => Math.max(most, excess), 0);
+
+const sumOf = (outcomes: readonly Outcome[], key: 'excess' | 'cost' | 'error' | 'parts'): number =>
+  outcomes.reduce((sum, outcome) => sum + outcome[key], 0);
+
+/**
+ * The order of preference for several strands together: the greatest excess first,
+ * then the sums of excess, cost, error and parts, then the design's own order. Of
+ * strands that share nothing each is at its own optimum, and only then.
+ * @param problems one for each strand, as are the outcomes.
+ */
+export function compareTogether(
+  problems: readonly FitProblem[],
+  one: readonly Outcome[],
+  other: readonly Outcome[],
+): number {
+  const difference =
+    greatestExcess(one) - greatestExcess(other) ||
+    sumOf(one, 'excess') - sumOf(other, 'excess') ||
+    sumOf(one, 'cost') - sumOf(other, 'cost') ||
+    sumOf(one, 'error') - sumOf(other, 'error') ||
+    sumOf(one, 'parts') - sumOf(other, 'parts');
+  if (difference !== 0) return difference;
+  return problems.reduce((found, problem, strand) => {
+    return found || bySectionOrder(problem, one[strand]!.counts, other[strand]!.counts);
+  }, 0);
+}
+
 /** The order for the nearest piece on one side of the target: least error first. */
 export function compareNearest(problem: FitProblem, one: Outcome, other: Outcome): number {
   return one.error - other.error || compareOutcomes(problem, one, other);

@@ -1,5 +1,5 @@
 /** One strand's sizing problem: what may change, what it costs, what there is. */
-import type { Design, Section, Strand } from '../design/design.ts';
+import type { Section, Strand } from '../design/design.ts';
 
 /** One section of the strand, in the design's own order. */
 export type FitSection = {
@@ -58,13 +58,6 @@ function costByPlace(strand: Strand, index: number): number {
   return strand.mirrored ? count - index : Math.min(index, count - 1 - index) + 1;
 }
 
-/** The most that the sections may take of a component. */
-function mostTaken(strand: Strand, taken: readonly ReadonlyMap<string, number>[], id: string): number {
-  return strand.sections.reduce((sum, section, index) => {
-    return sum + (taken[index]?.get(id) ?? 0) * makersLimits(section)[1];
-  }, 0);
-}
-
 /**
  * A stock that no choice can use up says nothing, and is left out: most
  * searches are quicker without.
@@ -72,8 +65,11 @@ function mostTaken(strand: Strand, taken: readonly ReadonlyMap<string, number>[]
  */
 export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>): FitProblem {
   const taken = strand.sections.map((section) => takenByRepeat(strand, section));
-  // What findings or other strands already take too many of rules out every choice here too.
-  const counted = [...left].filter(([id, over]) => mostTaken(strand, taken, id) > over).map(([id]) => id);
+  const largest = mostCounts(strand);
+  const mostTaken = (id: string): number =>
+    taken.reduce((sum, each, at) => sum + (each.get(id) ?? 0) * largest[at]!, 0);
+  // What the findings already take too many of rules out every choice here too.
+  const counted = [...left].filter(([id, over]) => mostTaken(id) > over).map(([id]) => id);
   const sections = strand.sections.map((section, index): FitSection => {
     const of = taken[index] ?? new Map<string, number>();
     const [fewest, most] = makersLimits(section);
@@ -95,16 +91,7 @@ export function fewestCounts(strand: Strand): number[] {
   return strand.sections.map((section) => makersLimits(section)[0]);
 }
 
-/** Of each counted component, what a piece leaves over once its findings and `taken` are met. Shared out over `pieces` alike. */
-export function stockLeft(
-  design: Design,
-  taken: ReadonlyMap<string, number>,
-  pieces: number,
-): ReadonlyMap<string, number> {
-  const left = new Map<string, number>();
-  for (const [id, component] of Object.entries(design.components)) {
-    if (component.stock === null) continue;
-    left.set(id, Math.floor(component.stock / pieces) - (taken.get(id) ?? 0));
-  }
-  return left;
+/** The most of every section, as counts. */
+export function mostCounts(strand: Strand): number[] {
+  return strand.sections.map((section) => makersLimits(section)[1]);
 }

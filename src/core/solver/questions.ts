@@ -7,6 +7,6 @@ export type Search = {
   readonly within: (wanted: Wanted) => Outcome | null;
   /** The largest piece not above a target, or the smallest not below it; of alike ones the preferred. */
   readonly nearest: (targetNm: number, side: 'below' | 'above') => Outcome | null;
-  /** Any piece that measures something between two ends, both included, the larger the better. */
+  /** Any piece that measures something between two ends, both included; a large one sooner than a small one. */
   readonly between: (fromNm: number, toNm: number) => Outcome | null;
 };

@@ -1,8 +1,8 @@
 /**
  * Checks an answer of the sizing against the design. What is stated of every
- * piece is worked out anew, apart from the search, and so is the claim that
- * nothing one repeat away is better, strand for strand. Laying out, girth and
- * costs share nothing with the solver. It says what is broken.
+ * piece is worked out anew, apart from the search, and so is the claim that no
+ * other choice is better, all strands together. Laying out, girth and costs share
+ * nothing with the solver. It says what is broken.
  *
  * What nested strands are fitted to comes from where they lie on a body, which
  * is proven by itself (tests/core/sizing/nest.test.ts) and taken as given here.
@@ -10,10 +10,10 @@
 import { nestingOf, type Nesting } from '../sizing/nest.ts';
 import type { Candidate, Sizing } from '../sizing/sizing.ts';
 import type { Design } from '../design/design.ts';
-import { allowed, checkStock, near, verifyCandidate, type Fault } from './candidate.ts';
+import { betterChoice } from './better.ts';
+import { allowed, near, verifyCandidate, type Fault } from './candidate.ts';
 import { checkLimits } from './limits.ts';
 import { offMm, worstOf } from './strand.ts';
-import { costOfCounts } from './parts.ts';
 
 /** A hundredth, in which answers are compared, mm. */
 const HUNDREDTH_MM = 0.01;
@@ -59,31 +59,6 @@ function checkStated(of: Case, candidate: Candidate): void {
   if (Math.abs(most - allows) > 1) hold(candidate.withinTolerance === most < allows, 'tolerance');
 }
 
-/** Excess over the tolerance in hundredths, then what the change costs. */
-function standing(of: Case, index: number, counts: readonly number[]): readonly [number, number] {
-  const { design, sizing, targetsMm } = of;
-  const error = hundredths(offMm(design, index, counts, sizing.fitted, targetsMm[index]!));
-  return [Math.max(0, error - hundredths(sizing.toleranceMm)), costOfCounts(design.strands[index]!, counts)];
-}
-
-/** Whether a repeat more or less of one section of a strand would be preferred, the other strands as they are. */
-function beatenNextDoor(of: Case, best: Candidate, index: number): boolean {
-  const { design, sizing } = of;
-  const strand = design.strands[index]!;
-  const counts = best.counts[index] ?? [];
-  const [excess, cost] = standing(of, index, counts);
-  return counts.some((count, section) =>
-    [count - 1, count + 1].some((other) => {
-      const next = counts.with(section, other);
-      const all = { counts: best.counts.with(index, next) };
-      if (!allowed(strand, next) || !checkStock(design, all, sizing.choice.quantity)) return false;
-      const [itsExcess, itsCost] = standing(of, index, next);
-      // A hundredth either way is rounding's, not the solver's.
-      return itsExcess < excess - 1 || (itsExcess === 0 && excess === 0 && itsCost < cost);
-    }),
-  );
-}
-
 /** A piece offered below or above has every strand on that side that isn't within tolerance. */
 function checkSide(of: Case, candidate: Candidate, side: -1 | 1): void {
   offsOf(of, candidate).forEach((off, index) => {
@@ -120,6 +95,14 @@ export function verifySizing(design: Design, sizing: Sizing): Fault[] {
   hold(near(leastMm - sizing.limits.leastAskedMm, allowanceMm), 'limits');
   hold(near(mostMm - sizing.limits.mostAskedMm, allowanceMm), 'limits');
   hold(checkLimits(design, sizing, nesting), 'limits');
+  const best = sizing.status === 'outside' ? sizing.nearest : sizing.best;
+  const whole = design.strands.every((strand, index) => allowed(strand, best.counts[index]));
+  const wanted = { ...sizing, targetsMm: of.targetsMm, pieces: sizing.choice.quantity };
+  // What isn't a choice of this design at all has been told above.
+  const better = whole ? betterChoice(design, best.counts, wanted) : null;
+  better?.forEach((counts, strand) => {
+    hold(counts.join() === best.counts[strand]!.join(), 'better', `strands.${strand}`);
+  });
   if (sizing.status === 'outside') {
     if (single) hold(sizing.side === 'below' || sizing.targetMm > leastMm, 'side');
     if (single) hold(sizing.side === 'above' || sizing.targetMm < mostMm, 'side');
@@ -127,13 +110,10 @@ export function verifySizing(design: Design, sizing: Sizing): Fault[] {
   }
   hold(sizing.status === 'fits' ? sizing.best.withinTolerance : !sizing.best.withinTolerance, 'tolerance');
   if (sizing.status === 'fits') hold(sizing.below === null && sizing.above === null, 'side');
-  const { below, above, best, chosen } = sizing;
+  const { below, above, chosen } = sizing;
   hold(chosen === ({ best, below, above }[sizing.choice.pick] ?? best) && sizing.proven, 'pick');
   if (below !== null) checkSide(of, below, -1);
   if (above !== null) checkSide(of, above, 1);
-  for (const index of design.strands.keys()) {
-    hold(!beatenNextDoor(of, best, index), 'better', `strands.${index}`);
-  }
   for (const other of [below, above]) {
     if (other !== null) hold(hundredths(other.errorMm) >= hundredths(best.errorMm), 'better');
   }

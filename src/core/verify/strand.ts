@@ -1,5 +1,5 @@
 /** One strand against what it is fitted to, measured by the verifier's own code. */
-import type { Fitted } from '../sizing/target.ts';
+import type { Fitted } from '../design/choice.ts';
 import type { Design } from '../design/design.ts';
 import { lengthOf } from './candidate.ts';
 import { girthByRelaxing } from './girth.ts';

@@ -138,15 +138,15 @@ describe('what ends the sizes of a piece', () => {
     expect(limitsOf(piece)).toMatchObject({ leastBinds: on(1, 'run'), mostBinds: on(1, 'run') });
   });
 
-  test('strands that share a stock: the others are counted at their fewest', () => {
+  test('strands that share a stock end where it doesn’t reach for all of them', () => {
     const piece = plain(
       [{ sections: [run('one', 'b6', [45, 40, 60])] }, { sections: [run('other', 'b6', [45, 42, 60])] }],
       { b6: 95 },
     );
-    // 95 − 42 for the one, 95 − 40 for the other.
+    // 47 for the one, 48 for the other.
     expect(limitsOf(piece)).toMatchObject({
       leastMm: ENDS_MM + 252,
-      mostMm: ENDS_MM + 318,
+      mostMm: ENDS_MM + 282,
       mostBinds: [],
       mostStock: ['b6'],
     });

@@ -3,37 +3,15 @@
  * where a time is not. A bound that holds less still finds the same answers,
  * but looks at more, and that shows here.
  */
-import { expect, test, vi } from 'vitest';
-import { boxSearch } from '#core/solver/boxSearch.ts';
-import { strandLimits } from '#core/solver/fit.ts';
-import { lengthSearch } from '#core/solver/lengthSearch.ts';
-import type { Measure } from '#core/solver/measure.ts';
+import { expect, test } from 'vitest';
 import { toNm } from '#core/solver/outcome.ts';
+import type { Measure } from '#core/solver/measure.ts';
 import type { Search } from '#core/solver/questions.ts';
+import { searchOf } from '#core/solver/search.ts';
 import { jobOf } from '#core/sizing/job.ts';
 import type { Design, PieceKind } from '#core/design/design.ts';
 import { focalBracelet, necklace, rules, stocked, tubeBracelet } from '../designs.ts';
 import { random, randomDesign } from '../random.ts';
-
-const looked = vi.hoisted(() => ({ judged: 0, weighed: 0 }));
-
-vi.mock('#core/solver/outcome.ts', async (original) => {
-  const outcome = await original<typeof import('#core/solver/outcome.ts')>();
-  const judge: typeof outcome.judge = (...given) => {
-    looked.judged += 1;
-    return outcome.judge(...given);
-  };
-  return { ...outcome, judge };
-});
-
-vi.mock('#core/solver/lengthTable.ts', async (original) => {
-  const table = await original<typeof import('#core/solver/lengthTable.ts')>();
-  const weightOf: typeof table.weightOf = (...given) => {
-    looked.weighed += 1;
-    return table.weightOf(...given);
-  };
-  return { ...table, weightOf };
-});
 
 /** Up to four sections that change, with up to ten repeats each. */
 const made = (seed: number, kind: PieceKind, sections = 4): Design =>
@@ -54,10 +32,10 @@ type Efforts = Readonly<Record<keyof typeof QUESTIONS, Effort>>;
 
 /** Efforts of each question, asked at 21 targets from the strand's smallest to its largest, evenly. */
 function effortsOf(search: Search, soFar: () => Effort): Efforts {
-  const limits = strandLimits(search);
-  if (limits === null) throw new Error('the strand must reach somewhere');
-  const leastNm = limits.least.span.lowNm;
-  const stepNm = (limits.most.span.highNm - leastNm) / 20;
+  const [least, most] = [search.nearest(0, 'above'), search.nearest(1e14, 'below')];
+  if (least === null || most === null) throw new Error('the strand must reach somewhere');
+  const leastNm = least.span.lowNm;
+  const stepNm = (most.span.highNm - leastNm) / 20;
   const askAll = (ask: (typeof QUESTIONS)[keyof typeof QUESTIONS]): Effort => {
     const [dear, cheap] = soFar();
     for (let at = 0; at <= 20; at += 1) ask(search, Math.round(leastNm + at * stepNm));
@@ -75,7 +53,7 @@ const tooMuch = (efforts: Efforts, most: Efforts): string[] =>
     return itsDear > MORE * dear || itsCheap > MORE * cheap ? [`${question}: ${itsDear}, ${itsCheap}`] : [];
   });
 
-test.each<[string, Design, Efforts]>([
+const CASES: readonly (readonly [string, Design, Efforts])[] = [
   [
     'a focal bracelet',
     focalBracelet,
@@ -87,7 +65,7 @@ test.each<[string, Design, Efforts]>([
     { within: [138, 911], below: [89, 974], above: [93, 944], between: [74, 453] },
   ],
   [
-    'counted beads',
+    'a bracelet of counted beads',
     stocked(focalBracelet, { six: 13 }),
     { within: [30, 1533], below: [52, 2137], above: [71, 2182], between: [15, 928] },
   ],
@@ -95,11 +73,6 @@ test.each<[string, Design, Efforts]>([
     'three sections',
     made(3, 'bracelet'),
     { within: [338, 3301], below: [195, 3716], above: [194, 3664], between: [153, 1466] },
-  ],
-  [
-    'lengths, by boxes',
-    made(4, 'necklace'),
-    { within: [12, 2118], below: [49, 2127], above: [62, 2118], between: [7, 475] },
   ],
   [
     'sharp parts',
@@ -112,12 +85,50 @@ test.each<[string, Design, Efforts]>([
     { within: [266, 1501], below: [103, 1048], above: [112, 1042], between: [92, 471] },
   ],
   [
-    'lengths of three sections, by boxes',
-    made(12, 'necklace'),
-    { within: [39, 530], below: [33, 904], above: [35, 864], between: [21, 216] },
+    'a pendant necklace',
+    necklace,
+    { within: [21, 0], below: [1036, 1556], above: [1024, 1256], between: [426, 397] },
   ],
-])('by boxes, how often a measure is asked for and how often a bound of it: %s', (_, design, most) => {
-  const { problem, measure } = jobOf(design, rules, 1).strand(0, []);
+  [
+    'lengths of two sections',
+    made(4, 'necklace'),
+    { within: [4044, 1887], below: [2343, 1834], above: [2374, 1504], between: [1015, 450] },
+  ],
+  [
+    'lengths of three sections',
+    made(12, 'necklace'),
+    { within: [21, 0], below: [537, 800], above: [528, 848], between: [190, 216] },
+  ],
+  [
+    'lengths of counted beads',
+    made(6, 'necklace', 5),
+    { within: [2518, 1264], below: [2454, 1886], above: [2385, 1507], between: [1091, 520] },
+  ],
+  [
+    'few counted beads',
+    made(13, 'necklace', 5),
+    { within: [182, 210], below: [484, 354], above: [484, 402], between: [273, 192] },
+  ],
+  [
+    'a change that costs nothing',
+    made(18, 'necklace', 5),
+    { within: [463, 465], below: [3647, 5546], above: [3644, 4570], between: [1096, 991] },
+  ],
+  [
+    'wide ranges',
+    made(14, 'necklace', 5),
+    { within: [21, 0], below: [4170, 6034], above: [4108, 5016], between: [1425, 1379] },
+  ],
+  [
+    'wide ranges of counted beads',
+    made(17, 'necklace', 5),
+    { within: [7200, 3524], below: [6074, 4646], above: [6025, 3813], between: [2077, 906] },
+  ],
+];
+
+test.each(CASES)('how often a measure is asked for, and how often a bound of it: %s', (_, design, most) => {
+  const { strands, shared } = jobOf(design, rules, 1).joint;
+  const { measure, within } = strands[0]!;
   let measured = 0;
   let bounded = 0;
   const counted =
@@ -126,7 +137,7 @@ test.each<[string, Design, Efforts]>([
       bounded += 1;
       return measuring(counts);
     };
-  const search = boxSearch(problem, {
+  const search = searchOf(within(shared).problem, {
     ...measure,
     of: (counts) => {
       measured += 1;
@@ -136,53 +147,5 @@ test.each<[string, Design, Efforts]>([
     most: counted(measure.most),
   });
   const efforts = effortsOf(search, () => [measured, bounded]);
-  expect(tooMuch(efforts, most)).toEqual([]);
-});
-
-test.each<[string, Design, Efforts]>([
-  [
-    'a pendant necklace',
-    necklace,
-    { within: [990, 0], below: [21, 425], above: [21, 451], between: [5, 105] },
-  ],
-  [
-    'three sections',
-    made(3, 'necklace', 5),
-    { within: [297, 0], below: [21, 292], above: [21, 322], between: [6, 101] },
-  ],
-  [
-    'two sections',
-    made(5, 'necklace', 5),
-    { within: [290, 0], below: [21, 172], above: [21, 227], between: [6, 59] },
-  ],
-  [
-    'counted beads',
-    made(6, 'necklace', 5),
-    { within: [6, 138], below: [21, 437], above: [21, 415], between: [5, 83] },
-  ],
-  [
-    'few counted beads',
-    made(13, 'necklace', 5),
-    { within: [22, 369], below: [15, 135], above: [15, 993], between: [21, 312] },
-  ],
-  [
-    'a change that costs nothing',
-    made(18, 'necklace', 5),
-    { within: [21, 442], below: [21, 394], above: [21, 422], between: [13, 269] },
-  ],
-  [
-    'wide ranges',
-    made(14, 'necklace', 5),
-    { within: [2760, 0], below: [21, 1406], above: [21, 1412], between: [5, 286] },
-  ],
-  [
-    'wide ranges of counted beads',
-    made(17, 'necklace', 5),
-    { within: [11, 249], below: [21, 649], above: [21, 642], between: [11, 238] },
-  ],
-])('by lengths, how many pieces are judged and how many choices weighed: %s', (_, design, most) => {
-  const { problem, measure } = jobOf(design, rules, 1).strand(0, []);
-  const search = lengthSearch(problem, measure, measure.eachNm!);
-  const efforts = effortsOf(search, () => [looked.judged, looked.weighed]);
   expect(tooMuch(efforts, most)).toEqual([]);
 });

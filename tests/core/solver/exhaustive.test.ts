@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
-import { fitStrand, strandLimits } from '#core/solver/fit.ts';
+import { fitJointly } from '#core/solver/fit.ts';
+import { jointLimits } from '#core/solver/limits.ts';
 import { toNm } from '#core/solver/outcome.ts';
 import { jobOf } from '#core/sizing/job.ts';
-import type { Fitted } from '#core/sizing/target.ts';
+import type { Fitted } from '#core/design/choice.ts';
 import { bestOf, nearestOf, tryAll } from '#tests/judges/exhaustive.ts';
 import { rules } from '../designs.ts';
 import { random, randomDesign } from '../random.ts';
@@ -15,33 +16,26 @@ function compare(seed: number, fitted: Fitted): number {
   const design = randomDesign(of, fitted === 'length' ? 'necklace' : 'bracelet', { sections: 3, repeats: 5 });
   const all = tryAll(design, fitted);
   const toleranceMm = of.pick([0, 0.5, 1.5, 3]);
-  const job = jobOf(design, rules, 1);
-  const { problem, search } = job.strand(0, []);
-  const limits = strandLimits(search);
+  const { joint } = jobOf(design, rules, 1);
+  const limits = jointLimits(joint, (_, nm) => nm);
   if (all.length === 0) {
     expect(limits).toBeNull();
     return 0;
   }
   const leastMm = Math.min(...all.map((tried) => tried.leastMm));
   const mostMm = Math.max(...all.map((tried) => tried.mostMm));
-  expect(limits!.least.span.lowNm).toBeCloseTo(toNm(leastMm), -4);
-  expect(limits!.most.span.highNm).toBeCloseTo(toNm(mostMm), -4);
+  expect(limits!.least.firstNm).toBeCloseTo(toNm(leastMm), -4);
+  expect(limits!.most.firstNm).toBeCloseTo(toNm(mostMm), -4);
   for (let round = 0; round < 4; round += 1) {
     const targetMm = Math.round((leastMm - 5 + of.next() * (mostMm - leastMm + 10)) * 100) / 100;
-    const fit = fitStrand(
-      problem,
-      search,
-      { targetNm: toNm(targetMm), toleranceNm: toNm(toleranceMm) },
-      limits!,
-    );
+    const fit = fitJointly(joint, [{ targetNm: toNm(targetMm), toleranceNm: toNm(toleranceMm) }])!;
     const best = bestOf(design, all, targetMm, toleranceMm)!;
-    const found = fit.status === 'outside' ? fit.nearest : fit.best;
-    expect(found.counts, `seed ${seed} target ${targetMm}`).toEqual(best.counts);
+    expect(fit.best[0]!.counts, `seed ${seed} target ${targetMm}`).toEqual(best.counts);
     if (fit.status !== 'near') continue;
-    expect(fit.below?.counts, `seed ${seed} below`).toEqual(
+    expect(fit.below[0]!.counts, `seed ${seed} below`).toEqual(
       nearestOf(design, all, targetMm, 'below')?.counts,
     );
-    expect(fit.above?.counts, `seed ${seed} above`).toEqual(
+    expect(fit.above[0]!.counts, `seed ${seed} above`).toEqual(
       nearestOf(design, all, targetMm, 'above')?.counts,
     );
   }

@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import { explain, type Evidence } from '#core/solver/explain.ts';
 import type { Measure } from '#core/solver/measure.ts';
 import { toMm, toNm } from '#core/solver/outcome.ts';
-import { measureOf } from '#core/sizing/job.ts';
-import type { Fitted } from '#core/sizing/target.ts';
+import { measureOf } from '#core/solver/measureOf.ts';
+import type { Fitted } from '#core/design/choice.ts';
 import { random, randomDesign } from '../random.ts';
 
 const MOST = 6;

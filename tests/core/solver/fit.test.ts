@@ -2,8 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { boxSearch, MOST_BOXES } from '#core/solver/boxSearch.ts';
 import { fewChanges } from '#core/solver/fewChanges.ts';
-import { fitStrand, strandLimits } from '#core/solver/fit.ts';
-import { lengthSearch } from '#core/solver/lengthSearch.ts';
+import { fitJointly } from '#core/solver/fit.ts';
+import { loneStrand } from '#core/solver/jointProblem.ts';
+import { jointLimits } from '#core/solver/limits.ts';
+import type { Search } from '#core/solver/questions.ts';
+import { searchOf } from '#core/solver/search.ts';
 import { sumMeasure, type Measure } from '#core/solver/measure.ts';
 import type { FitProblem, FitSection } from '#core/solver/problem.ts';
 import { TooLarge } from '#core/solver/tooLarge.ts';
@@ -18,63 +21,74 @@ const problemOf = (
 });
 
 const byLength = (problem: FitProblem, eachNm: readonly number[], chainNm = 0) =>
-  lengthSearch(problem, sumMeasure(eachNm, 0, chainNm), eachNm);
+  loneStrand(problem, sumMeasure(eachNm, 0, chainNm));
+
+const SAME = (_: number, nm: number): number => nm;
 
 const MM = 1_000_000;
 
 describe('a fit of one strand', () => {
   /** None to three of 4 mm, and a chain of 1 mm: 0 to 1, 4 to 5, 8 to 9, 12 to 13 mm. */
   const problem = problemOf([{}]);
-  const search = byLength(problem, [4 * MM], MM);
-  const limits = strandLimits(search)!;
-  const fit = (mm: number, toleranceMm: number) =>
-    fitStrand(problem, search, { targetNm: mm * MM, toleranceNm: toleranceMm * MM }, limits);
+  const joint = byLength(problem, [4 * MM], MM);
+  const fit = (mm: number, toleranceMm: number, of = joint) =>
+    fitJointly(of, [{ targetNm: mm * MM, toleranceNm: toleranceMm * MM }]);
 
   test('knows its smallest and its largest piece, if the stock leaves any', () => {
-    expect(limits).toMatchObject({ least: { counts: [0] }, most: { counts: [3] } });
+    expect(jointLimits(joint, SAME)).toMatchObject({
+      least: { firstNm: 0, strands: [0], outcomes: [{ counts: [0] }] },
+      most: { firstNm: 13 * MM, strands: [0], outcomes: [{ counts: [3] }] },
+    });
     const short = problemOf([{ fewest: 1, takes: [2] }], [{ component: 'a', left: 1 }]);
-    expect(strandLimits(byLength(short, [4 * MM]))).toBeNull();
+    expect(jointLimits(byLength(short, [4 * MM]), SAME)).toBeNull();
+    expect(fit(4, 1, byLength(short, [4 * MM]))).toBeNull();
   });
 
   test('fits within tolerance, near a limit as well', () => {
-    expect(fit(4.5, 0)).toMatchObject({ status: 'fits', best: { counts: [1], error: 0, excess: 0 } });
-    expect(fit(5.5, 0.5)).toMatchObject({ status: 'fits', best: { counts: [1], error: 50, excess: 0 } });
-    expect(fit(-0.5, 0.5)).toMatchObject({ status: 'fits', best: { counts: [0] } });
-    expect(fit(13.5, 0.5)).toMatchObject({ status: 'fits', best: { counts: [3] } });
+    expect(fit(4.5, 0)).toMatchObject({ status: 'fits', best: [{ counts: [1], error: 0, excess: 0 }] });
+    expect(fit(5.5, 0.5)).toMatchObject({ status: 'fits', best: [{ counts: [1], error: 50, excess: 0 }] });
+    expect(fit(-0.5, 0.5)).toMatchObject({ status: 'fits', best: [{ counts: [0] }] });
+    expect(fit(13.5, 0.5)).toMatchObject({ status: 'fits', best: [{ counts: [3] }] });
   });
 
   test('outside tells the side and the limit', () => {
-    expect(fit(-1, 0.5)).toEqual({ status: 'outside', side: 'below', nearest: limits.least });
-    expect(fit(14, 0.5)).toEqual({ status: 'outside', side: 'above', nearest: limits.most });
+    expect(fit(-1, 0.5)).toMatchObject({
+      status: 'outside',
+      side: 'below',
+      best: [{ counts: [0], excess: 50 }],
+    });
+    expect(fit(14, 0.5)).toMatchObject({
+      status: 'outside',
+      side: 'above',
+      best: [{ counts: [3], excess: 50 }],
+    });
   });
 
   test('between two pieces it tells both, judged by the tolerance asked for, and prefers the nearer', () => {
     expect(fit(6, 0.2)).toMatchObject({
       status: 'near',
-      best: { counts: [1], error: 100, excess: 80 },
-      below: { counts: [1], error: 100, excess: 80 },
-      above: { counts: [2], error: 200, excess: 180 },
+      best: [{ counts: [1], error: 100, excess: 80 }],
+      below: [{ counts: [1], error: 100, excess: 80 }],
+      above: [{ counts: [2], error: 200, excess: 180 }],
     });
     expect(fit(7, 0.2)).toMatchObject({
       status: 'near',
-      best: { counts: [2], error: 100, excess: 80 },
-      below: { counts: [1], error: 200, excess: 180 },
+      best: [{ counts: [2], error: 100, excess: 80 }],
+      below: [{ counts: [1], error: 200, excess: 180 }],
     });
     // As near, the one that changes less.
-    expect(fit(10.5, 0.2)).toMatchObject({ status: 'near', best: { counts: [2] }, above: { counts: [3] } });
-    const other = problemOf([{ usual: 3 }]);
-    const found = fitStrand(
-      other,
-      byLength(other, [4 * MM], MM),
-      { targetNm: 10.5 * MM, toleranceNm: 0 },
-      limits,
-    );
-    expect(found).toMatchObject({ status: 'near', best: { counts: [3] }, below: { counts: [2] } });
+    expect(fit(10.5, 0.2)).toMatchObject({
+      status: 'near',
+      best: [{ counts: [2] }],
+      above: [{ counts: [3] }],
+    });
+    const found = fit(10.5, 0, byLength(problemOf([{ usual: 3 }]), [4 * MM], MM));
+    expect(found).toMatchObject({ status: 'near', best: [{ counts: [3] }], below: [{ counts: [2] }] });
   });
 });
 
 describe('where little changes', () => {
-  const usual = { lowNm: 0, highNm: 0 };
+  const usual = () => ({ lowNm: 0, highNm: 0 });
   const few = (problem: FitProblem, eachNm: readonly number[], targetNm: number, toleranceNm = 0) =>
     fewChanges(problem, eachNm, usual, { targetNm, toleranceNm });
 
@@ -140,7 +154,7 @@ describe('a search that would not end is refused, whatever it is asked', () => {
    * Sixteen sections alike but for what they take: half of one component, half
    * of another. There is enough of either for any length, and not of both.
    */
-  const torn = (): ReturnType<typeof boxSearch> => {
+  const torn = (): Search => {
     const sections = Array.from({ length: 16 }, (_, at) => ({
       usual: 0,
       most: 9,
@@ -150,27 +164,22 @@ describe('a search that would not end is refused, whatever it is asked', () => {
       { component: 'a', left: 35 },
       { component: 'b', left: 35 },
     ];
-    return byLength(
-      problemOf(sections, stock),
-      sections.map(() => 4 * MM),
-    );
+    const eachNm = sections.map(() => 4 * MM);
+    return searchOf(problemOf(sections, stock), sumMeasure(eachNm, 0, 0));
   };
 
-  test('by lengths', () => {
+  test('where two stocks hold a sum back together', () => {
     expect(() => torn().within({ targetNm: 284 * MM, toleranceNm: 0 })).toThrow(TooLarge);
-    expect(() => torn().nearest(300 * MM, 'below')).toThrow(TooLarge);
-    expect(() => torn().nearest(284 * MM, 'above')).toThrow(TooLarge);
     expect(() => torn().between(284 * MM, 284 * MM)).toThrow(TooLarge);
-    expect(torn().within({ targetNm: 280 * MM, toleranceNm: 0 })).toMatchObject({ cost: 70 });
   });
 
-  test('more counted components than there is room to table are met as well', () => {
+  test('many counted components of one section are met', () => {
     const takes = [1, 2, 3, 4, 5];
     const wide = problemOf(
       [{ usual: 0, most: 300_000, takes, cost: 1 }],
       takes.map((each) => ({ component: `c${each}`, left: each === 5 ? 50_000 : 2_000_000 })),
     );
-    const search = byLength(wide, [MM / 100]);
+    const search = searchOf(wide, sumMeasure([MM / 100], 0, 0));
     const within = (mm: number) => search.within({ targetNm: mm * MM, toleranceNm: 0 });
     expect(within(100)).toMatchObject({ counts: [10_000] });
     expect(within(100.01)).toBeNull();

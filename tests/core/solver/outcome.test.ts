@@ -9,7 +9,8 @@ import {
   toNm,
   type Outcome,
 } from '#core/solver/outcome.ts';
-import { fewestCounts, fitProblem, stockLeft, takenByRepeat, type FitProblem } from '#core/solver/problem.ts';
+import { stockForSections } from '#core/solver/jointProblem.ts';
+import { fewestCounts, fitProblem, takenByRepeat, type FitProblem } from '#core/solver/problem.ts';
 import { design, focalBracelet, section, strand, ball } from '../designs.ts';
 
 const two = [
@@ -87,9 +88,12 @@ describe('what may change of a strand', () => {
       [strand('s', sections)],
       [{ ...ball('a', 5), stock: 11 }, ball('b', 3)],
     );
-    expect([...stockLeft(stocked, new Map([['a', 2]]), 3)]).toEqual([['a', 1]]);
-    expect([...stockLeft(stocked, new Map(), 1)]).toEqual([['a', 11]]);
-    expect([...stockLeft(focalBracelet, new Map(), 1)]).toEqual([]);
+    expect([...stockForSections(stocked, 3)]).toEqual([['a', 3]]);
+    expect([...stockForSections(stocked, 1)]).toEqual([['a', 11]]);
+    expect([...stockForSections(focalBracelet, 1)]).toEqual([]);
+    // Two covers close its ends.
+    const covers = { ...stocked.components, cover: { ...stocked.components['cover']!, stock: 9 } };
+    expect(stockForSections({ ...stocked, components: covers }, 3).get('cover')).toBe(1);
   });
 });
 
