@@ -18,7 +18,7 @@ export const layers = {
     why: 'draw turns a strand into SVG text, alike in build, island, bench and print.',
   },
   order: {
-    may: ['core', 'words', 'zod'],
+    may: ['core', 'words'],
     why: 'order is the document both sides speak; neither the shop nor the bench belongs in it.',
   },
   catalogue: {

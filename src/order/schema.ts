@@ -1,81 +1,74 @@
-/**
- * The order document in zod, from which the published JSON Schema is made, and
- * against which the tests hold `check.ts`. Documents from outside are checked by
- * `check.ts` alone, at the desk as in the browser: it is total, where zod 4.6
- * throws at an object with a `length` of its own in a text's place.
- */
-import { z } from 'zod';
-import { LANGS } from '#words/lang.ts';
-import { CURRENCY, EMAIL, ID, INSTANT, isInstant, KEY, LINE, NAME, NOTE } from './check.ts';
-import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
-import { CAPS, FORMAT, VERSION } from './document.ts';
-import { isNumber } from './number.ts';
+/** The JSON Schema of an order document, made of the table that `check.ts` reads too. */
+import { INSTANT, orderFields } from './fields.ts';
 
-const id = z.string().min(1).max(CAPS.id).regex(ID);
-const mm = z.number().min(0).max(CAPS.mm);
 const NUMBER = /^[2-9CDFGHJKMNPRTVWXY]{3}(-[2-9CDFGHJKMNPRTVWXY]{3}){2}$/;
 
-const shown = z.strictObject({
-  lengthMm: mm.meta({ description: 'Finished length of the piece shown, mm.' }),
-  insideGirthMm: mm.meta({ description: 'Girth of the largest cylinder it passes round, mm.' }),
-  counts: z
-    .array(z.array(z.int().min(0).max(CAPS.repeats)).min(1).max(CAPS.sections))
-    .min(1)
-    .max(CAPS.strands)
-    .meta({ description: "Repeats of each section of each strand, in the design's own order." }),
-  priceMinor: z.int().min(0).max(CAPS.minor).meta({ description: 'Price of one piece, minor units.' }),
-  currency: z.string().length(3).regex(CURRENCY).meta({ description: 'ISO 4217 code.' }),
-});
+type Schema = Readonly<Record<string, unknown>>;
 
-const measure = z.strictObject({
-  of: z.enum(MEASURES).meta({ description: 'Girth of a wrist, ankle or neck, or a finished length.' }),
-  text: z.string().max(CAPS.text).regex(LINE).meta({ description: 'As the buyer wrote it.' }),
-  mm: z.number().min(1).max(CAPS.mm),
-});
+/** What the table doesn't say of a field, by its path: its description, or as much of a test as a pattern can say. */
+const MORE: Readonly<Record<string, Schema>> = {
+  number: {
+    pattern: NUMBER.source,
+    description: 'Order number; its last character checks the others (ISO/IEC 7064 MOD 37,36).',
+  },
+  placedAt: { pattern: INSTANT.source, description: 'ISO 8601, UTC, whole seconds.' },
+  'measure.of': { description: 'Girth of a wrist, ankle or neck, or a finished length.' },
+  'measure.text': { description: 'As the buyer wrote it.' },
+  hand: { description: 'The hand that works the clasp.' },
+  pick: { description: 'Which piece where none meets the tolerance: the one below, above or nearest.' },
+  choices: { description: 'Anything else a shop lets the buyer choose.' },
+  'shown.lengthMm': { description: 'Finished length of the piece shown, mm.' },
+  'shown.insideGirthMm': { description: 'Girth of the largest cylinder it passes round, mm.' },
+  'shown.counts': { description: "Repeats of each section of each strand, in the design's own order." },
+  'shown.priceMinor': { description: 'Price of one piece, minor units.' },
+  'shown.currency': { description: 'ISO 4217 code.' },
+};
 
-const buyer = z.strictObject({
-  name: z.string().min(1).max(CAPS.name).regex(NAME),
-  email: z.string().min(3).max(CAPS.email).regex(EMAIL),
-  note: z.string().max(CAPS.note).regex(NOTE),
-});
+/** Makes the schema of a field that stands at a path. */
+type At = (path: string) => Schema;
 
-const choices = z
-  .record(z.string().min(1).max(CAPS.choiceKey).regex(KEY), z.string().max(CAPS.choiceValue).regex(LINE))
-  .refine((value) => Object.keys(value).length <= CAPS.choices)
-  .meta({ description: 'Anything else a shop lets the buyer choose.', maxProperties: CAPS.choices });
+const ofNumber =
+  (type: 'number' | 'integer') =>
+  (minimum: number, maximum: number): At =>
+  () => ({ type, minimum, maximum });
 
-export const orderSchema = z.strictObject({
-  format: z.literal(FORMAT),
-  version: z.literal(VERSION),
-  number: z
-    .string()
-    .regex(NUMBER)
-    .refine(isNumber)
-    .meta({ description: 'Order number; its last character checks the others (ISO/IEC 7064 MOD 37,36).' }),
-  placedAt: z
-    .string()
-    .regex(INSTANT)
-    .refine(isInstant)
-    .meta({ description: 'ISO 8601, UTC, whole seconds.' }),
-  lang: z.enum(LANGS),
-  piece: z.strictObject({ id, revision: id }),
-  measure,
-  sit: z.enum(SITS),
-  hand: z.enum(HANDS).meta({ description: 'The hand that works the clasp.' }),
-  pick: z
-    .enum(PICKS)
-    .meta({ description: 'Which piece where none meets the tolerance: the one below, above or nearest.' }),
-  quantity: z.int().min(1).max(CAPS.quantity),
-  choices,
-  buyer,
-  shown,
+const order = orderFields<At>({
+  text: (least, maxLength, pattern) => () => ({
+    type: 'string',
+    ...(least > 0 && { minLength: least }),
+    ...{ maxLength, pattern: pattern.source },
+  }),
+  number: ofNumber('number'),
+  whole: ofNumber('integer'),
+  oneOf: (values) => () => ({
+    type: typeof values[0],
+    ...(values.length === 1 ? { const: values[0] } : { enum: values }),
+  }),
+  list: (maxItems, each) => (path) => ({ type: 'array', minItems: 1, maxItems, items: each(path) }),
+  map: (maxProperties, key, each) => (path) => ({
+    ...{ type: 'object', maxProperties, propertyNames: key(path), additionalProperties: each(path) },
+  }),
+  fields: (fields) => (at) => {
+    const properties = Object.entries(fields).map(([key, field]) => {
+      const path = at === '' ? key : `${at}.${key}`;
+      return [key, { ...field(path), ...MORE[path] }] as const;
+    });
+    return {
+      type: 'object',
+      properties: Object.fromEntries(properties),
+      required: Object.keys(fields),
+      additionalProperties: false,
+    };
+  },
+  test: () => () => ({ type: 'string' }),
 });
 
 /** The JSON Schema (2020-12) of version 1, as `public/schema/order-1.json` publishes it. */
-export function orderJsonSchema(): Record<string, unknown> {
+export function orderJsonSchema(): Schema {
   return {
     $id: 'claspwise-order-1',
     title: 'Order, version 1',
-    ...z.toJSONSchema(orderSchema, { target: 'draft-2020-12' }),
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    ...order(''),
   };
 }

@@ -1,6 +1,6 @@
 /** Order documents for tests: one plain sample, and random ones up to every cap. */
 import fc from 'fast-check';
-import { isInstant, EMAIL, NAME } from '#order/check.ts';
+import { isInstant, EMAIL, NAME } from '#order/fields.ts';
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
 import { CAPS, FORMAT, VERSION } from '#order/document.ts';
 import type { OrderDocument } from '#order/document.ts';

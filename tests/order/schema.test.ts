@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkOrder } from '#order/check.ts';
 import { readDocument } from '#order/migrate.ts';
-import { orderJsonSchema, orderSchema } from '#order/schema.ts';
+import { orderJsonSchema } from '#order/schema.ts';
 import { decode } from '#order/text.ts';
 import { mutateDocument, mutateText, seeded } from './mutate.ts';
 import { anyOrder, sample } from './orders.ts';
@@ -15,12 +15,14 @@ const published: unknown = JSON.parse(readFileSync('public/schema/order-1.json',
 const ajv = new Ajv2020({ strict: false, allErrors: false });
 const byJsonSchema = ajv.compile(published as object);
 
-describe('the two checks of a document', () => {
-  it('both take every legal document, and so does the published JSON Schema', () => {
+/** What a JSON Schema can't say: that a check character is right and a day exists; and it counts code points. */
+const BEYOND_SCHEMA = /^(number|placedAt|measure\.text|buyer\.(name|email|note)|choices)$/;
+
+describe('the check of a document and its published JSON Schema', () => {
+  it('both take every legal document', () => {
     fc.assert(
       fc.property(anyOrder, (order) => {
         expect(checkOrder(order)).toBe(null);
-        expect(orderSchema.safeParse(order).error).toBe(undefined);
         expect(byJsonSchema(order)).toBe(true);
       }),
     );
@@ -32,14 +34,11 @@ describe('the two checks of a document', () => {
     for (let mutant = 0; mutant < MUTANTS; mutant += 1) {
       const value = mutateDocument(sample, random);
       const wrong = checkOrder(value);
-      const byZod = zodTakes(value);
-      if (wrong === null && byZod === null) throw new Error(`zod refuses ${JSON.stringify(value)}`);
-      // zod leaves out a record's `__proto__`; what it hands on is then an order.
-      if (wrong !== null && byZod !== null && checkOrder(byZod) !== null) {
-        throw new Error(`zod takes ${wrong}: ${JSON.stringify(value)}`);
+      const bySchema = byJsonSchema(value);
+      if (wrong === null && !bySchema) throw new Error(`schema refuses ${JSON.stringify(value)}`);
+      if (wrong !== null && bySchema && !BEYOND_SCHEMA.test(wrong)) {
+        throw new Error(`schema takes ${wrong}: ${JSON.stringify(value)}`);
       }
-      // JSON Schema counts code points and can't reckon a check character, so it may take more, never less.
-      if (wrong === null && !byJsonSchema(value)) throw new Error(`schema refuses ${JSON.stringify(value)}`);
       const read = readDocument(JSON.parse(JSON.stringify(value) ?? 'null'));
       if (!read.ok) expect(read.problem.code).toMatch(/^[a-z-]+$/);
       if (wrong !== null) refused += 1;
@@ -77,7 +76,7 @@ describe('the two checks of a document', () => {
 });
 
 describe('the published JSON Schema', () => {
-  it('is the one made from the zod schema', () => {
+  it('is the one made of the table that is checked by', () => {
     expect(published).toEqual(JSON.parse(JSON.stringify(orderJsonSchema())));
   });
 });
@@ -115,13 +114,3 @@ describe('a document of another age', () => {
     expect(readDocument(value)).toEqual({ ok: false, problem });
   });
 });
-
-/** What zod makes of a value, null where it refuses or, for an object in a text's place with a hostile `length`, throws. */
-function zodTakes(value: unknown): unknown {
-  try {
-    return orderSchema.safeParse(value).data ?? null;
-  } catch (error) {
-    expect(error).toBeInstanceOf(TypeError);
-    return null;
-  }
-}

@@ -35,10 +35,9 @@ function blockLines(block: readonly Step[], say: (step: Step) => string): StepLi
     own.set(keyOf(step, own), step);
     byStrand.set(strand, own);
   }
-  const longest =
-    [...byStrand.values()].sort((one, other) => other.size - one.size)[0] ?? new Map<string, Step>();
+  const longest = [...byStrand.values()].sort((one, other) => other.size - one.size)[0] ?? new Map();
   const keys = new Set([...longest.keys(), ...[...byStrand.values()].flatMap((own) => [...own.keys()])]);
-  return [...keys].map((key) => lineOf(key, byStrand, say));
+  return [...keys].map((key) => lineOf(key as string, byStrand, say));
 }
 
 /** The same step twice on one strand, once an end, is two lines. */

@@ -3,7 +3,7 @@ import type { BodyWords, SizingWords } from '#words/words.ts';
 import type { Format } from '#words/format.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import { Choices } from '../controls/Choices.tsx';
-import { WEARERS, type WearerField, type WearerForm, type WearerProblem } from './model/wearerForm.ts';
+import type { WearerField, WearerForm, WearerProblem } from './model/wearerForm.ts';
 
 export type WearerFieldsProps = {
   readonly words: BodyWords;
@@ -17,6 +17,7 @@ export type WearerFieldsProps = {
 
 export function WearerFields(props: WearerFieldsProps) {
   const { words, id, form, onChange } = props;
+  const who = Object.entries(words.who) as [WearerForm['who'], string][];
   const fields: readonly WearerField[] = form.who === 'child' ? ['age', 'neck'] : ['neck', 'height'];
   return (
     <div class="chart-wearer">
@@ -24,7 +25,7 @@ export function WearerFields(props: WearerFieldsProps) {
         name={`${id}-who`}
         legend={words.whoLegend}
         value={form.who}
-        options={WEARERS.map((who) => ({ value: who, label: words.who[who] }))}
+        options={who.map(([value, label]) => ({ value, label }))}
         onChange={(value) => onChange({ ...form, who: value })}
       />
       <div class="chart-fields">

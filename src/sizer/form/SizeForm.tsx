@@ -1,8 +1,9 @@
 /** All that a buyer says: what she goes by, the measure, how it should sit, and her clasp hand. */
-import { HANDS, MEASURES_OF_KIND, SITS } from '#core/design/choice.ts';
+import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import type { ComponentChildren } from 'preact';
 import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { Format } from '#words/format.ts';
+import { type SizerState } from '../model/sizerState.ts';
 import { Choices } from '../controls/Choices.tsx';
 import { Measure, type MeasureProps } from './Measure.tsx';
 
@@ -18,6 +19,8 @@ export function SizeForm({ piece, built, words, handle, id, lang, format, advice
   const { state, dispatch } = handle;
   const { kind } = piece.design;
   const measures = MEASURES_OF_KIND[kind];
+  const sits = Object.entries(words.sits) as [SizerState['sit'], string][];
+  const hands = Object.entries(words.hands) as [SizerState['hand'], string][];
   return (
     <div class="sizer-size">
       {measures.length > 1 && (
@@ -37,7 +40,7 @@ export function SizeForm({ piece, built, words, handle, id, lang, format, advice
             name={`${id}-sit`}
             legend={words.sitLegend}
             value={state.sit}
-            options={SITS.map((sit) => ({ value: sit, label: words.sits[sit] }))}
+            options={sits.map(([value, label]) => ({ value, label }))}
             onChange={(sit) => dispatch({ type: 'sit', sit })}
           />
           <p class="sizer-hint">
@@ -51,7 +54,7 @@ export function SizeForm({ piece, built, words, handle, id, lang, format, advice
           name={`${id}-hand`}
           legend={words.handLegend}
           value={state.hand}
-          options={HANDS.map((hand) => ({ value: hand, label: words.hands[hand] }))}
+          options={hands.map(([value, label]) => ({ value, label }))}
           onChange={(hand) => dispatch({ type: 'hand', hand })}
         />
         {advice !== null && <p class="sizer-hint">{words.handReasons[advice.reason](advice.hand)}</p>}

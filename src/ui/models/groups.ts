@@ -62,11 +62,10 @@ function collect(pieces: readonly Piece[]): Readonly<Record<By, ReadonlyMap<stri
 
 function namer(by: By, { components, germanNames }: Catalogue, lang: Lang): (key: string) => Named {
   const { list, kindsMany } = pageWords(lang);
-  const kinds: Readonly<Record<string, string>> = kindsMany;
   const named = (key: string, name: string, title: string): Named => ({ key, name, title });
   return (key) => {
     if (by === 'kinds') {
-      const name = kinds[key] ?? key;
+      const name = kindsMany[key as keyof typeof kindsMany];
       return named(key, name, list.kind(name));
     }
     if (by === 'materials') {

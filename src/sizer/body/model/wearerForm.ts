@@ -4,9 +4,7 @@ import type { Sex } from '#core/body/neckBase.ts';
 import { parseLength, type LengthProblem } from '#core/units/length.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 
-/** In the order in which they are asked. */
-export const WEARERS = ['unstated', 'female', 'male', 'child'] as const;
-export type Who = (typeof WEARERS)[number];
+export type Who = 'unstated' | 'female' | 'male' | 'child';
 
 export type WearerForm = {
   readonly who: Who;

@@ -1,5 +1,5 @@
 /** The order form: what the buyer fills in, and what is wrong with it. */
-import { EMAIL, NAME } from '#order/check.ts';
+import { EMAIL, NAME } from '#order/fields.ts';
 import { CAPS } from '#order/document.ts';
 import type { FormProblem } from '#words/orderFacts.ts';
 

@@ -1,0 +1,74 @@
+/**
+ * What each field of an order document may hold, said once. `check.ts` reads it
+ * as a check, small enough for the buyer's browser, and `schema.ts` as the
+ * published JSON Schema.
+ */
+import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
+import { LANGS } from '#words/lang.ts';
+import { CAPS, FORMAT, VERSION, type OrderDocument } from './document.ts';
+import { isNumber } from './number.ts';
+
+/** One way to read the table: what each kind of field becomes. Lengths are in UTF-16 units; lists have an entry at least. */
+export type Reading<Field> = {
+  readonly text: (least: number, most: number, pattern: RegExp) => Field;
+  readonly number: (least: number, most: number) => Field;
+  readonly whole: (least: number, most: number) => Field;
+  readonly oneOf: (values: readonly (string | number)[]) => Field;
+  readonly list: (most: number, each: Field) => Field;
+  readonly map: (most: number, key: Field, each: Field) => Field;
+  readonly fields: (fields: Readonly<Record<string, Field>>) => Field;
+  /** A text of which more is asked than a table can say. */
+  readonly test: (test: (value: unknown) => boolean) => Field;
+};
+
+/** Instants of the years 2000 to 2999, whole seconds, UTC. */
+export const INSTANT = /^2\d{3}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3])(:[0-5]\d){2}Z$/;
+/** One @, a dot after it, no spaces, brackets, quotes, controls: enough to write to, and nothing that can break a mail header. */
+export const EMAIL = /^[^\s@<>()[\]\\,;:"\p{C}]+@[^\s@<>()[\]\\,;:"\p{C}.]+(\.[^\s@<>()[\]\\,;:"\p{C}.]+)+$/u;
+const ID = /^[a-z0-9][a-z0-9-]*$/;
+/** A choice's name starts with a letter: objects keep such names in their order. */
+const KEY = /^[a-z][a-z0-9-]*$/;
+const CURRENCY = /^[A-Z]{3}$/;
+/** One line of text: no control characters, no half of a surrogate pair. */
+const LINE = /^[^\p{Cc}\p{Cs}]*$/u;
+/** A name has something to see in it. */
+export const NAME = /^[^\p{Cc}\p{Cs}]*[\p{L}\p{N}][^\p{Cc}\p{Cs}]*$/u;
+/** Of the control characters only line breaks and tabs have a place in a note. */
+const NOTE = /^(?:[^\p{Cc}\p{Cs}]|\n|\t)*$/u;
+
+/** A day that exists: February has no 30th. */
+export function isInstant(value: unknown): boolean {
+  if (typeof value !== 'string' || !INSTANT.test(value)) return false;
+  return new Date(Date.parse(value)).toISOString().slice(0, 19) + 'Z' === value;
+}
+
+/** The table, read one way. */
+export function orderFields<Field>(reading: Reading<Field>): Field {
+  const { text, number, whole, oneOf, list, map, fields, test } = reading;
+  return fields({
+    format: oneOf([FORMAT]),
+    version: oneOf([VERSION]),
+    number: test(isNumber),
+    placedAt: test(isInstant),
+    lang: oneOf(LANGS),
+    piece: fields({ id: text(1, CAPS.id, ID), revision: text(1, CAPS.id, ID) }),
+    measure: fields({ of: oneOf(MEASURES), text: text(0, CAPS.text, LINE), mm: number(1, CAPS.mm) }),
+    sit: oneOf(SITS),
+    hand: oneOf(HANDS),
+    pick: oneOf(PICKS),
+    quantity: whole(1, CAPS.quantity),
+    choices: map(CAPS.choices, text(1, CAPS.choiceKey, KEY), text(0, CAPS.choiceValue, LINE)),
+    buyer: fields({
+      name: text(1, CAPS.name, NAME),
+      email: text(3, CAPS.email, EMAIL),
+      note: text(0, CAPS.note, NOTE),
+    }),
+    shown: fields({
+      lengthMm: number(0, CAPS.mm),
+      insideGirthMm: number(0, CAPS.mm),
+      counts: list(CAPS.strands, list(CAPS.sections, whole(0, CAPS.repeats))),
+      priceMinor: whole(0, CAPS.minor),
+      currency: text(3, 3, CURRENCY),
+    }),
+  } satisfies Record<keyof OrderDocument, Field>);
+}
