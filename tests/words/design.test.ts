@@ -57,8 +57,8 @@ const SAID: readonly (readonly [Fault, string, string])[] = [
   [{ code: 'no-width', component: 'slate-6' }, '“slate-6” has no width.', '„slate-6“ hat keine Breite.'],
   [
     { code: 'rounding-too-large', component: 'slate-6', roundingMm: 3.456, mostMm: 3 },
-    '“slate-6” is rounded by 3.46 mm; half of it is 3 mm, and more can’t be.',
-    '„slate-6“ ist mit 3,46 mm gerundet; die Hälfte davon wären 3 mm, und mehr geht nicht.',
+    '“slate-6” has a rounding of 3.46 mm, more than half of it, which is 3 mm.',
+    '„slate-6“ hat eine Rundung von 3,46 mm, mehr als die Hälfte des Teils, die 3 mm misst.',
   ],
   [
     { code: 'hole-too-wide', component: 'slate-6', holeMm: 7, acrossMm: 6 },
@@ -86,15 +86,11 @@ const SAID: readonly (readonly [Fault, string, string])[] = [
     '„drop“ ist ein Anhänger und kann hier nicht stehen; eine Perle, ein Zwischenteil oder eine Perlkappe kann es.',
   ],
   [{ code: 'no-strand' }, 'The piece has no strand.', 'Das Stück hat keinen Strang.'],
+  [{ code: 'strand-empty' }, 'This strand has nothing on it.', 'Auf diesem Strang ist nichts.'],
   [
-    { code: 'strand-empty', strand: 'upper' },
-    'The strand “upper” has nothing on it.',
-    'Auf dem Strang „upper“ ist nichts.',
-  ],
-  [
-    { code: 'strand-too-long', strand: 'upper', count: 3004, most: 3000 },
-    'The strand “upper” takes up to 3,004 components; more than 3,000 can’t be reckoned with.',
-    'Der Strang „upper“ nimmt bis zu 3.004 Teile auf; mehr als 3.000 lassen sich nicht rechnen.',
+    { code: 'strand-too-long', count: 3004, most: 3000 },
+    'This strand takes up to 3,004 components; more than 3,000 can’t be computed.',
+    'Dieser Strang nimmt bis zu 3.004 Teile auf; mehr als 3.000 lassen sich nicht berechnen.',
   ],
   [
     { code: 'section-twice', section: 'run' },

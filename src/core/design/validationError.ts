@@ -49,11 +49,10 @@ type Fault =
     }
   // Counts.
   | { readonly code: 'no-strand' }
-  | { readonly code: 'strand-empty'; readonly strand: string }
+  | { readonly code: 'strand-empty' }
   /** Components on the strand at its most. */
   | {
       readonly code: 'strand-too-long';
-      readonly strand: string;
       readonly count: number;
       readonly most: number;
     }

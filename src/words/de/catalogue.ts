@@ -22,6 +22,8 @@ const mending: Readonly<Partial<Record<ValidationError['code'], string>>> = {
   'cover-too-tight': 'Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.',
   'ring-closed':
     'Nehmen Sie einen Ring, der sich öffnen lässt, oder schreiben Sie bei diesem „joint: open“ (Biegering) oder „joint: split“ (Spaltring), wenn er es tut.',
+  'strand-empty': 'Lassen Sie wenigstens einen seiner Abschnitte ein „most“ über 0 haben.',
+  'strand-too-long': 'Senken Sie „most“, oder schreiben Sie weniger Perlen für eine Wiederholung.',
   ways: 'Nehmen Sie einen Verschluss mit so vielen Ösen, wie es Stränge gibt.',
 };
 
@@ -221,8 +223,8 @@ export const catalogue: CatalogueSentences = {
     what: `Die Quetschperle „${crimp}“ misst innen ${mm(insideMm)}, zu weit für den doppelten Draht „${wire}“: höchstens ${mm(mostMm)}.`,
     fix: `${wouldFit(fitting)}Nehmen Sie eine kleinere Quetschperle oder dickeren Draht, oder erlauben Sie in shop.yaml mehr Spiel.`,
   }),
-  'size-absurd': ({ kind, mm: size, leastMm, mostMm }) => ({
-    what: `Mit den üblichen Anzahlen misst das Stück (${kind}) ${mm(size)}; möglich sind ${mm(leastMm)} bis ${mm(mostMm)}.`,
+  'size-absurd': ({ mm: size, leastMm, mostMm }) => ({
+    what: `Mit den üblichen Anzahlen misst das Stück ${mm(size)}; eines, das jemand tragen kann, misst ${mm(leastMm)} bis ${mm(mostMm)}.`,
     fix: 'Prüfen Sie die Anzahlen, und ob sie für eine Seite oder für das Ganze gelten.',
   }),
   design: ({ error, fitting }) => ({

@@ -49,7 +49,7 @@ export const designProblems: typeof english = {
     `„${component}“ nimmt auf dem Draht keine Länge ein; das dürfen nur Verschluss, Ring und Anhänger.`,
   'no-width': ({ component }) => `„${component}“ hat keine Breite.`,
   'rounding-too-large': ({ component, roundingMm, mostMm }) =>
-    `„${component}“ ist mit ${mm(roundingMm)} gerundet; die Hälfte davon wären ${mm(mostMm)}, und mehr geht nicht.`,
+    `„${component}“ hat eine Rundung von ${mm(roundingMm)}, mehr als die Hälfte des Teils, die ${mm(mostMm)} misst.`,
   'hole-too-wide': ({ component, holeMm, acrossMm }) =>
     `Ein Loch von ${mm(holeMm)} lässt von „${component}“ nichts übrig, das ${mm(acrossMm)} breit ist.`,
   'unknown-material': ({ component, material }) =>
@@ -64,9 +64,9 @@ export const designProblems: typeof english = {
     return `„${component}“ ist ${KIND[kind]} und kann hier nicht stehen; ${able} kann es.`;
   },
   'no-strand': () => 'Das Stück hat keinen Strang.',
-  'strand-empty': ({ strand }) => `Auf dem Strang „${strand}“ ist nichts.`,
-  'strand-too-long': ({ strand, count, most }) =>
-    `Der Strang „${strand}“ nimmt bis zu ${number(count)} Teile auf; mehr als ${number(most)} lassen sich nicht rechnen.`,
+  'strand-empty': () => 'Auf diesem Strang ist nichts.',
+  'strand-too-long': ({ count, most }) =>
+    `Dieser Strang nimmt bis zu ${number(count)} Teile auf; mehr als ${number(most)} lassen sich nicht berechnen.`,
   'section-twice': ({ section }) => `Den Abschnitt „${section}“ gibt es auf diesem Strang zweimal.`,
   'section-empty': ({ section }) => `Der Abschnitt „${section}“ hat keine Perlen.`,
   'counts-order': ({ section, fewest, usual, most }) =>

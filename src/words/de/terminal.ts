@@ -24,7 +24,7 @@ const SITS = { snug: 'eng', easy: 'bequem', loose: 'weit' };
 const HANDS = { left: 'linken', right: 'rechten' };
 const SIDES = { left: 'linke', right: 'rechte' };
 
-const perhaps = (near: string): string => (near === '' ? '' : `Meintest du „${near}“? `);
+const perhaps = (near: string): string => (near === '' ? '' : `Meinten Sie „${near}“? `);
 
 const PARTS: Readonly<Record<string, string>> = { clasp: 'Verschluss', ring: 'Ring', pendant: 'Anhänger' };
 
@@ -91,11 +91,11 @@ Der Befehl endet mit
   found: {
     heading: 'Anzahlen, die das fertige Stück erklären, wahrscheinlichste zuerst',
     measures: ({ option, given, strands, nested }) =>
-      `Das Stück hat ${strands === 1 ? 'einen Strang' : `${strands} Stränge`}, --${option} steht aber ${given}-mal da. ${strands === 1 ? `Gib --${option} einmal an.` : `Gib --${option} für jeden Strang einmal an, in der Reihenfolge des Entwurfs${nested ? ': Sie hängen untereinander, jeder hat sein eigenes Maß' : ', oder einmal für alle'}.`}`,
+      `Das Stück hat ${strands === 1 ? 'einen Strang' : `${strands} Stränge`}, --${option} steht aber ${given}-mal da. ${strands === 1 ? `Geben Sie --${option} einmal an.` : `Geben Sie --${option} für jeden Strang einmal an, in der Reihenfolge des Entwurfs${nested ? ': Sie hängen untereinander, jeder hat sein eigenes Maß' : ', oder einmal für alle'}.`}`,
     measured: (of, measure) =>
       of === 'length' ? `Gemessen: ${measure} lang` : `Gemessen: ${measure} innen herum`,
     far: (counts, measures) =>
-      `Keine Anzahlen in der Nähe der üblichen erklären das. Miss noch einmal oder prüfe, ob es dieses Stück ist. Die nächsten, ${counts}, hätten ${measures}.`,
+      `Keine Anzahlen in der Nähe der üblichen erklären das. Messen Sie noch einmal, oder prüfen Sie, ob es dieses Stück ist. Die nächsten, ${counts}, hätten ${measures}.`,
     row: (percent, counts, measures) => `${`${percent} %`.padStart(5)}  ${counts}: ${measures}`,
     fewer: (f, count) => `und ${f.number(count)} weitere, jede unwahrscheinlicher als 1 zu 200`,
     legend: 'Jeweils eins davon ist:',
@@ -103,16 +103,22 @@ Der Befehl endet mit
     holds: (name, parts, oneSide) =>
       `${name}: ${parts.join(' + ')}${oneSide ? ' (gezählt auf einer Seite der Mitte)' : ''}`,
   },
+  content: {
+    notes: (count) => `${count} zum Ansehen:`,
+    problems: (count) => `${count} zu verbessern:`,
+    nothing: (pieces, components, guides) =>
+      `Nichts zu verbessern. Stücke: ${pieces}, Teile: ${components}, Ratgeber: ${guides}.`,
+  },
   seeHelp: 'Mehr mit --help.',
   usage: {
     'unknown-option': ({ option, near }) =>
       `Eine Angabe ${option} gibt es nicht. ${perhaps(near === '' ? '' : `--${near}`)}`.trim(),
     'no-value': ({ option }) => `Nach --${option} fehlt die Angabe.`,
     'not-a-flag': ({ option }) => `--${option} steht allein, nichts dahinter.`,
-    'no-piece': () => 'Nenne ein Stück, oder - für einen Entwurf auf der Standardeingabe.',
+    'no-piece': () => 'Nennen Sie ein Stück, oder - für einen Entwurf auf der Standardeingabe.',
     'too-many-pieces': ({ pieces }) =>
-      `Nenne ein Stück, nicht ${pieces.length}: ${pieces.join(', ')}. Ein Maß mit Leerzeichen braucht Anführungszeichen.`,
-    'no-measure': () => 'Sag, was gewünscht ist: --wrist, --ankle, --neck, --length oder --place.',
+      `Nennen Sie ein Stück, nicht ${pieces.length}: ${pieces.join(', ')}. Ein Maß mit Leerzeichen braucht Anführungszeichen.`,
+    'no-measure': () => 'Sagen Sie, was gewünscht ist: --wrist, --ankle, --neck, --length oder --place.',
     'not-beside': ({ options, beside }) =>
       `${options.map((option) => `--${option}`).join(' und ')} ${options.length === 1 ? 'passt' : 'passen'} nicht zu --${beside}: Die Anzahlen eines fertigen Stücks hängen davon nicht ab. Bitte weglassen.`,
     'only-beside': ({ option, beside }) => `--${option} sagt nur neben --${beside} etwas.`,
@@ -132,7 +138,7 @@ Der Befehl endet mit
     'wrong-part': ({ part, written, known }) =>
       `--${part}: „${written}“ ist kein ${PARTS[part] ?? part}. ${choices(known)}`,
     'clasp-needs-ring': ({ clasp, known }) =>
-      `--clasp: „${clasp}“ schließt an einem Ring, und das Stück hat keinen. Nenne einen mit --ring. ${choices(known)}`,
+      `--clasp: „${clasp}“ schließt an einem Ring, und das Stück hat keinen. Nennen Sie einen mit --ring. ${choices(known)}`,
     'rules-currency': ({ file, written, shop }) =>
       `${file}  currency\n  Die Regeln rechnen in ${written}, die Kosten des Stücks in ${shop}.\n  Schreibe die Beträge und „currency“ der Regeln in ${shop}.`,
     'not-json': ({ message }) => `Die Standardeingabe ist kein JSON: ${message}`,
@@ -144,7 +150,7 @@ Der Befehl endet mit
   place: {
     'place-not-for': ({ kind }) => `Eine Stelle am Körper gilt für eine Halskette; dies ist: ${KINDS[kind]}.`,
     'place-not-known': ({ place }) =>
-      `Für ein Kind ist diese Stelle (${place}) nicht bekannt; gib an, wie weit unter der Halsgrube.`,
+      `Für ein Kind ist diese Stelle (${place}) nicht bekannt; geben Sie an, wie weit unter der Halsgrube.`,
     'place-out-of-reach': (f, dropMm) =>
       `Kein Strang, der um diesen Hals schließt, liegt ${f.length(dropMm)} unter der Halsgrube.`,
   },

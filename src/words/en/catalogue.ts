@@ -23,6 +23,8 @@ const mending: Readonly<Partial<Record<ValidationError['code'], string>>> = {
   'cover-too-tight': 'Take a larger cover or a smaller crimp.',
   'ring-closed':
     'Take a ring that opens, or write “joint: open” (a jump ring) or “joint: split” at this one if it does.',
+  'strand-empty': 'Let at least one of its sections have a “most” above 0.',
+  'strand-too-long': 'Lower “most”, or write fewer beads for one repeat.',
   ways: 'Take a clasp with as many loops as there are strands.',
 };
 

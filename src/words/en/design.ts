@@ -51,7 +51,7 @@ export const designProblems: Sentences<ValidationError, []> = {
     `“${component}” takes no length on the wire; only a clasp, a ring or a pendant may.`,
   'no-width': ({ component }) => `“${component}” has no width.`,
   'rounding-too-large': ({ component, roundingMm, mostMm }) =>
-    `“${component}” is rounded by ${mm(roundingMm)}; half of it is ${mm(mostMm)}, and more can’t be.`,
+    `“${component}” has a rounding of ${mm(roundingMm)}, more than half of it, which is ${mm(mostMm)}.`,
   'hole-too-wide': ({ component, holeMm, acrossMm }) =>
     `A hole of ${mm(holeMm)} leaves nothing of “${component}”, which is ${mm(acrossMm)} across.`,
   'unknown-material': ({ component, material }) =>
@@ -66,9 +66,9 @@ export const designProblems: Sentences<ValidationError, []> = {
     return `“${component}” is ${KIND[kind]}, which can’t stand here; ${able} can.`;
   },
   'no-strand': () => 'The piece has no strand.',
-  'strand-empty': ({ strand }) => `The strand “${strand}” has nothing on it.`,
-  'strand-too-long': ({ strand, count, most }) =>
-    `The strand “${strand}” takes up to ${number(count)} components; more than ${number(most)} can’t be reckoned with.`,
+  'strand-empty': () => 'This strand has nothing on it.',
+  'strand-too-long': ({ count, most }) =>
+    `This strand takes up to ${number(count)} components; more than ${number(most)} can’t be computed.`,
   'section-twice': ({ section }) => `The section “${section}” is there twice on this strand.`,
   'section-empty': ({ section }) => `The section “${section}” has no beads.`,
   'counts-order': ({ section, fewest, usual, most }) =>

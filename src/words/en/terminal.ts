@@ -105,6 +105,13 @@ It ends with
     holds: (name: string, parts: readonly string[], oneSide: boolean) =>
       `${name}: ${parts.join(' + ')}${oneSide ? ' (counted on one side of the middle)' : ''}`,
   },
+  /** Of the content check. */
+  content: {
+    notes: (count: number): string => `${count} worth a look:`,
+    problems: (count: number): string => `${count} to mend:`,
+    nothing: (pieces: number, components: number, guides: number): string =>
+      `Nothing to mend. Pieces: ${pieces}, components: ${components}, guides: ${guides}.`,
+  },
   seeHelp: 'Try --help.',
   usage: {
     'unknown-option': ({ option, near }: { readonly option: string; readonly near: string }) =>

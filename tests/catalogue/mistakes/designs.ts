@@ -103,7 +103,7 @@ export const designMistakes: readonly Mistake[] = [
       ),
     ],
     at: 'pieces/row.yaml:16 sections',
-    what: 'The strand “strand” takes up to 98,901 components; more than 3,000 can’t be reckoned with.',
-    fix: 'counts and measures',
+    what: 'This strand takes up to 98,901 components; more than 3,000 can’t be computed.',
+    fix: 'Lower “most”',
   },
 ];

@@ -40,10 +40,8 @@ function validateStrand(strand: Strand, at: string, problems: ValidationError[])
     validateSection(section, index, strand, where, problems);
   });
   const count = mostOn(strand);
-  const about = { at, strand: strand.id };
-  if (count === 0) report(problems, { code: 'strand-empty', ...about });
-  if (count > MOST_ON_STRAND)
-    report(problems, { code: 'strand-too-long', ...about, count, most: MOST_ON_STRAND });
+  if (count === 0) report(problems, { code: 'strand-empty', at });
+  if (count > MOST_ON_STRAND) report(problems, { code: 'strand-too-long', at, count, most: MOST_ON_STRAND });
 }
 
 /** Nested strands may share the one ring of a plain clasp; side by side each needs its own. */

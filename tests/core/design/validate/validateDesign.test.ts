@@ -190,7 +190,7 @@ describe('counts', () => {
 
   it('a piece has a strand, and a strand has something on it', () => {
     expect(told(design({ strands: [] }))).toEqual([['no-strand', 'strands', {}]]);
-    expect(told(oneStrand([]))).toEqual([['strand-empty', 'strands.0', { strand: 'only' }]]);
+    expect(told(oneStrand([]))).toEqual([['strand-empty', 'strands.0', {}]]);
     expect(codes(oneStrand([run({ usual: 0, most: 0 })]))).toEqual(['strand-empty strands.0']);
   });
 
@@ -214,7 +214,7 @@ describe('counts', () => {
       );
     expect(found(four(false, 750))).toEqual([]);
     expect(told(four(false, 751))).toEqual([
-      ['strand-too-long', 'strands.0', { strand: 'only', count: 3004, most: caps.MOST_ON_STRAND }],
+      ['strand-too-long', 'strands.0', { count: 3004, most: caps.MOST_ON_STRAND }],
     ]);
     expect(found(four(true, 375))).toEqual([]);
     expect(codes(four(true, 376))).toEqual(['strand-too-long strands.0']);
