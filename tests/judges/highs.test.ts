@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { fitJointly } from '#core/solver/fit.ts';
 import { loneStrand } from '#core/solver/jointProblem.ts';
 import { jointLimits } from '#core/solver/limits.ts';
-import { TooLarge } from '#core/solver/tooLarge.ts';
+import { SearchLimit } from '#core/solver/searchLimit.ts';
 import { random, type Random } from '#tests/core/random.ts';
 import { lengthModel, type Highs } from './highsFit.ts';
 import { necklace, type Necklace } from './necklaces.ts';
@@ -36,7 +36,7 @@ async function saidOf(necklaces: number, make: (of: Random) => Necklace) {
     try {
       said[judged(highs, of, make(of))] += 1;
     } catch (cause) {
-      if (!(cause instanceof TooLarge)) throw new Error(`seed ${seed}`, { cause });
+      if (!(cause instanceof SearchLimit)) throw new Error(`seed ${seed}`, { cause });
       said.tooLarge += 1;
     }
   }

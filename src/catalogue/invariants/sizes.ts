@@ -2,7 +2,7 @@
 import { solveLoop } from '#core/geometry/loop.ts';
 import { jobOf } from '#core/sizing/job.ts';
 import { limitsOf } from '#core/sizing/limits.ts';
-import { unlessTooLarge } from '#core/sizing/refused.ts';
+import { unlessSearchLimit } from '#core/sizing/refused.ts';
 import type { Rules } from '#core/design/rules.ts';
 import { usual } from '#core/sizing/usual.ts';
 import type { Design, PieceKind } from '#core/design/design.ts';
@@ -47,7 +47,7 @@ export function assertWearable(entry: Entry<AuthoredPiece>, design: Design): Pro
 export function assertTogether(entry: Entry<AuthoredPiece>, design: Design, rules: Rules): Problem[] {
   if (design.strands.length < 2) return [];
   // In which measure and at which sit its limits are told changes nothing here.
-  const reach = unlessTooLarge(() => limitsOf(jobOf(design, rules, 1), rules, 'length', 'easy'));
+  const reach = unlessSearchLimit(() => limitsOf(jobOf(design, rules, 1), rules, 'length', 'easy'));
   if (reach.status !== 'refused' || reach.problem.code !== 'strands-apart') return [];
   const { leastMm, mostMm } = reach.problem;
   return [entry.problemAt(['strands'], { code: 'strands-apart', leastMm, mostMm })];

@@ -32,7 +32,7 @@ function explainAll({ design }: Subject, of: Fitted, mms: readonly number[]): St
   const results: StrandFound[] = [];
   for (const [index, strand] of design.strands.entries()) {
     const mm = mms[index] ?? 0;
-    const explained = explainPiece(design, index, { of, mm, sdMm: MEASURING_SD_MM[of], reckoned: null });
+    const explained = explainPiece(design, index, { of, mm, sdMm: MEASURING_SD_MM[of], estimates: null });
     if (explained.status === 'refused') return explained.problem;
     results.push({ strand, mm, explanations: explained.explanations });
   }

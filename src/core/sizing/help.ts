@@ -137,7 +137,7 @@ function shortfallOf(job: Job, plan: Exclude<Plan, { status: 'fits' }>, targetMm
 /**
  * Small changes to the stock, the design or the maker's range that would meet
  * the target, likeliest first; empty where none so small would.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 export function whatHelps(job: Job, rules: Rules, plan: Plan, targetMm: number): Help[] {
   if (plan.status === 'fits') return [];

@@ -81,7 +81,7 @@ export function toFirstOf({ nesting }: Job): ToFirst {
 
 /**
  * Limits of a piece, told as `of` at this sit: it ends with the strand that ends first.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 export function limitsOf(
   job: Job,

@@ -53,7 +53,7 @@ function piecePlan(job: Job, targetsMm: readonly number[], outcomes: readonly Ou
 /**
  * Fits all strands of a piece, out of one stock.
  * @returns null where the stock doesn't reach for any piece.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 export function planPiece(job: Job, targetMm: number): Plan | null {
   const targetsMm = strandTargets(job, targetMm);

@@ -6,7 +6,7 @@ import type { Design } from '../design/design.ts';
 import type { Measure, Sit } from '../design/choice.ts';
 import { jobOf, type Job } from './job.ts';
 import { limitsOf, toFirstOf } from './limits.ts';
-import { refuse, unlessTooLarge } from './refused.ts';
+import { refuse, unlessSearchLimit } from './refused.ts';
 import type { Rules } from '../design/rules.ts';
 import type { Limits, Refused } from './sizing.ts';
 import { type Fitted } from '../design/choice.ts';
@@ -77,5 +77,5 @@ function rangeSound(design: Design, rules: Rules): Range {
 export function range(design: Design, rules: Rules): Range {
   const problems = validateDesign(design);
   if (problems.length > 0) return refuse({ code: 'design', problems });
-  return unlessTooLarge(() => rangeSound(design, rules));
+  return unlessSearchLimit(() => rangeSound(design, rules));
 }

@@ -1,5 +1,5 @@
 /** What is given in place of an answer where there is none. */
-import { TooLarge } from '../solver/tooLarge.ts';
+import { SearchLimit } from '../solver/searchLimit.ts';
 import type { Refused, SizingProblem } from './sizing.ts';
 
 export function refuse(problem: SizingProblem): Refused {
@@ -7,11 +7,11 @@ export function refuse(problem: SizingProblem): Refused {
 }
 
 /** The answer, or a refusal where a search for it ran into its cap. */
-export function unlessTooLarge<Answer>(answer: () => Answer): Answer | Refused {
+export function unlessSearchLimit<Answer>(answer: () => Answer): Answer | Refused {
   try {
     return answer();
   } catch (error) {
-    if (!(error instanceof TooLarge)) throw error;
+    if (!(error instanceof SearchLimit)) throw error;
     return refuse({ code: 'search-limit' });
   }
 }

@@ -7,7 +7,7 @@ import { whatHelps } from './help.ts';
 import { jobOf } from './job.ts';
 import { limitsOf } from './limits.ts';
 import { planPiece, type PiecePlan } from './plan.ts';
-import { refuse, unlessTooLarge } from './refused.ts';
+import { refuse, unlessSearchLimit } from './refused.ts';
 import type { Rules } from '../design/rules.ts';
 import type { Candidate, Sizing } from './sizing.ts';
 import { choiceProblem, targetOf } from './target.ts';
@@ -51,5 +51,5 @@ export function sizeChecked(
   const problem = choiceProblem(design.kind, choice);
   if (problem !== null) return refuse(problem);
   const listing = { priceMinor: listedMinor, design: listed };
-  return unlessTooLarge(() => sizeSound(design, rules, listing, choice));
+  return unlessSearchLimit(() => sizeSound(design, rules, listing, choice));
 }

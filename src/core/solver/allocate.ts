@@ -13,7 +13,7 @@
  * one settled holds the optimum.
  */
 import type { JointProblem, JointStrand, StrandSearch } from './jointProblem.ts';
-import { TooLarge } from './tooLarge.ts';
+import { SearchLimit } from './searchLimit.ts';
 
 /** Nodes looked at for one question. Real pieces need one or some dozens; a design made to need more is refused. */
 export const MOST_NODES = 20_000;
@@ -76,7 +76,7 @@ function halves(
  * The best answers of all strands that the stock allows together, one for
  * each strand; null where there are none.
  * @param ask answers for one strand; `compare` may not prefer an answer that a strand prefers less.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 export function allocate<Answer extends Counted>(
   joint: JointProblem,
@@ -114,7 +114,7 @@ export function allocate<Answer extends Counted>(
   };
   add(nodeOf({ least: strands.map(({ fewestUses }) => fewestUses), most: strands.map(() => shared) }, []));
   for (let looked = 1; open.length > 0; looked += 1) {
-    if (looked > MOST_NODES) throw new TooLarge();
+    if (looked > MOST_NODES) throw new SearchLimit();
     const node = open.pop()!;
     const overdrawn = shared.findIndex((left, at) => {
       const used = node.answers.reduce(

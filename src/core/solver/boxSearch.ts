@@ -9,7 +9,7 @@ import {
   compareNearest,
   compareOutcomes,
   HUNDREDTH_NM,
-  judge,
+  evaluate,
   toHundredths,
   type Outcome,
   type Span,
@@ -17,7 +17,7 @@ import {
 } from './outcome.ts';
 import type { FitProblem } from './problem.ts';
 import type { Search } from './questions.ts';
-import { TooLarge } from './tooLarge.ts';
+import { SearchLimit } from './searchLimit.ts';
 
 /** Boxes looked at for one question where each is measured. Real pieces need some hundreds; a design made to need more is refused. */
 export const MOST_BOXES = 100_000;
@@ -29,7 +29,7 @@ function spending({ eachNm }: Measure): () => void {
   let left = eachNm === null ? MOST_BOXES : MOST_SUM_BOXES;
   return () => {
     left -= 1;
-    if (left < 0) throw new TooLarge();
+    if (left < 0) throw new SearchLimit();
   };
 }
 
@@ -80,7 +80,7 @@ function bestWithin(
   const linear = linearBoundOf(problem, measure);
   let best: Outcome | null = null;
   const tryOne = (counts: readonly number[]): void => {
-    const outcome = judge(problem, wanted, counts, measure.of(counts));
+    const outcome = evaluate(problem, wanted, counts, measure.of(counts));
     if (outcome.excess > 0) return;
     if (best === null || compareOutcomes(problem, outcome, best) < 0) best = outcome;
   };
@@ -115,7 +115,7 @@ function dearest(problem: FitProblem): number {
  * The best piece within tolerance by the order of preference, or null where
  * there is none. Budgets grow, so that only what costs little is looked at
  * while that is enough.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 function findWithin(problem: FitProblem, measure: Measure, wanted: Wanted): Outcome | null {
   const spend = spending(measure);
@@ -135,7 +135,7 @@ function findWithin(problem: FitProblem, measure: Measure, wanted: Wanted): Outc
 /**
  * The nearest piece on one side of the target: the largest not above it
  * (`below`) or the smallest not below it (`above`); null where there is none.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 function findNearest(
   problem: FitProblem,
@@ -155,7 +155,7 @@ function findNearest(
     if (!inStock(problem, counts)) return;
     const span = measure.of(counts);
     if (off(span) < 0) return;
-    const outcome = judge(problem, wanted, counts, span);
+    const outcome = evaluate(problem, wanted, counts, span);
     if (best === null || compareNearest(problem, outcome, best) < 0) best = outcome;
   };
   const visit = (whole: Box): void => {
@@ -192,7 +192,7 @@ function findNearest(
 /**
  * Any piece that measures something between two ends, both included, or null
  * where there is none. Leans towards the upper end.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 function findBetween(problem: FitProblem, measure: Measure, fromNm: number, toNm: number): Outcome | null {
   const spend = spending(measure);
@@ -200,7 +200,7 @@ function findBetween(problem: FitProblem, measure: Measure, fromNm: number, toNm
   const tryOne = (counts: readonly number[]): Outcome | null => {
     const span = measure.of(counts);
     if (span.lowNm > toNm || span.highNm < fromNm) return null;
-    return judge(problem, { targetNm: toNm, toleranceNm: 0 }, counts, span);
+    return evaluate(problem, { targetNm: toNm, toleranceNm: 0 }, counts, span);
   };
   const visit = (whole: Box): Outcome | null => {
     spend();

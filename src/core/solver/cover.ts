@@ -3,7 +3,7 @@ import { allocate } from './allocate.ts';
 import type { JointProblem, StrandSearch } from './jointProblem.ts';
 import type { ToFirst } from './limits.ts';
 import { HUNDREDTH_NM, type Outcome } from './outcome.ts';
-import { TooLarge } from './tooLarge.ts';
+import { SearchLimit } from './searchLimit.ts';
 
 /** Closed at both ends, nm. */
 export type Interval = { readonly fromNm: number; readonly toNm: number };
@@ -72,7 +72,7 @@ function stepsOf(joint: JointProblem, { fromFirst, toFirst }: Scale, toleranceNm
 /**
  * The union of the sizes that every choice meets, in the first strand's measure,
  * stepped from reach to reach: no choice is left out, and few are looked at.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 export function coverOf(joint: JointProblem, scale: Scale, toleranceNm: number): Interval[] {
   const { meeting, nextStart, endOf } = stepsOf(joint, scale, toleranceNm);
@@ -84,7 +84,7 @@ export function coverOf(joint: JointProblem, scale: Scale, toleranceNm: number):
   let fromNm: number | null = null;
   let atNm = nextStart(-toleranceNm);
   for (let step = 0; atNm !== null; step += 1) {
-    if (step > MOST_STEPS) throw new TooLarge();
+    if (step > MOST_STEPS) throw new SearchLimit();
     const next = fromNm === null ? meeting(atNm, ROUNDING_NM, 0) : onward(atNm);
     if (next !== null) {
       fromNm ??= atNm;

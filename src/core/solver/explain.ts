@@ -3,10 +3,10 @@ import { mixesZero, split, type Box } from './box.ts';
 import type { Measure } from './measure.ts';
 import { offNm, toMm, toNm } from './outcome.ts';
 import { MOST_BOXES } from './boxSearch.ts';
-import { TooLarge } from './tooLarge.ts';
+import { SearchLimit } from './searchLimit.ts';
 
 /** How often one section's motif was counted, say on a photograph, and how far wrong that may be. */
-export type Reckoned = {
+export type CountEstimate = {
   readonly count: number;
   /** Standard deviation of the counting; 0 where it is sure. */
   readonly sd: number;
@@ -28,7 +28,7 @@ export type Evidence = {
   /** Standard deviation of the measuring: half a millimetre along a ruler, more round a wrist. */
   readonly rulerSdMm: number;
   /** One for each section. */
-  readonly reckoned: readonly Reckoned[];
+  readonly estimates: readonly CountEstimate[];
 };
 
 /** Counts are looked for this many standard deviations either side: all but one in 15,000 lie within. */
@@ -38,42 +38,42 @@ const LEAST_RULER_SD_MM = 0.05;
 
 /** Squared distance from what was counted, in standard deviations; a sum over sections. */
 function countMisfit(
-  reckoned: readonly Reckoned[],
+  estimates: readonly CountEstimate[],
   count: (index: number, counted: number) => number,
 ): number {
-  return reckoned.reduce((sum, { count: counted, sd }, index) => {
+  return estimates.reduce((sum, { count: counted, sd }, index) => {
     return sum + ((count(index, counted) - counted) / Math.max(sd, 1e-9)) ** 2;
   }, 0);
 }
 
-function boxOf(reckoned: readonly Reckoned[]): Box {
+function boxOf(estimates: readonly CountEstimate[]): Box {
   const reach = (sd: number): number => Math.ceil(REACH_SDS * Math.max(0, sd));
   return {
-    low: reckoned.map(({ count, sd }) => Math.max(0, count - reach(sd))),
-    high: reckoned.map(({ count, sd }) => count + reach(sd)),
+    low: estimates.map(({ count, sd }) => Math.max(0, count - reach(sd))),
+    high: estimates.map(({ count, sd }) => count + reach(sd)),
   };
 }
 
-type Found = { readonly counts: readonly number[]; readonly misfit: number; readonly off: number };
+type Candidate = { readonly counts: readonly number[]; readonly misfit: number; readonly off: number };
 
 /**
  * The likeliest counts for a measured length or girth, best first: the errors
  * of ruler and counting are taken as normal and independent, so the likeliest
- * have the least sum of squared misfits. Found exactly, by branch and bound.
+ * have the least sum of squared misfits. Candidate exactly, by branch and bound.
  * @param most explanations wanted at the most, one or more.
- * @throws TooLarge where the counting is so loose that the search would not end.
+ * @throws SearchLimit where the counting is so loose that the search would not end.
  */
 export function explain(measure: Measure, evidence: Evidence, most: number): Explanation[] {
-  const { reckoned } = evidence;
+  const { estimates } = evidence;
   const rulerSd = Math.max(LEAST_RULER_SD_MM, evidence.rulerSdMm);
   const target = toNm(evidence.measuredMm);
-  const found: Found[] = [];
+  const found: Candidate[] = [];
   let boxes = 0;
   const worst = (): number => (found.length < most ? Infinity : found.at(-1)!.misfit);
   const rulerMisfit = (nm: number): number => (toMm(Math.abs(nm)) / rulerSd) ** 2;
   /** Least misfit that any choice of the box can have. */
   const bound = (box: Box): number => {
-    const counting = countMisfit(reckoned, (index, counted) =>
+    const counting = countMisfit(estimates, (index, counted) =>
       Math.min(Math.max(counted, box.low[index]!), box.high[index]!),
     );
     if (counting >= worst() || (measure.zeroApart && mixesZero(box))) return counting;
@@ -82,7 +82,7 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
   };
   const keep = (counts: readonly number[]): void => {
     const off = offNm(measure.of(counts), target);
-    const misfit = countMisfit(reckoned, (index) => counts[index]!) + rulerMisfit(off);
+    const misfit = countMisfit(estimates, (index) => counts[index]!) + rulerMisfit(off);
     if (misfit >= worst()) return;
     found.push({ counts, misfit, off });
     found.sort((one, other) => one.misfit - other.misfit);
@@ -90,7 +90,7 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
   };
   const visit = (box: Box): void => {
     boxes += 1;
-    if (boxes > MOST_BOXES) throw new TooLarge();
+    if (boxes > MOST_BOXES) throw new SearchLimit();
     if (bound(box) >= worst()) return;
     const parted = split(box, measure.zeroApart);
     if (parted === null) {
@@ -100,7 +100,7 @@ export function explain(measure: Measure, evidence: Evidence, most: number): Exp
     const [one, other] = parted;
     for (const half of bound(one) <= bound(other) ? [one, other] : [other, one]) visit(half);
   };
-  visit(boxOf(reckoned));
+  visit(boxOf(estimates));
   const weights = found.map(({ misfit }) => Math.exp((found[0]!.misfit - misfit) / 2));
   const whole = weights.reduce((sum, weight) => sum + weight, 0);
   return found.map(({ counts, off }, index) => ({

@@ -7,7 +7,7 @@
 import {
   compareOutcomes,
   HUNDREDTH_NM,
-  judge,
+  evaluate,
   toHundredths,
   type Outcome,
   type Span,
@@ -63,7 +63,7 @@ export function fewChanges(
   let nodes = 0;
   const take = (movedNm: number): void => {
     const span = { lowNm: usualSpan.lowNm + movedNm, highNm: usualSpan.highNm + movedNm };
-    const outcome = judge(problem, wanted, [...counts], span);
+    const outcome = evaluate(problem, wanted, [...counts], span);
     if (outcome.excess === 0 && (best === null || compareOutcomes(problem, outcome, best) < 0))
       best = outcome;
   };

@@ -1,7 +1,7 @@
 /** Fits strands: the best choice within tolerance, or the nearest ones, or the limit that is in the way. */
 import { allocate } from './allocate.ts';
 import type { JointProblem, StrandSearch } from './jointProblem.ts';
-import { compareOutcomes, compareTogether, judge, type Outcome, type Wanted } from './outcome.ts';
+import { compareOutcomes, compareTogether, evaluate, type Outcome, type Wanted } from './outcome.ts';
 
 /** One outcome for each strand. */
 type Outcomes = readonly Outcome[];
@@ -36,7 +36,7 @@ function answersOf({ problem, search }: StrandSearch, wanted: Wanted): Answers {
   const nearest = (side: Side): (() => Outcome | null) =>
     once(() => {
       const found = search.nearest(wanted.targetNm, side);
-      return found === null ? null : judge(problem, wanted, found.counts, found.span);
+      return found === null ? null : evaluate(problem, wanted, found.counts, found.span);
     });
   const below = nearest('below');
   const above = nearest('above');
@@ -62,7 +62,7 @@ function sideOf(best: Outcomes, wanted: readonly Wanted[]): Side {
  * The optimum by the order of preference, which holds for all strands together.
  * @param wanted of each strand.
  * @returns null where the stock doesn't reach for any choice.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 export function fitJointly(joint: JointProblem, wanted: readonly Wanted[]): Fit | null {
   const known = new Map<StrandSearch, Answers>();

@@ -33,7 +33,7 @@ function limitOf(outcomes: readonly Outcome[], toFirst: ToFirst, end: 1 | -1): L
 
 /**
  * Null where the stock doesn't reach for any choice.
- * @throws TooLarge
+ * @throws SearchLimit
  */
 export function jointLimits(joint: JointProblem, toFirst: ToFirst): JointLimits | null {
   const limit = (end: 1 | -1): Limit | null => {

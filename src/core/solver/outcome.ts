@@ -51,7 +51,12 @@ function partsOf(problem: FitProblem, counts: readonly number[]): number {
   return sum;
 }
 
-export function judge(problem: FitProblem, wanted: Wanted, counts: readonly number[], span: Span): Outcome {
+export function evaluate(
+  problem: FitProblem,
+  wanted: Wanted,
+  counts: readonly number[],
+  span: Span,
+): Outcome {
   const error = toHundredths(Math.abs(offNm(span, wanted.targetNm)));
   return {
     counts,

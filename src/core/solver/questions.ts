@@ -1,7 +1,7 @@
 /** The questions that a fit asks of a strand. */
 import type { Outcome, Wanted } from './outcome.ts';
 
-/** All answers are exact; each may throw `TooLarge` instead of giving one. */
+/** All answers are exact; each may throw `SearchLimit` instead of giving one. */
 export type Search = {
   /** The best piece within tolerance by the order of preference, or null where there is none. */
   readonly within: (wanted: Wanted) => Outcome | null;

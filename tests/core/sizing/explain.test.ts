@@ -1,20 +1,20 @@
 import { describe, expect, test } from 'vitest';
-import { explainPiece, type Explained, type Found } from '#core/sizing/explain.ts';
+import { explainPiece, type Explained, type Measurement } from '#core/sizing/explain.ts';
 import type { Explanation } from '#core/solver/explain.ts';
 import type { Design } from '#core/design/design.ts';
 import { focalBracelet } from '../designs.ts';
 import { ENDS_MM, plain, run } from './plain.ts';
 
 const sixes = plain([{ sections: [run('run', 'b6', [50, 40, 60])] }]);
-const lengths = (mm: number, over: Partial<Found> = {}): Found => ({
+const lengths = (mm: number, over: Partial<Measurement> = {}): Measurement => ({
   of: 'length',
   mm,
   sdMm: 1,
-  reckoned: null,
+  estimates: null,
   ...over,
 });
 
-function told(piece: Design, found: Found, strand = 0): readonly Explanation[] {
+function told(piece: Design, found: Measurement, strand = 0): readonly Explanation[] {
   const explained = explainPiece(piece, strand, found);
   if (explained.status !== 'explained') throw new Error(explained.problem.code);
   return explained.explanations;
@@ -26,40 +26,40 @@ describe('refused with its reason', () => {
     problem: { code: 'measure-not-positive', mm },
   });
 
-  test.each<[string, Partial<Found>, number]>([
+  test.each<[string, Partial<Measurement>, number]>([
     ['no length', { mm: 0 }, 0],
     ['less than none', { mm: -3 }, -3],
     ['an endless one', { mm: Infinity }, 0],
     ['no number', { mm: NaN }, 0],
     ['a spread below none', { sdMm: -0.1 }, 300],
     ['an endless spread', { sdMm: Infinity }, 300],
-    ['too few counts', { reckoned: [] }, 300],
+    ['too few counts', { estimates: [] }, 300],
     [
       'too many counts',
       {
-        reckoned: [
+        estimates: [
           { count: 1, sd: 1 },
           { count: 1, sd: 1 },
         ],
       },
       300,
     ],
-    ['half a repeat', { reckoned: [{ count: 1.5, sd: 1 }] }, 300],
-    ['less than no repeat', { reckoned: [{ count: -1, sd: 1 }] }, 300],
-    ['more repeats than a section may have', { reckoned: [{ count: 1001, sd: 1 }] }, 300],
-    ['a count surer than sure', { reckoned: [{ count: 50, sd: -1 }] }, 300],
-    ['a count that is none', { reckoned: [{ count: 50, sd: 101 }] }, 300],
+    ['half a repeat', { estimates: [{ count: 1.5, sd: 1 }] }, 300],
+    ['less than no repeat', { estimates: [{ count: -1, sd: 1 }] }, 300],
+    ['more repeats than a section may have', { estimates: [{ count: 1001, sd: 1 }] }, 300],
+    ['a count surer than sure', { estimates: [{ count: 50, sd: -1 }] }, 300],
+    ['a count that is none', { estimates: [{ count: 50, sd: 101 }] }, 300],
   ])('%s', (_, over, mm) => {
     expect(explainPiece(sixes, 0, lengths(300, over))).toEqual(refused(mm));
   });
 
   test('one count of several that is none', () => {
     const two = plain([{ sections: [run('run', 'b6', [50, 40, 60]), run('few', 'b3', [2, 0, 4])] }]);
-    const reckoned = [
+    const estimates = [
       { count: 50, sd: 1 },
       { count: 2.5, sd: 1 },
     ];
-    expect(explainPiece(two, 0, lengths(300, { reckoned }))).toEqual(refused(300));
+    expect(explainPiece(two, 0, lengths(300, { estimates }))).toEqual(refused(300));
   });
 
   test('a strand that isn’t there', () => {
@@ -90,8 +90,8 @@ describe('refused with its reason', () => {
         ),
       },
     ]);
-    const reckoned = many.strands[0]!.sections.map(() => ({ count: 500, sd: 100 }));
-    expect(explainPiece(many, 0, lengths(30_000, { reckoned }))).toEqual({
+    const estimates = many.strands[0]!.sections.map(() => ({ count: 500, sd: 100 }));
+    expect(explainPiece(many, 0, lengths(30_000, { estimates }))).toEqual({
       status: 'refused',
       problem: { code: 'search-limit' },
     });
@@ -102,11 +102,11 @@ describe('taken', () => {
   test('the bounds themselves', () => {
     expect(told(sixes, lengths(ENDS_MM + 300, { sdMm: 0 }))[0]).toMatchObject({ counts: [50], offMm: 0 });
     const sure = [{ count: 0, sd: 0 }];
-    expect(told(sixes, lengths(ENDS_MM, { reckoned: sure }))).toMatchObject([{ counts: [0], share: 1 }]);
+    expect(told(sixes, lengths(ENDS_MM, { estimates: sure }))).toMatchObject([{ counts: [0], share: 1 }]);
     const most = [{ count: 1000, sd: 0 }];
-    expect(told(sixes, lengths(ENDS_MM + 6000, { reckoned: most }))).toMatchObject([{ counts: [1000] }]);
+    expect(told(sixes, lengths(ENDS_MM + 6000, { estimates: most }))).toMatchObject([{ counts: [1000] }]);
     const loose = [{ count: 50, sd: 100 }];
-    expect(told(sixes, lengths(ENDS_MM + 420, { reckoned: loose }))[0]).toMatchObject({ counts: [70] });
+    expect(told(sixes, lengths(ENDS_MM + 420, { estimates: loose }))[0]).toMatchObject({ counts: [70] });
   });
 
   test('ten explanations at the most', () => {
@@ -125,8 +125,8 @@ describe('taken', () => {
   });
 
   test('by girth as by length', () => {
-    const girth = told(focalBracelet, { of: 'girth', mm: 170, sdMm: 1, reckoned: null });
-    const length = told(focalBracelet, { of: 'length', mm: 170, sdMm: 1, reckoned: null });
+    const girth = told(focalBracelet, { of: 'girth', mm: 170, sdMm: 1, estimates: null });
+    const length = told(focalBracelet, { of: 'length', mm: 170, sdMm: 1, estimates: null });
     expect(Math.abs(girth[0]!.measuresMm - 170)).toBeLessThan(3);
     // A loop is longer than its inside is round, so the same figure as a length means fewer beads.
     const beads = ([first]: readonly Explanation[]): number =>

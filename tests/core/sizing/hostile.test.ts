@@ -46,7 +46,7 @@ function answer(of: Random): unknown {
   const question = of.next();
   if (question < 0.1) return range(design as Design, rules);
   if (question < 0.15) {
-    const found = { of: 'length', mm: of.whole(100, 500), sdMm: 1, reckoned: null } as const;
+    const found = { of: 'length', mm: of.whole(100, 500), sdMm: 1, estimates: null } as const;
     return explainPiece(design as Design, of.whole(-1, 2), found);
   }
   return size(design as Design, rules, 4800, choice as Choice);

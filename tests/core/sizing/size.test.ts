@@ -280,7 +280,7 @@ describe('from the finished piece back to its counts', () => {
       of: 'length',
       mm: made.finishedLengthMm,
       sdMm: 0.5,
-      reckoned: [
+      estimates: [
         { count: 1, sd: 0 },
         { count: 6, sd: 0.5 },
         { count: 3, sd: 1 },
@@ -301,7 +301,7 @@ describe('from the finished piece back to its counts', () => {
       of: 'girth',
       mm: made.insideGirthMm,
       sdMm: 1,
-      reckoned: null,
+      estimates: null,
     });
     expect(explained).toMatchObject({ status: 'explained' });
     if (explained.status !== 'explained') return;
@@ -309,10 +309,10 @@ describe('from the finished piece back to its counts', () => {
   });
 
   test('refuses what is no measure', () => {
-    const found = { of: 'length', mm: -1, sdMm: 1, reckoned: null } as const;
+    const found = { of: 'length', mm: -1, sdMm: 1, estimates: null } as const;
     expect(explainPiece(focalBracelet, 0, found)).toMatchObject({ status: 'refused' });
     expect(explainPiece(focalBracelet, 3, { ...found, mm: 100 })).toMatchObject({ status: 'refused' });
-    expect(explainPiece(focalBracelet, 0, { ...found, mm: 100, reckoned: [] })).toMatchObject({
+    expect(explainPiece(focalBracelet, 0, { ...found, mm: 100, estimates: [] })).toMatchObject({
       status: 'refused',
     });
   });

@@ -5,7 +5,7 @@ import type { Outcome } from '#core/solver/outcome.ts';
 import type { JointProblem } from '#core/solver/jointProblem.ts';
 import type { Search } from '#core/solver/questions.ts';
 import { sumMeasure } from '#core/solver/measure.ts';
-import { TooLarge } from '#core/solver/tooLarge.ts';
+import { SearchLimit } from '#core/solver/searchLimit.ts';
 import { random } from '../random.ts';
 
 const TOUCH_NM = 10_000;
@@ -106,7 +106,7 @@ describe('a cover', () => {
 
   test('of more steps than any strand takes is given up', () => {
     const lengths = Array.from({ length: 5100 }, (_, at) => 100_000_000 + at * 100_000);
-    expect(() => coverAmong(lengths, 0)).toThrow(TooLarge);
+    expect(() => coverAmong(lengths, 0)).toThrow(SearchLimit);
     expect(coverAmong(lengths.slice(0, 4900), 0)).toHaveLength(4900);
   });
 });

@@ -25,7 +25,7 @@ test.each<[Fitted, number, number, number]>([
       const evidence: Evidence = {
         measuredMm: of.whole(1500, 4500) / 10,
         rulerSdMm: of.pick([0, 0.5, 2, 6]),
-        reckoned: sections.map(({ usual, role }) => ({
+        estimates: sections.map(({ usual, role }) => ({
           count: usual + of.whole(0, 2),
           sd: role === 'focal' ? 0 : of.pick([0, 0.5, 1]),
         })),
@@ -34,10 +34,14 @@ test.each<[Fitted, number, number, number]>([
       const measure = measureOf(design, 0, fitted, () => [0, Infinity]);
       const all: { counts: number[]; misfit: number; offMm: number }[] = [];
       const weigh = (counts: number[]): void => {
-        const reckoned = evidence.reckoned[counts.length];
-        if (reckoned !== undefined) {
-          const reach = Math.ceil(4 * reckoned.sd);
-          for (let count = Math.max(0, reckoned.count - reach); count <= reckoned.count + reach; count += 1) {
+        const estimates = evidence.estimates[counts.length];
+        if (estimates !== undefined) {
+          const reach = Math.ceil(4 * estimates.sd);
+          for (
+            let count = Math.max(0, estimates.count - reach);
+            count <= estimates.count + reach;
+            count += 1
+          ) {
             weigh([...counts, count]);
           }
           return;
@@ -46,7 +50,7 @@ test.each<[Fitted, number, number, number]>([
         const wanted = toNm(evidence.measuredMm);
         const offMm = toMm(lowNm > wanted ? lowNm - wanted : Math.min(0, highNm - wanted));
         const counting = counts.reduce((sum, count, at) => {
-          const { count: counted, sd } = evidence.reckoned[at]!;
+          const { count: counted, sd } = evidence.estimates[at]!;
           return count === counted ? sum : sum + ((count - counted) / sd) ** 2;
         }, 0);
         all.push({ counts, offMm, misfit: counting + (offMm / Math.max(0.05, evidence.rulerSdMm)) ** 2 });

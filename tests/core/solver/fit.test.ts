@@ -9,7 +9,7 @@ import type { Search } from '#core/solver/questions.ts';
 import { searchOf } from '#core/solver/search.ts';
 import { sumMeasure, type Measure } from '#core/solver/measure.ts';
 import type { FitProblem, FitSection } from '#core/solver/problem.ts';
-import { TooLarge } from '#core/solver/tooLarge.ts';
+import { SearchLimit } from '#core/solver/searchLimit.ts';
 import { fitSection } from '../designs.ts';
 
 const problemOf = (
@@ -145,7 +145,7 @@ describe('a search that would not end is refused, whatever it is asked', () => {
       most: bound(1000 * MM),
       eachNm: null,
     });
-    expect(() => ask(search)).toThrow(TooLarge);
+    expect(() => ask(search)).toThrow(SearchLimit);
     // A box is asked about at most six times.
     expect(measured).toBeLessThan(6 * MOST_BOXES);
   });
@@ -169,8 +169,8 @@ describe('a search that would not end is refused, whatever it is asked', () => {
   };
 
   test('where two stocks hold a sum back together', () => {
-    expect(() => torn().within({ targetNm: 284 * MM, toleranceNm: 0 })).toThrow(TooLarge);
-    expect(() => torn().between(284 * MM, 284 * MM)).toThrow(TooLarge);
+    expect(() => torn().within({ targetNm: 284 * MM, toleranceNm: 0 })).toThrow(SearchLimit);
+    expect(() => torn().between(284 * MM, 284 * MM)).toThrow(SearchLimit);
   });
 
   test('many counted components of one section are met', () => {

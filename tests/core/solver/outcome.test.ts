@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   compareNearest,
   compareOutcomes,
-  judge,
+  evaluate,
   offNm,
   toHundredths,
   toMm,
@@ -117,7 +117,7 @@ const wanted = { targetNm: toNm(200), toleranceNm: toNm(1) };
 test('judged: error, what exceeds the tolerance, cost and parts', () => {
   const at = toNm(203);
   // Two repeats of cost 3, one of cost 7, three of cost 1; parts 8, 2 and 2 a repeat.
-  expect(judge(problem, wanted, [3, 5, 4], { lowNm: at, highNm: at })).toEqual({
+  expect(evaluate(problem, wanted, [3, 5, 4], { lowNm: at, highNm: at })).toEqual({
     counts: [3, 5, 4],
     span: { lowNm: at, highNm: at },
     error: 300,
@@ -126,7 +126,7 @@ test('judged: error, what exceeds the tolerance, cost and parts', () => {
     parts: 42,
   });
   const near = toNm(199.5);
-  expect(judge(problem, wanted, [5, 4, 1], { lowNm: near, highNm: near })).toMatchObject({
+  expect(evaluate(problem, wanted, [5, 4, 1], { lowNm: near, highNm: near })).toMatchObject({
     error: 50,
     excess: 0,
     cost: 0,

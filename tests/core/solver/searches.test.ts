@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { boxSearch } from '#core/solver/boxSearch.ts';
 import { searchOf } from '#core/solver/search.ts';
 import { sumMeasure, type Measure } from '#core/solver/measure.ts';
-import { compareNearest, compareOutcomes, judge, type Outcome, type Span } from '#core/solver/outcome.ts';
+import { compareNearest, compareOutcomes, evaluate, type Outcome, type Span } from '#core/solver/outcome.ts';
 import type { FitProblem, FitSection } from '#core/solver/problem.ts';
 import type { Search } from '#core/solver/questions.ts';
 import { random, type Random } from '../random.ts';
@@ -50,7 +50,7 @@ const best = (
   toleranceNm: number,
   compare: typeof compareOutcomes,
 ): Outcome | null => {
-  const judged = pieces.map(({ counts, span }) => judge(problem, { targetNm, toleranceNm }, counts, span));
+  const judged = pieces.map(({ counts, span }) => evaluate(problem, { targetNm, toleranceNm }, counts, span));
   return judged.sort((one, other) => compare(problem, one, other))[0] ?? null;
 };
 
@@ -84,7 +84,7 @@ function askAll(of: Random, problem: FitProblem, measure: Measure, search: Searc
     } else {
       expect(between.map(({ counts }) => counts)).toContainEqual(found!.counts);
       expect(found, said).toEqual(
-        judge(problem, { targetNm: toNm, toleranceNm: 0 }, found!.counts, measure.of(found!.counts)),
+        evaluate(problem, { targetNm: toNm, toleranceNm: 0 }, found!.counts, measure.of(found!.counts)),
       );
     }
   }

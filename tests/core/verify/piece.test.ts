@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { allowed, boundsOf, checkStock, verifyCandidate } from '#core/verify/candidate.ts';
 import { costOfCounts, verifierParts } from '#core/verify/parts.ts';
 import { offMm, spanMm, worstOf } from '#core/verify/strand.ts';
-import { judge } from '#core/solver/outcome.ts';
+import { evaluate } from '#core/solver/outcome.ts';
 import { fitProblem } from '#core/solver/problem.ts';
 import type { Candidate, Change } from '#core/sizing/sizing.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
@@ -167,7 +167,7 @@ describe('counts', () => {
       const found = piece.strands[0]!;
       const counts = found.sections.map(({ fewest, most }) => of.whole(fewest, most));
       const problem = fitProblem(found, new Map());
-      const { cost } = judge(problem, { targetNm: 0, toleranceNm: 0 }, counts, { lowNm: 0, highNm: 0 });
+      const { cost } = evaluate(problem, { targetNm: 0, toleranceNm: 0 }, counts, { lowNm: 0, highNm: 0 });
       expect(costOfCounts(found, counts), `seed ${seed}`).toBe(cost);
     }
   });
