@@ -4,20 +4,26 @@
  * The inside girth is the girth of the largest cylinder that the strand passes
  * round, drawn taut, with neighbours touching, none overlapping, and hole axes
  * meeting where they touch. Each part is a rectangle `along × across` with
- * rounded corners. How this project reads the definition:
+ * rounded corners. How this project reads the definition, and where each point
+ * is worked out:
  *
  * - The strand's line runs through the parts' centres. A centre comes no nearer
  *   to the cylinder's axis than the radius and half its across.
- * - Drawn taut, the line is the hull of the centres: its corners touch the
- *   cylinder, the parts between two corners lie on the chord, lifted off it.
+ * - Neighbours that turn by t are d(t) apart (`junction.ts`).
+ * - Drawn taut, the line is the convex hull of the centres: its corners touch
+ *   the cylinder, the parts between two corners lie on the chord, lifted off it
+ *   (`hull.ts`).
  * - A corner's hole axis halves the angle between its two chords, so half of its
  *   turn falls on each of its junctions; a lifted part's axis lies on its chord.
+ * - Turns make distances, and distances turns: a fixed point, at the radius
+ *   where the strand comes round once (`close.ts`).
  * - The wire crosses a junction where the two axes meet on the plane that halves
  *   their angle; the slack there is what the turn opens between the hole mouths.
  */
-import { closeTaut } from './close.ts';
+import { closeLoop } from './close.ts';
+import { outlinesOf } from './junction.ts';
 import type { Part } from './part.ts';
-import { loadTaut, newTaut, outlinesOf, type Taut } from './taut.ts';
+import { loadLoop, newWorkspace, type Workspace } from './workspace.ts';
 
 export type { Part } from './part.ts';
 
@@ -74,27 +80,27 @@ function usable(parts: readonly Part[]): Part[] | null {
   return taking.length <= MOST_LOOP_PARTS && taking.every(sound) ? taking : null;
 }
 
-/** Places of the parts, from part 0 of the kernel on. */
-function layOut(taut: Taut, radiusMm: number): LoopSpot[] {
-  const { corners, corner, halfAcross, reach, leftLean, rightLean, toNext, turn } = taut;
+/** Places of the parts, from part 0 of the workspace on. */
+function layOut(work: Workspace, radiusMm: number): LoopSpot[] {
+  const { corners, corner, halfAcross, arc, leftAngle, rightAngle, distance, turn } = work;
   const spots: LoopSpot[] = [];
   let cornerPlace = 0;
   for (let index = 0; index < corners; index += 1) {
     const from = corner[index]!;
     const to = corner[index + 1]!;
     const r1 = radiusMm + halfAcross[from]!;
-    // Counted from the corner's tangent: the chord leaves turned inwards by its lean.
-    const chordAxis = cornerPlace + Math.PI / 2 + rightLean[index]!;
-    const cornerAxis = cornerPlace + Math.PI / 2 + (rightLean[index]! - leftLean[index]!) / 2;
+    // Counted from the corner's tangent: the chord leaves turned inwards by its chord–tangent angle.
+    const chordAxis = cornerPlace + Math.PI / 2 + rightAngle[index]!;
+    const cornerAxis = cornerPlace + Math.PI / 2 + (rightAngle[index]! - leftAngle[index]!) / 2;
     for (let part = from; part < to; part += 1) {
-      const s = reach[part]! - reach[from]!;
+      const s = arc[part]! - arc[from]!;
       const x = r1 * Math.cos(cornerPlace) + s * Math.cos(chordAxis);
       const y = r1 * Math.sin(cornerPlace) + s * Math.sin(chordAxis);
       const turnRad = turn[part]!;
-      const toNextMm = toNext[part]!;
-      const meeting = (taut.straight[part]! + taut.round[part]!) * Math.cos(turnRad / 2);
+      const toNextMm = distance[part]!;
+      const meeting = (work.straight[part]! + work.round[part]!) * Math.cos(turnRad / 2);
       const inward =
-        cornerPlace + Math.atan2(s * Math.cos(rightLean[index]!), r1 - s * Math.sin(rightLean[index]!));
+        cornerPlace + Math.atan2(s * Math.cos(rightAngle[index]!), r1 - s * Math.sin(rightAngle[index]!));
       spots.push({
         radiusMm: part === from ? r1 : Math.hypot(x, y),
         placeRad: part === from ? cornerPlace : inward,
@@ -105,7 +111,7 @@ function layOut(taut: Taut, radiusMm: number): LoopSpot[] {
         gapMm: Math.max(0, toNextMm - meeting),
       });
     }
-    cornerPlace += rightLean[index]! + leftLean[index + 1]!;
+    cornerPlace += rightAngle[index]! + leftAngle[index + 1]!;
   }
   return spots;
 }
@@ -127,12 +133,12 @@ export function solveLoop(parts: readonly Part[]): Loop {
   if (taking === null) return OPEN;
   const lengthMm = taking.reduce((sum, part) => sum + part.alongMm, 0);
   if (taking.length < 3) return { ...OPEN, lengthMm };
-  const taut = newTaut(taking.length);
-  loadTaut(taut, outlinesOf(taking), Int32Array.from(taking.keys()), taking.length);
-  const radiusMm = closeTaut(taut);
+  const work = newWorkspace(taking.length);
+  loadLoop(work, outlinesOf(taking), Int32Array.from(taking.keys()), taking.length);
+  const radiusMm = closeLoop(work);
   if (!(radiusMm > 0)) return { ...OPEN, lengthMm };
-  const fromFirst = layOut(taut, radiusMm);
-  const turned = fromFirst.length - taut.first;
+  const fromFirst = layOut(work, radiusMm);
+  const turned = fromFirst.length - work.first;
   const spots = [...fromFirst.slice(turned), ...fromFirst.slice(0, turned)];
   const zero = spots[0]!.placeRad;
   return {

@@ -11,7 +11,7 @@
  *           ≤ d/(2 r_x) + (h_x − h_y)/d,            h = half across.        (1)
  *
  * 1. Of the straight lines from a corner to later parts, the hull takes the one
- *    that leans in least. So (1) bounds its λ for EVERY part that is sure to
+ *    with the least λ. So (1) bounds its λ for EVERY part that is sure to
  *    follow, as if that lay on the cylinder, with d for the length of the strand
  *    up to there. As a function of d it has no maximum but at the ends (convex
  *    where h_x > h_y, rising else); and it falls as the radius grows.
@@ -19,16 +19,17 @@
  *    neighbours that both lie on the cylinder (their nearer one, where the foot
  *    of the perpendicular isn't between them). For a chord with its foot
  *    between its ends, the foot lies between two neighbours on the chord, each
- *    at its place or further out. Else one end leans outwards; the chord beyond
- *    that end leans in by more, so its line is nearer still to the axis, and
- *    its ends are nearer; going on so ends at a chord with its foot inside.
+ *    at its place or further out. Else λ < 0 at one end; as the
+ *    strand turns inwards there, the next chord has a λ of more than −λ, so its
+ *    line is nearer still to the axis. Its other end is nearer than any before,
+ *    or its foot lies between its ends: going on so comes to one that does.
  *    With p for that distance, cos λ ≥ p / r_x.                           (2)
  * 3. A corner turns by its two λ, a junction by half of what its two parts do.
  *    Distances depend on turns, so the rounds below start from distances at
  *    any turn from 0 to π, and each bounds turns by the distances of the last.
  *    A distance is a concave function of its turn, so it is least at an end.
  */
-import { setJunction, type Junctions, type Outlines } from './taut.ts';
+import { distanceAt, farthestTurn, setJunction, type Junctions, type Outlines } from './junction.ts';
 
 /** Which kinds may be neighbours, and what may follow each on either side. */
 export type Neighbourhood = {
@@ -123,20 +124,6 @@ export function openingOnly(of: Neighbourhood): Neighbourhood {
   return { ...of, bounded, after: kept(of.after), before: kept(of.before) };
 }
 
-/** Distance of two neighbours that turn by `turnRad`, mm. */
-export function distanceAt({ straight, rim, round }: Junctions, at: number, turnRad: number): number {
-  return straight[at]! * Math.cos(turnRad / 2) + rim[at]! * Math.sin(turnRad / 2) + round[at]!;
-}
-
-/** The turn at which a distance, less `perRad` for every radian of it, is greatest. */
-export function farthestTurn({ straight, rim }: Junctions, at: number, perRad: number): number {
-  const s = straight[at]!;
-  const r = rim[at]!;
-  if (perRad >= r / 2) return 0;
-  // ½·√(s² + r²)·sin(atan2(r, s) − t/2) is the slope.
-  return 2 * (Math.atan2(r, s) - Math.asin((2 * perRad) / Math.hypot(s, r)));
-}
-
 /** Least distance from the axis of a line through two neighbours on the cylinder, (2). */
 function leastChord(of: Neighbourhood, radiusMm: number, mostMm: Float64Array): number {
   const { halfAcross } = of.outlines;
@@ -152,8 +139,8 @@ function leastChord(of: Neighbourhood, radiusMm: number, mostMm: Float64Array): 
   return least;
 }
 
-/** The most that the chord from a run's first part leans in, by (1) and (2). */
-function mostLean(
+/** The greatest chord–tangent angle of a run's first part, by (1) and (2). */
+function mostAngle(
   { outlines: { halfAcross } }: Neighbourhood,
   { from, kinds, junctions }: Run,
   radiusMm: number,
@@ -183,26 +170,26 @@ function boundOnce(
   const count = one.length;
   const kinds = outlines.halfAcross.length;
   const chordMm = leastChord(around, radiusMm, known.mostMm);
-  // Of each part, and of each junction's part: the run that lets it lean most.
+  // Of each part, and of each junction's part: the run that allows the greatest chord–tangent angle.
   const floats = (length: number): Float64Array => new Float64Array(length).fill(-Math.PI / 2);
-  const [leanAfter, leanBefore] = [floats(kinds), floats(kinds)];
-  const [oneLean, otherLean] = [floats(count), floats(count)];
+  const [angleAfter, angleBefore] = [floats(kinds), floats(kinds)];
+  const [oneAngle, otherAngle] = [floats(count), floats(count)];
   const take = (runs: readonly Run[], byPart: Float64Array, byJunction: Float64Array): void => {
     for (const run of runs) {
-      const lean = mostLean(around, run, radiusMm, chordMm, known);
+      const angle = mostAngle(around, run, radiusMm, chordMm, known);
       const junction = run.junctions[0]!;
-      byPart[run.from] = Math.max(byPart[run.from]!, lean);
-      byJunction[junction] = Math.max(byJunction[junction]!, lean);
+      byPart[run.from] = Math.max(byPart[run.from]!, angle);
+      byJunction[junction] = Math.max(byJunction[junction]!, angle);
     }
   };
-  take(around.after, leanAfter, oneLean);
-  take(around.before, leanBefore, otherLean);
+  take(around.after, angleAfter, oneAngle);
+  take(around.before, angleBefore, otherAngle);
   const mostTurnRad = new Float64Array(count).fill(Math.PI);
   const leastMm = Float64Array.from(known.leastMm);
   const mostMm = Float64Array.from(known.mostMm);
   for (const at of bounded) {
-    const oneTurn = Math.max(0, leanBefore[one[at]!]! + oneLean[at]!);
-    const otherTurn = Math.max(0, otherLean[at]! + leanAfter[other[at]!]!);
+    const oneTurn = Math.max(0, angleBefore[one[at]!]! + oneAngle[at]!);
+    const otherTurn = Math.max(0, otherAngle[at]! + angleAfter[other[at]!]!);
     const turn = (oneTurn + otherTurn) / 2;
     mostTurnRad[at] = turn;
     leastMm[at] = Math.min(distanceAt(junctions, at, 0), distanceAt(junctions, at, turn));

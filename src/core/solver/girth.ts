@@ -1,7 +1,7 @@
 /** The inside girth of a strand for any counts, without laying it out anew each time. */
-import { closeTaut } from '../geometry/close.ts';
+import { closeLoop } from '../geometry/close.ts';
 import type { Part } from '../geometry/part.ts';
-import { outlinesOf } from '../geometry/taut.ts';
+import { outlinesOf } from '../geometry/junction.ts';
 import type { Design } from '../design/design.ts';
 import { girthBounds, type GirthBounds } from './girthBounds.ts';
 import type { Measure, Measuring } from './measure.ts';
@@ -41,12 +41,12 @@ function girthsOf(parts: readonly Part[], loop: readonly Stretch[], usual: reado
   };
   return {
     solveNm: (counts) => {
-      const taut = strung.string(counts);
-      if (taut.count < 3) return 0;
-      const radius = closeTaut(taut, lastRadius > 0 ? guess(counts) : 0, STILL_MM);
+      const work = strung.string(counts);
+      if (work.count < 3) return 0;
+      const radius = closeLoop(work, lastRadius > 0 ? guess(counts) : 0, STILL_MM);
       if (radius > 0) {
         lastRadius = radius;
-        lastLength = taut.lengthMm;
+        lastLength = work.lengthMm;
       }
       return toNm(FULL_TURN * radius);
     },

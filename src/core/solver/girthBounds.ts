@@ -3,12 +3,12 @@
  *
  * Notation. a: radius of the cylinder; h: half a part's across; d: distances of
  * neighbours; t: their turns; Φ(a, d): how far round the taut strand comes when
- * its distances are held at d (`geometry/taut.ts`). Of a loop that closes at a°
+ * its distances are held at d (`geometry/hull.ts`). Of a loop that closes at a°
  * with turns t°, no more is used than Φ(a°, d(t°)) = 2π, that its turns are not
  * negative and add to 2π, and what `geometry/turnBounds.ts` says of them. So it
  * is all the same how it was solved, and what strand it belongs to.
  *
- * Two facts of held distances, from `geometry/taut.ts`:
+ * Two facts of held distances, from `geometry/hull.ts`:
  *
  * (A) Φ(a, d) is the greatest angle that the strand can come round, however far
  *     out its parts lie, none nearer than a + h. So Φ falls as a grows.
@@ -20,7 +20,7 @@
  *     Proof. Let m1 … mk be a copy with distances r1 … rk from the axis on the
  *     taut strand, and rk ≥ r1. String the new copy after it, each part at
  *     max(ri, rk − its distance from mk along the strand). That is no nearer
- *     than allowed, and neighbours reach each other. Its last part lies at rk,
+ *     than allowed, and neighbours arc each other. Its last part lies at rk,
  *     so every angle that was there before is there again, and those within the
  *     new copy are not negative; by (A) the taut strand comes no less far round.
  *     Where rk < r1, string it before, mirrored.
@@ -65,7 +65,9 @@
  */
 import { neighbourhood } from '../geometry/turnBounds.ts';
 import type { Part } from '../geometry/part.ts';
-import { drawTaut, type Outlines, type Taut } from '../geometry/taut.ts';
+import { drawHull } from '../geometry/hull.ts';
+import type { Outlines } from '../geometry/junction.ts';
+import type { Workspace } from '../geometry/workspace.ts';
 import { heldDistances } from './heldDistances.ts';
 import { lengthIn, reversed, runsAfter, type Stretch } from './stretches.ts';
 import type { StrungLoop } from './strungLoop.ts';
@@ -118,28 +120,28 @@ export function girthBounds(
   const shorteningMm = 2 * straight.reduce((most, mm, at) => Math.max(most, mm - rim[at]!), 0);
   const length = (counts: readonly number[]): number => lengthIn(loop, parts, counts);
 
-  /** Junctions of the loop strung last, from the kernel's first part on. */
+  /** Junctions of the loop strung last, from the workspace's first part on. */
   let order = new Int32Array(0);
-  const string = (counts: readonly number[]): Taut => {
-    const taut = strung.string(counts);
-    if (taut.count > order.length) order = new Int32Array(2 * taut.count);
+  const string = (counts: readonly number[]): Workspace => {
+    const work = strung.string(counts);
+    if (work.count > order.length) order = new Int32Array(2 * work.count);
     strung.neighbours((index, kind, next) => {
       order[index] = around.junctionOf(kind, next);
     });
-    return taut;
+    return work;
   };
-  /** Draws it taut with its neighbours held at these distances. */
-  const draw = (taut: Taut, distancesMm: Float64Array, radiusMm: number): void => {
-    const { count, toNext, reach } = taut;
+  /** Draws its hull with its neighbours held at these distances. */
+  const draw = (work: Workspace, distancesMm: Float64Array, radiusMm: number): void => {
+    const { count, distance, arc } = work;
     let sum = 0;
     for (let index = 0; index < count; index += 1) {
-      const distance = distancesMm[order[index]!]!;
-      reach[index] = sum;
-      toNext[index] = distance;
-      sum += distance;
+      const apart = distancesMm[order[index]!]!;
+      arc[index] = sum;
+      distance[index] = apart;
+      sum += apart;
     }
-    reach[count] = sum;
-    drawTaut(taut, radiusMm);
+    arc[count] = sum;
+    drawHull(work, radiusMm);
   };
 
   const times = new Float64Array(straight.length);
@@ -153,14 +155,14 @@ export function girthBounds(
   return {
     leastRadius: (counts, guessMm) => {
       let proven = (length(counts) - shorteningMm) / FULL_TURN - largestMm;
-      const taut = string(counts);
-      if (!(proven > 0) || taut.count < 3) return 0;
+      const work = string(counts);
+      if (!(proven > 0) || work.count < 3) return 0;
       let radius = Math.max(guessMm, proven + CLOSE_MM);
       for (let step = 0; step < MOST_STEPS; step += 1) {
         const { leastMm, leastOpening, chordMm } = distances(proven);
         if (!(chordMm > 0)) return 0;
-        draw(taut, leastMm, radius);
-        const { angleRad, slope } = taut;
+        draw(work, leastMm, radius);
+        const { angleRad, slope } = work;
         const opening = (FULL_TURN * leastOpening) / (radius + secondMm);
         const angle = angleRad + opening;
         if (angle >= FULL_TURN && angleRad >= Math.PI) proven = radius;
@@ -171,14 +173,14 @@ export function girthBounds(
       return proven;
     },
     mostRadius: (counts, guessMm) => {
-      const taut = string(counts);
-      if (taut.count < 3) return 0;
+      const work = string(counts);
+      if (work.count < 3) return 0;
       let proven = Infinity;
       let radius = Math.max(guessMm, SMALLEST_MM);
       for (let step = 0; step < MOST_STEPS; step += 1) {
         const { mostMm, mostOpening, chordMm } = distances(radius);
-        draw(taut, mostMm, radius);
-        const { angleRad, slope } = taut;
+        draw(work, mostMm, radius);
+        const { angleRad, slope } = work;
         const opening = (FULL_TURN * mostOpening) / chordMm;
         const angle = angleRad + opening;
         if (angle < FULL_TURN) proven = radius;

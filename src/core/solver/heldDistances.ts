@@ -1,12 +1,6 @@
 /** Distances to hold neighbours at, so that a loop with them bounds every loop with its own: see `girthBounds.ts`. */
-import {
-  boundTurns,
-  distanceAt,
-  farthestTurn,
-  openingOnly,
-  type Neighbourhood,
-  type TurnBounds,
-} from '../geometry/turnBounds.ts';
+import { distanceAt, farthestTurn } from '../geometry/junction.ts';
+import { boundTurns, openingOnly, type Neighbourhood, type TurnBounds } from '../geometry/turnBounds.ts';
 
 const FULL_TURN = 2 * Math.PI;
 /** Radii at which junctions are bounded anew, mm apart: a bound that holds from a radius on loses little by the next. */

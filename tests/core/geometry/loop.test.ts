@@ -110,7 +110,6 @@ describe('no loop', () => {
     ['endless', [...many(20, ball(4)), { alongMm: Infinity, acrossMm: 2, roundingMm: 0 }]],
     ['eleven metres in one', [...many(20, ball(4)), { alongMm: 11_000, acrossMm: 2, roundingMm: 0 }]],
     ['too many', many(MOST_LOOP_PARTS + 1, ball(2))],
-    ['one rod and two beads', [{ alongMm: 60, acrossMm: 1, roundingMm: 0 }, ball(2), ball(2)]],
     ['one wide one and three thin tubes', [sharp(19.7, 24.9, 9.85), ...many(3, sharp(3, 1))]],
     ['a disc among tubes', [sharp(6, 1.9), sharp(1.5, 12), sharp(6, 1.9), sharp(6, 1.9)]],
     ['a wide one among tubes', [sharp(8.7, 2), sharp(16.5, 30), sharp(8.7, 2), sharp(8.7, 2)]],
