@@ -68,10 +68,10 @@ function runOut(end: End): string[] {
   return end.problem.stock.flatMap(({ component }, which) => (short.has(which) ? [component] : []));
 }
 
-/** Of the strands at a most those that can't go on; all, where each of them could alone. */
-function stuck(ends: readonly End[]): readonly End[] {
-  const found = ends.filter((end) => mayGoOn(end).every((section) => lacking(end, section).length > 0));
-  return found.length > 0 ? found : ends;
+/** Of the strands at a most the first that can't go on; else the first. */
+function stuck(ends: readonly End[]): End {
+  const found = ends.find((end) => mayGoOn(end).every((section) => lacking(end, section).length > 0));
+  return found ?? ends[0]!;
 }
 
 /** What a strand measures in the first one's. */
@@ -93,15 +93,15 @@ export function limitsOf(
   const found = jointLimits(joint, toFirstOf(job));
   if (found === null) return refuse(stockProblem(design, pieces));
   const [leastMm, mostMm] = [toMm(found.least.firstNm), toMm(found.most.firstNm)];
-  const most = stuck(endsOf(joint, found.most));
+  const [least, most] = [endsOf(joint, found.least)[0]!, stuck(endsOf(joint, found.most))];
   const limits: Limits = {
     leastMm,
     mostMm,
     leastAskedMm: askedOf(rules, design.kind, of, leastMm, sit),
     mostAskedMm: askedOf(rules, design.kind, of, mostMm, sit),
-    leastBinds: endsOf(joint, found.least).flatMap((end) => standingAt(end, 'fewest')),
-    mostBinds: most.flatMap((end) => standingAt(end, 'most')),
-    mostStock: [...new Set(most.flatMap(runOut))],
+    leastBinds: standingAt(least, 'fewest'),
+    mostBinds: standingAt(most, 'most'),
+    mostStock: runOut(most),
   };
   const apart = apartProblem(limits, toleranceMm);
   return apart === null ? { status: 'known', limits } : refuse(apart);
