@@ -1,69 +1,109 @@
 /**
- * `npm test`: every check, one after the other, each with its time, and at the
- * end one line 'N passed, N failed'. A check that isn't a test runner counts
- * as one. Later checks run even where an earlier one failed, except that
- * nothing is tested on a site that didn't build.
+ * `npm test`: every check, as many side by side as there are cores, each with
+ * its time, and at the end one line 'N passed, N failed'. What a check says is
+ * printed whole when it ends. A check that isn't a test runner counts as one.
+ * Later checks run even where an earlier one failed, except that nothing is
+ * tested on a site that didn't build.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 
 const reports = 'reports';
-rmSync(reports, { recursive: true, force: true });
-mkdirSync(reports, { recursive: true });
-let passed = 0;
-let failed = 0;
 
-/** Runs one command line; true where it ended well. */
-function run(title, command, args) {
-  const started = Date.now();
-  console.log(`\n── ${title}`);
-  const { status } = spawnSync(command, args, {
-    stdio: 'inherit',
-    env: { ...process.env, FORCE_COLOR: '0' },
-  });
-  console.log(
-    `── ${title}: ${status === 0 ? 'good' : 'FAILED'} (${((Date.now() - started) / 1000).toFixed(1)} s)`,
-  );
-  return status === 0;
+/** Nobody watches a check as it runs, so none colours what it says. */
+const plain = { ...process.env, NO_COLOR: '1' };
+delete plain.FORCE_COLOR;
+
+/** A check that passes or fails as one. */
+const one = (title, ...command) => ({ title, command, count: (good) => [good ? 1 : 0, good ? 0 : 1] });
+
+/** A run of tests; its files run side by side by themselves. */
+function tests(name, ...projects) {
+  const file = `${reports}/${name}.json`;
+  const command = ['vitest', 'run', '--config', '.config/vitest.config.ts'];
+  command.push(...projects.flatMap((project) => ['--project', project]));
+  command.push('--reporter=dot', '--reporter=json', `--outputFile.json=${file}`);
+  return { title: `tests: ${name}`, command, count: (good) => countReport(good, file) };
 }
 
-function check(title, command, ...args) {
-  const good = run(title, command, args);
-  if (good) passed += 1;
-  else failed += 1;
-  return good;
-}
-
-function tests(project) {
-  const file = `${reports}/${project}.json`;
-  const args = ['run', '--config', '.config/vitest.config.ts', '--project', project];
-  const good = run(`tests: ${project}`, 'vitest', [
-    ...args,
-    '--reporter=dot',
-    '--reporter=json',
-    `--outputFile.json=${file}`,
-  ]);
+/** Passed and failed tests of a report. */
+function countReport(good, file) {
   try {
-    const report = JSON.parse(readFileSync(file, 'utf8'));
-    passed += report.numPassedTests;
-    failed += report.numFailedTests;
+    const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(file, 'utf8'));
     // A file that doesn't load, or a run without tests, fails without a failed test.
-    if ((!good && report.numFailedTests === 0) || report.numPassedTests === 0) failed += 1;
+    const silent = (!good && numFailedTests === 0) || numPassedTests === 0;
+    return [numPassedTests, numFailedTests + (silent ? 1 : 0)];
   } catch {
-    failed += 1;
+    return [0, 1];
   }
 }
 
-check('types of the site', 'astro', 'check', '--minimumFailingSeverity', 'warning');
-check('types of the core', 'tsc', '--noEmit', '-p', 'src/core/tsconfig.json');
-check('lint and import rules', 'eslint', '--config', '.config/eslint.config.mjs', '--max-warnings', '0', '.');
-check('format', 'prettier', '--check', '--log-level', 'warn', '.');
-check('dead code', 'knip', '--config', '.config/knip.json');
-tests('pure');
-if (check('build', 'npm', 'run', '--silent', 'build')) {
-  tests('site');
-  tests('browser');
+const build = one('build', 'npm', 'run', '--silent', 'build');
+
+/** In the order in which they start: the long ones first, the short ones into the gaps that those leave. */
+const waiting = [
+  build,
+  one('lint and import rules', 'eslint', '--config', '.config/eslint.config.mjs', '--max-warnings', '0', '.'),
+  one('format', 'prettier', '--check', '--log-level', 'warn', '.'),
+  // Both write the types that Astro makes: one after the other, so that neither reads them half-written.
+  { ...one('types of the site', 'astro', 'check', '--minimumFailingSeverity', 'warning'), after: build },
+  tests('pure', 'pure', 'pure-counting'),
+  { ...tests('browser', 'browser'), after: build, onlyIfGood: true },
+  { ...tests('site', 'site'), after: build, onlyIfGood: true },
+  one('dead code', 'knip', '--config', '.config/knip.json'),
+  one('types of the core', 'tsc', '--noEmit', '-p', 'src/core/tsconfig.json'),
+];
+
+/** Runs a check to its end, then prints what it said; resolves to whether it was good. */
+function run({ title, command: [name, ...args] }) {
+  const started = Date.now();
+  return new Promise((resolve) => {
+    const said = [];
+    const child = spawn(name, args, {
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: plain,
+    });
+    for (const stream of [child.stdout, child.stderr]) stream.on('data', (chunk) => said.push(chunk));
+    child.on('error', (error) => said.push(Buffer.from(`${error.message}\n`)));
+    child.on('close', (status) => {
+      const good = status === 0;
+      console.log([`\n── ${title}`, Buffer.concat(said).toString().trim()].filter(Boolean).join('\n'));
+      console.log(
+        `── ${title}: ${good ? 'good' : 'FAILED'} (${((Date.now() - started) / 1000).toFixed(1)} s)`,
+      );
+      resolve(good);
+    });
+  });
 }
 
-console.log(`\n${passed} passed, ${failed} failed`);
-process.exitCode = failed === 0 ? 0 : 1;
+rmSync(reports, { recursive: true, force: true });
+mkdirSync(reports, { recursive: true });
+const total = { passed: 0, failed: 0 };
+const running = new Set();
+/** Whether each check that has ended was good. */
+const ended = new Map();
+
+const mayStart = ({ after }) => after === undefined || ended.has(after);
+const isPointless = ({ after, onlyIfGood }) => onlyIfGood === true && ended.get(after) === false;
+
+while (waiting.length > 0 || running.size > 0) {
+  const next = running.size < availableParallelism() ? waiting.findIndex(mayStart) : -1;
+  if (next === -1) {
+    await Promise.race(running);
+    continue;
+  }
+  const [check] = waiting.splice(next, 1);
+  if (isPointless(check)) continue;
+  const task = run(check).then((good) => {
+    const [passed, failed] = check.count(good);
+    total.passed += passed;
+    total.failed += failed;
+    ended.set(check, good);
+    running.delete(task);
+  });
+  running.add(task);
+}
+
+console.log(`\n${total.passed} passed, ${total.failed} failed`);
+process.exitCode = total.failed === 0 ? 0 : 1;

@@ -1,19 +1,32 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
-/** `pure` needs nothing built; `site` reads dist/; `browser` drives Chromium against the built shop. */
+/** Tests that count calls through a mocked module: they need modules of their own. */
+const COUNTING = 'tests/**/effort.test.ts';
+
+// The thorough sizes take minutes.
+const nodeTimeoutMs = process.env['CLASPWISE_THOROUGH'] === undefined ? 300_000 : 3_600_000;
+
+/** `pure` and `pure-counting` need nothing built; `site` reads dist/; `browser` drives Chromium against the built shop. */
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
+    // Test files of a worker share what they import: to load it for each file anew took longer than most tests.
+    isolate: false,
+    maxWorkers: availableParallelism(),
     projects: [
       {
         extends: true,
         test: {
           name: 'pure',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/site/**', 'tests/browser/**'],
-          // The thorough sizes take minutes.
-          testTimeout: process.env['CLASPWISE_THOROUGH'] === undefined ? 300_000 : 3_600_000,
+          exclude: ['tests/site/**', 'tests/browser/**', COUNTING],
+          testTimeout: nodeTimeoutMs,
         },
+      },
+      {
+        extends: true,
+        test: { name: 'pure-counting', include: [COUNTING], isolate: true, testTimeout: nodeTimeoutMs },
       },
       { extends: true, test: { name: 'site', include: ['tests/site/**/*.test.ts'], testTimeout: 60_000 } },
       {
@@ -21,9 +34,11 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          globalSetup: 'tests/browser/once.ts',
+          // Where other checks run beside it, a page may take its time; a condition is waited for all the same.
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          expect: { poll: { timeout: 30_000 } },
         },
       },
     ],

@@ -3,17 +3,24 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { size } from '#core/sizing/size.ts';
-import { openShop, visit, type Shop } from './shop.ts';
+import { newPage, visit, type Watched } from './shop.ts';
 
 const { catalogue } = readCatalogue(process.env.CLASPWISE_CONTENT ?? 'content');
 if (catalogue === null) throw new Error('the content has problems');
 const { pieces, shop: shopFacts } = catalogue;
 
-let shop: Shop;
+/** One device for the searches that leave nothing behind on it. */
+let page: Page;
+let complaints: Watched['complaints'];
 beforeAll(async () => {
-  shop = await openShop();
+  ({ page, complaints } = await newPage());
 });
-afterAll(() => shop.close());
+afterAll(() => page.context().close());
+
+async function search(path: string): Promise<void> {
+  complaints.length = 0;
+  await page.goto(path);
+}
 
 const said = (page: Page): Promise<string> => page.locator('#find-said').innerText();
 const hits = (page: Page): Promise<string[]> => page.locator('#find-results a').allInnerTexts();
@@ -38,19 +45,17 @@ async function allHits(page: Page): Promise<string[]> {
 
 describe('the search page', () => {
   test('fetches nothing of the index before someone searches', async () => {
-    const context = await shop.browser.newContext();
-    const page = await context.newPage();
+    const { page } = await visit('about:blank');
     const asked: string[] = [];
     page.on('request', (request) => asked.push(new URL(request.url()).pathname));
-    await page.goto(`${shop.address}/find/`, { waitUntil: 'networkidle' });
+    await page.goto('/find/', { waitUntil: 'networkidle' });
     expect(asked.filter((path) => path.includes('pagefind'))).toEqual([]);
     await page.locator('#find-words').focus();
     await page.waitForResponse((response) => response.url().includes('pagefind'));
-    await context.close();
   });
 
   test('finds a piece by a word of its name; address and count say what was asked', async () => {
-    const { page, complaints } = await visit(shop, '/find/');
+    await search('/find/');
     await page.locator('#find-words').pressSequentially('loom');
     await answered(page);
     expect(await hits(page)).toContain('Loom Shuttle');
@@ -58,17 +63,15 @@ describe('the search page', () => {
     expect(await said(page)).toMatch(/^\d+ pieces? found$/);
     expect(await page.locator('#find-results img').first().getAttribute('src')).toMatch(/^\/pictures\//);
     expect(complaints).toEqual([]);
-    await page.context().close();
   });
 
   test('finds a piece by the part number of one of its beads', async () => {
     const [id, number] = Object.entries(catalogue.partNumbers).find(([key]) => key.startsWith('slate')) ?? [];
-    const { page } = await visit(shop, `/find/?q=${number}`);
+    await search(`/find/?q=${number}`);
     await answered(page);
     const within = pieces.filter(({ design }) => (id ?? '') in design.components).map(({ name }) => name);
     expect(within.length).toBeGreaterThan(0);
     expect((await allHits(page)).sort()).toEqual(within.sort());
-    await page.context().close();
   });
 
   test('finds every piece with a bead by the bead’s name, in either language', async () => {
@@ -76,15 +79,14 @@ describe('the search page', () => {
     const within = pieces.filter(({ design }) => id in design.components).length;
     expect(within).toBeGreaterThan(1);
     for (const path of ['/find/?q=boxwood', `/de/find/?q=${catalogue.germanNames[id]}`]) {
-      const { page } = await visit(shop, path);
+      await search(path);
       await answered(page);
       expect((await allHits(page)).length, path).toBeGreaterThanOrEqual(within);
-      await page.context().close();
     }
   });
 
   test('shows the same when its address is opened again', async () => {
-    const { page } = await visit(shop, '/find/?kind=Bracelets&sort=cheapest');
+    await search('/find/?kind=Bracelets&sort=cheapest');
     await answered(page);
     const wanted = pieces
       .filter(({ design }) => design.kind === 'bracelet')
@@ -94,7 +96,6 @@ describe('the search page', () => {
     const prices = await page.locator('#find-results [data-price]').allInnerTexts();
     const minor = prices.filter((text) => text !== '').map((text) => Math.round(Number(text.slice(1)) * 100));
     expect(minor).toEqual([...minor].sort((a, b) => a - b));
-    await page.context().close();
   });
 
   test.each([
@@ -108,7 +109,7 @@ describe('the search page', () => {
     async (of, kind, text, stepMm) => {
       const names = { bracelet: 'Bracelets', anklet: 'Anklets', necklace: 'Necklaces' };
       const query = new URLSearchParams({ kind: names[kind], of, size: text });
-      const { page } = await visit(shop, `/find/?${query.toString()}`);
+      await search(`/find/?${query.toString()}`);
       await answered(page);
       const choice = {
         measure: { of, mm: stepMm },
@@ -122,33 +123,30 @@ describe('the search page', () => {
         .filter((piece) => size(piece.design, shopFacts.rules, piece.listedMinor, choice).status === 'fits')
         .map(({ name }) => name);
       expect((await allHits(page)).sort()).toEqual(wanted.sort());
-      await page.context().close();
     },
   );
 
   test('remembers the last size on this device, and says when one can’t be read', async () => {
-    const { page } = await visit(shop, '/find/');
+    const { page } = await visit('/find/');
     await page.locator('#find-fits').check();
     await page.locator('#find-size-text').fill('6 1/2 in');
     await answered(page);
-    await page.goto(`${shop.address}/find/`, { waitUntil: 'networkidle' });
+    await page.goto('/find/');
     await page.locator('#find-fits').check();
     expect(await page.locator('#find-size-text').inputValue()).toBe('6 1/2 in');
     await page.locator('#find-size-text').fill('a hand’s breadth');
     await page.locator('#find-size-problem').waitFor({ state: 'visible' });
-    await page.context().close();
   });
 
   test('says what to do when nothing matches', async () => {
-    const { page } = await visit(shop, '/find/?q=zeppelin');
+    await search('/find/?q=zeppelin');
     await answered(page);
     expect(await said(page)).toContain('No piece matches');
     expect(await hits(page)).toEqual([]);
-    await page.context().close();
   });
 
   test('is worked by keyboard alone', async () => {
-    const { page } = await visit(shop, '/find/');
+    await search('/find/');
     await page.locator('#find-words').focus();
     await page.keyboard.type('glass');
     await page.keyboard.press('Enter');
@@ -156,21 +154,18 @@ describe('the search page', () => {
     await page.locator('#find-results a').first().focus();
     await page.keyboard.press('Enter');
     await page.waitForURL(/\/pieces\//);
-    await page.context().close();
   });
 
   test('speaks German on the German page', async () => {
-    const { page } = await visit(shop, '/de/find/?q=Glas');
+    await search('/de/find/?q=Glas');
     await answered(page);
     expect(await said(page)).toMatch(/gefunden$/);
     expect(await page.locator('#find-results a').first().getAttribute('href')).toMatch(/^\/de\/pieces\//);
-    await page.context().close();
   });
 
   test('without JavaScript shows lists instead of a form', async () => {
-    const { page } = await visit(shop, '/find/', { javaScriptEnabled: false });
+    const { page } = await visit('/find/', { javaScriptEnabled: false });
     expect(await page.locator('#find-form').isVisible()).toBe(false);
     expect(await page.locator('main .choices a').count()).toBeGreaterThan(15);
-    await page.context().close();
   });
 });

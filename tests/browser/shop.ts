@@ -1,79 +1,59 @@
-/** The built shop, served as `npm start` serves it, and a page of it in Chromium. */
-import { dirname, resolve } from 'node:path';
-import type { Server } from 'node:http';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { serve } from '../../src/command/serve/server.ts';
-import { launchChromium } from '../support/chromium.ts';
+/** The built shop, served as `npm start` serves it, and pages of it in the one Chromium of the run. */
+import { chromium, type BrowserContextOptions, type Download, type Page } from 'playwright-core';
+import { inject, onTestFinished } from 'vitest';
 
-export type Shop = {
-  readonly address: string;
-  readonly browser: Browser;
-  readonly close: () => Promise<void>;
-};
+/** Address of the shop, no slash at the end. */
+export const shop = inject('shop');
 
-/** Another build's by `CLASPWISE_DIST`. */
-const ROOT = resolve(dirname(process.env.CLASPWISE_DIST ?? 'dist'));
-
-export async function openShop(): Promise<Shop> {
-  const { server, port } = await serve(ROOT, '127.0.0.1', 0);
-  const browser = await launchChromium();
-  return {
-    address: `http://127.0.0.1:${port}`,
-    browser,
-    close: async () => {
-      await browser.close();
-      await stopped(server);
-    },
-  };
-}
-
-function stopped(server: Server): Promise<void> {
-  server.closeAllConnections();
-  return new Promise((done) => server.close(() => done()));
-}
+/** Every test file has contexts of its own in it. */
+export const browser = await chromium.connect(inject('chromium'));
 
 export type Watched = {
   readonly page: Page;
-  /** What the console said, pages threw and other hosts were asked for: nothing, where all is well. */
+  /** What the console said, pages threw, failed, and other hosts were asked for: nothing, where all is well. */
   readonly complaints: string[];
 };
 
-/** A page of the shop that writes down what goes wrong on it. */
-export async function visit(shop: Shop, path: string, options: BrowserContextOptions = {}): Promise<Watched> {
-  const context = await shop.browser.newContext(options);
+/** A new device's page that writes down what goes wrong on it; the caller closes its context. */
+export async function newPage(options: BrowserContextOptions = {}, base = shop): Promise<Watched> {
+  const context = await browser.newContext({ baseURL: base, ...options });
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on('console', (message) => complaints.push(`console ${message.type()}: ${message.text()}`));
   page.on('pageerror', (error) => complaints.push(`error: ${error.message}`));
   page.on('request', (request) => {
     const url = request.url();
-    if (!url.startsWith(shop.address) && !/^(data|blob):/.test(url)) complaints.push(`other host: ${url}`);
+    if (!url.startsWith(base) && !/^(data|blob):/.test(url)) complaints.push(`other host: ${url}`);
   });
   page.on('response', (response) => {
-    if (response.status() >= 400 && !path.includes('not-there')) {
-      complaints.push(`${response.status()}: ${response.url()}`);
-    }
+    if (response.status() >= 400) complaints.push(`${response.status()}: ${response.url()}`);
   });
-  await page.goto(shop.address + path, { waitUntil: 'load' });
   return { page, complaints };
 }
 
-/** One page of each kind that the public shop has. */
-export const KINDS: readonly (readonly [kind: string, path: string])[] = [
-  ['front', '/'],
-  ['all pieces', '/pieces/'],
-  ['necklace', '/pieces/loom-shuttle/'],
-  ['bracelet', '/pieces/banked-fire/'],
-  ['past pieces', '/past/'],
-  ['ways', '/materials/'],
-  ['beads', '/beads/'],
-  ['one material', '/materials/glass/'],
-  ['guides', '/guides/'],
-  ['guide', '/guides/measuring/'],
-  ['measuring strip', '/measuring-strip/a4/'],
-  ['search', '/find/'],
-  ['line sheet', '/line-sheet/'],
-  ['data', '/data/'],
-  ['not there', '/not-there/'],
-  ['German piece', '/de/pieces/banked-fire/'],
-];
+/** The same for one test, gone to a path. */
+export async function visit(
+  path: string,
+  options: BrowserContextOptions = {},
+  base = shop,
+): Promise<Watched> {
+  const watched = await newPage(options, base);
+  onTestFinished(() => watched.page.context().close());
+  await watched.page.goto(path);
+  return watched;
+}
+
+/** Resolves once every island of the page is alive. */
+export async function alive(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+}
+
+/** By how many pixels the page is wider than its window: nothing, or less, where all fits. */
+export const tooWide = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+/** Bytes of a finished download. */
+export async function bytesOf(download: Download): Promise<Buffer> {
+  const chunks = await (await download.createReadStream()).toArray();
+  return Buffer.concat(chunks as Buffer[]);
+}

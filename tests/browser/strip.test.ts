@@ -1,31 +1,19 @@
 /** The measuring strip, alone and as the shop's page, printed to PDF by Chromium and measured on the sheet. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { tapeLengthMm, type Paper } from '#draw/drawings/strip.ts';
 import { sampleStrip } from '#tests/draw/strip.ts';
-import { launchChromium } from '#tests/support/chromium.ts';
 import { paintedPaths, type PaintedPath } from '#tests/support/pdfPaths.ts';
 import { LANGS } from '#words/lang.ts';
 import { address } from '#ui/site/addresses.ts';
-import { openShop, visit, type Shop } from './shop.ts';
+import { newPage, visit } from './shop.ts';
 
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-
-afterAll(async () => {
-  await browser.close();
-});
-
-async function printed(paper: Paper): Promise<Buffer> {
-  const page = await browser.newPage();
+async function printed(paper: Paper, scale = 1): Promise<Buffer> {
+  const { page } = await newPage();
   await page.setContent(
     `<!doctype html><style>@page{margin:0}body{margin:0}svg{display:block}</style>${sampleStrip(paper)}`,
   );
-  const pdf = await page.pdf({ format: paper === 'a4' ? 'A4' : 'Letter', preferCSSPageSize: false });
-  await page.close();
+  const pdf = await page.pdf({ format: paper === 'a4' ? 'A4' : 'Letter', preferCSSPageSize: false, scale });
+  await page.context().close();
   return pdf;
 }
 
@@ -81,34 +69,21 @@ describe.each(['a4', 'letter'] as const)('on %s', (paper) => {
 });
 
 test('a page that a printer has fitted to smaller paper is found out by the bar', async () => {
-  const page = await browser.newPage();
-  await page.setContent(
-    `<!doctype html><style>@page{margin:0}body{margin:0}svg{display:block}</style>${sampleStrip('a4')}`,
-  );
-  const pdf = await page.pdf({ format: 'A4', scale: 0.96 });
-  await page.close();
-  const paths = paintedPaths(pdf);
+  const paths = paintedPaths(await printed('a4', 0.96));
   expect(ofSize(paths, 100, 3)).toHaveLength(0);
   expect(ofSize(paths, 96, 2.88)).toHaveLength(1);
 });
 
 describe.each(LANGS)("the shop's page in %s", (lang) => {
-  let shop: Shop;
-  beforeAll(async () => {
-    shop = await openShop();
-  });
-  afterAll(() => shop.close());
-
   // Sheets in points (1/72 in): A4 (ISO 216) is 595 × 842, US Letter (ANSI/ASME Y14.1) 612 × 792.
   test.each([
     ['a4', 595, 842],
     ['letter', 612, 792],
   ] as const)('prints on one sheet of %s, true to size', async (paper, widthPt, heightPt) => {
-    const { page, complaints } = await visit(shop, address(lang, 'measuring-strip', paper), {
+    const { page, complaints } = await visit(address(lang, 'measuring-strip', paper), {
       colorScheme: 'dark',
     });
     const pdf = await page.pdf({ preferCSSPageSize: true });
-    await page.context().close();
     const box = /\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)/.exec(pdf.toString('latin1'));
     expect([Math.round(Number(box?.[1])), Math.round(Number(box?.[2]))]).toEqual([widthPt, heightPt]);
     expect(sheetsOf(pdf)).toBe(1);
@@ -120,10 +95,9 @@ describe.each(LANGS)("the shop's page in %s", (lang) => {
   });
 
   test('without script, the other paper is a link away and the caution is read before the sheet', async () => {
-    const { page } = await visit(shop, address(lang, 'measuring-strip', 'a4'), { javaScriptEnabled: false });
+    const { page } = await visit(address(lang, 'measuring-strip', 'a4'), { javaScriptEnabled: false });
     const other = page.locator('.papers a:not([aria-current])');
     expect(await other.getAttribute('href')).toBe(address(lang, 'measuring-strip', 'letter'));
     expect(await page.locator('.opening').innerText()).toMatch(/100\s?%/);
-    await page.context().close();
   });
 });

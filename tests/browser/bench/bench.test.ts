@@ -1,32 +1,23 @@
 /** The bench in a browser: every page silent and readable, every card on one sheet, every door as the rules say. */
-import { readFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
-import { createRequire } from 'node:module';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
-import { launchChromium } from '#tests/support/chromium.ts';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { mailBody } from '#order/mail.ts';
+import { axeFindingsInBothSchemes } from '../axe.ts';
+import { bytesOf, newPage, tooWide, visit, type Watched } from '../shop.ts';
 import { demoCatalogue, orderFor } from '../../bench/desk/shop.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-let browser: Browser;
 let shop: RunningShop;
 let catalogue: Catalogue;
 let number: string;
 
 beforeAll(async () => {
-  [browser, shop, catalogue] = await Promise.all([
-    launchChromium(),
-    startShop({ CLASPWISE_DESK_PER_MINUTE: '0' }),
-    demoCatalogue(),
-  ]);
+  [shop, catalogue] = await Promise.all([startShop({ CLASPWISE_DESK_PER_MINUTE: '0' }), demoCatalogue()]);
   number = await send('weir-light');
 });
-afterAll(async () => {
-  await Promise.all([browser?.close(), shop?.stop()]);
-});
+afterAll(() => shop.stop());
 
 async function send(id: string): Promise<string> {
   const piece = catalogue.pieces.find((one) => one.id === id);
@@ -41,19 +32,7 @@ async function send(id: string): Promise<string> {
   return order.number;
 }
 
-async function open(path: string, options = {}): Promise<{ page: Page; complaints: string[] }> {
-  const context = await browser.newContext(options);
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on('console', (message) => complaints.push(message.text()));
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('request', (request) => {
-    if (!request.url().startsWith(shop.base) && !request.url().startsWith('data:'))
-      complaints.push(request.url());
-  });
-  await page.goto(shop.base + path);
-  return { page, complaints };
-}
+const open = async (path: string): Promise<Page> => (await visit(path, {}, shop.base)).page;
 
 const PAGES = [
   '/bench/',
@@ -70,31 +49,32 @@ const PAGES = [
 ];
 const addressOf = (path: string): string => path.replace(/^order\/?/, `/bench/orders/${number}/`);
 
-describe.each(PAGES)('%s', (path) => {
-  test('is silent, needs no other host, and fits a narrow phone', async () => {
-    const { page, complaints } = await open(addressOf(path), { viewport: { width: 320, height: 700 } });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-    expect(await page.locator('h1').count()).toBe(1);
-    expect(complaints).toEqual([]);
-    await page.context().close();
+describe('every page', () => {
+  let watched: Watched;
+  beforeAll(async () => {
+    watched = await newPage({}, shop.base);
   });
+  afterAll(() => watched.page.context().close());
 
-  test('has nothing for axe to find, light and dark', async () => {
-    const { page } = await open(addressOf(path), { bypassCSP: true, reducedMotion: 'reduce' });
-    await page.evaluate(axe);
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      const found = await page.evaluate(async () => {
-        const { violations } = await (
-          window as unknown as {
-            axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-          }
-        ).axe.run();
-        return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 150)}`));
-      });
-      expect(found, colorScheme).toEqual([]);
-    }
-    await page.context().close();
+  describe.each(PAGES)('%s', (path) => {
+    beforeAll(async () => {
+      watched.complaints.length = 0;
+      await watched.page.setViewportSize({ width: 320, height: 700 });
+      await watched.page.goto(addressOf(path));
+    });
+
+    test('is silent, needs no other host, and fits a narrow phone', async () => {
+      const { page, complaints } = watched;
+      await page.setViewportSize({ width: 320, height: 700 });
+      expect(await tooWide(page)).toBeLessThanOrEqual(0);
+      expect(await page.locator('h1').count()).toBe(1);
+      expect(complaints).toEqual([]);
+    });
+
+    test('has nothing for axe to find, light and dark', async () => {
+      await watched.page.setViewportSize({ width: 1280, height: 720 });
+      expect(await axeFindingsInBothSchemes(watched.page)).toEqual([]);
+    });
   });
 });
 
@@ -107,19 +87,18 @@ const roomOf = ({ design }: Catalogue['pieces'][number]): number =>
   design.strands.reduce((sum, { sections }) => sum + 10 + sections.length, 0);
 
 test('every bench card is one sheet of A4 and of US Letter', { timeout: 600_000 }, async () => {
-  const { page } = await open('/bench/');
+  const page = await open('/bench/');
   for (const id of carded()) {
-    await page.goto(`${shop.base}/bench/orders/${await send(id)}/card/`);
+    await page.goto(`/bench/orders/${await send(id)}/card/`);
     for (const format of ['A4', 'Letter'] as const) {
       const pdf = (await page.pdf({ format })).toString('latin1');
       expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length, `${id} on ${format}`).toBe(1);
     }
   }
-  await page.context().close();
 });
 
 test('an order is worked through its states, and a second window can’t overwrite the first', async () => {
-  const { page } = await open(`/bench/orders/${number}/`);
+  const page = await open(`/bench/orders/${number}/`);
   const other = await page.context().newPage();
   await other.goto(page.url());
   await page.getByRole('button', { name: 'Set to agreed' }).click();
@@ -134,13 +113,12 @@ test('an order is worked through its states, and a second window can’t overwri
   expect(await other.locator('main').innerText()).toContain('changed in another window');
   await page.reload();
   expect(await page.locator('#state').innerText()).toContain('Agreed');
-  await page.context().close();
 });
 
 test('a pasted e-mail and a dropped file come in, ticks stay, a search finds', async () => {
   const order = orderFor(catalogue, 'weir-light', 165.1, { name: 'Zoë Quill' });
   const texts = { subject: '', greeting: 'Hello', lines: [], closing: 'Z', foot: 'For the bench:' };
-  const { page } = await open('/bench/in/');
+  const page = await open('/bench/in/');
   await page.getByLabel('E-mail, link or order').fill(mailBody(texts, order).replace(/^/gm, '> '));
   await page.locator('input[type=file]').setInputFiles({
     name: 'order.json',
@@ -151,13 +129,12 @@ test('a pasted e-mail and a dropped file come in, ticks stay, a search finds', a
   const result = await page.getByRole('status').innerText();
   expect(result).toContain(`${order.number} from the pasted text: taken in.`);
   expect(result).toContain(`${order.number} from order.json: it was in the book already.`);
-  await page.goto(`${shop.base}/bench/?q=zoe+quill&state=all`);
+  await page.goto(`/bench/?q=zoe+quill&state=all`);
   await page.getByRole('link', { name: order.number }).click();
   await page.getByRole('link', { name: 'Bench card' }).click();
   await page.locator('.steps input').first().check();
   await page.reload();
   expect(await page.locator('.steps input').first().isChecked()).toBe(true);
-  await page.context().close();
 });
 
 type Reply = {
@@ -258,27 +235,26 @@ test('from elsewhere: over TLS, with the passphrase, and out again', async () =>
 });
 
 test('backup, restore and erasing go their whole way', async () => {
-  const { page } = await open('/bench/keep/');
+  const page = await open('/bench/keep/');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('link', { name: 'Download a backup' }).click(),
   ]);
-  const file = await download.path();
-  await page.goto(`${shop.base}/bench/orders/${number}/`);
+  const file = await bytesOf(download);
+  await page.goto(`/bench/orders/${number}/`);
   await page.getByText('Erase the buyer’s data').click();
   await page.getByRole('button', { name: 'Yes, erase it for good' }).click();
   expect(await page.locator('main').innerText()).not.toContain('Iris');
-  await page.goto(`${shop.base}/bench/keep/`);
+  await page.goto(`/bench/keep/`);
   await page.getByText('Restore', { exact: true }).first().click();
   await page.getByLabel('Backup file').setInputFiles({
     name: 'orders.sqlite',
     mimeType: 'application/vnd.sqlite3',
-    buffer: readFileSync(file),
+    buffer: file,
   });
   await page.getByLabel('Replace the order book').check();
   await page.getByRole('button', { name: 'Restore' }).click();
   expect(await page.getByRole('status').innerText()).toContain('Restored');
-  await page.goto(`${shop.base}/bench/orders/${number}/`);
+  await page.goto(`/bench/orders/${number}/`);
   expect(await page.locator('main').innerText()).toContain('Iris');
-  await page.context().close();
 });

@@ -1,9 +1,8 @@
 /** From a finished piece to a bench card, as buyer and maker go it, against the built shop. */
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from '#tests/support/chromium.ts';
-import { startShop, type RunningShop } from '#tests/support/shop.ts';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { startStaticHost, type StaticHost } from '#tests/support/staticHost.ts';
+import { browser, bytesOf, shop } from '../shop.ts';
 import { fillIn, giveSize, order, shownFigures, standing, type Wish } from './buyer.ts';
 
 const client = new URL('../../../dist/client/', import.meta.url).pathname;
@@ -26,21 +25,17 @@ const pendantNecklace: Wish = {
   note: '',
 };
 
-let browser: Browser;
-let shop: RunningShop;
 let host: StaticHost;
-let context: BrowserContext;
 let said: string[];
 
 beforeAll(async () => {
-  [browser, shop, host] = await Promise.all([launchChromium(), startShop(), startStaticHost(client)]);
+  host = await startStaticHost(client);
 });
-afterAll(async () => {
-  await Promise.all([browser?.close(), shop?.stop(), host?.stop()]);
-});
+afterAll(() => host.stop());
 
 async function newPage(expected: RegExp | null = null): Promise<Page> {
-  context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  onTestFinished(() => context.close());
   said = [];
   const page = await context.newPage();
   const note = (text: string): void => void (expected?.test(text) === true || said.push(text));
@@ -58,7 +53,7 @@ const term = (page: Page, name: string) =>
 
 async function seeAtBench(page: Page, number: string): Promise<void> {
   await page.setViewportSize({ width: 1280, height: 900 });
-  await page.goto(`${shop.base}/bench/`);
+  await page.goto(`${shop}/bench/`);
   await page.getByRole('link', { name: number }).click();
   await page.getByRole('heading', { level: 1, name: `Order ${number}` }).waitFor();
 }
@@ -78,7 +73,7 @@ const strung = (page: Page) => page.getByRole('table', { name: 'Stringing order,
 
 test('a focal bracelet for a wrist of 165 mm, easy, worked by the left hand', async () => {
   const page = await newPage();
-  await page.goto(`${shop.base}/`);
+  await page.goto(`${shop}/`);
   await page.getByRole('link', { name: 'See every piece' }).click();
   await page.goto(await addressOf(page, 'Banked Fire'));
   await giveSize(page, focalBracelet);
@@ -106,16 +101,15 @@ test('a focal bracelet for a wrist of 165 mm, easy, worked by the left hand', as
   for (const name of ['Wire', 'Cut', 'Leave free', 'Crimp', 'Cover']) {
     expect(await term(page, name).textContent()).toMatch(/\d/);
   }
-  expect(await page.getByRole('checkbox', { name: /both wires lie side by side/ }).count()).toBe(2);
+  expect(await page.getByRole('checkbox', { name: /both wires side by side/ }).count()).toBe(2);
   const pdf = await page.pdf({ preferCSSPageSize: true });
   expect(pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1);
   expect(said).toEqual([]);
-  await context.close();
 });
 
 test('a pendant necklace at 17½ in, worked by the right hand', async () => {
   const page = await newPage();
-  await page.goto(`${shop.base}/pieces/loom-shuttle/`);
+  await page.goto(`${shop}/pieces/loom-shuttle/`);
   await giveSize(page, pendantNecklace);
   const figures = await shownFigures(page);
   await order(page, pendantNecklace);
@@ -128,7 +122,6 @@ test('a pendant necklace at 17½ in, worked by the right hand', async () => {
   expect(await term(page, 'Hand').textContent()).toContain('left');
   expect(await page.getByRole('article').textContent()).toMatch(/[Pp]endant/);
   expect(said).toEqual([]);
-  await context.close();
 });
 
 test('a static host with no bench behind it: the same order by e-mail, pasted at the bench', async () => {
@@ -148,9 +141,9 @@ test('a static host with no bench behind it: the same order by e-mail, pasted at
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Download the order' }).click(),
   ]);
-  const file = await download.path();
+  const file = await bytesOf(download);
 
-  await page.goto(`${shop.base}/bench/in/`);
+  await page.goto(`${shop}/bench/in/`);
   // As a mail program answers: quoted, and broken at 72 characters.
   const quoted = body.replace(/(.{72})/g, '$1\n').replace(/^/gm, '> ');
   await page.getByLabel('E-mail, link or order').fill(quoted);
@@ -161,11 +154,11 @@ test('a static host with no bench behind it: the same order by e-mail, pasted at
   expect(await page.getByText('Checked: all figures are those that the buyer saw.').isVisible()).toBe(true);
   expect(figures['Finished length']).toMatch(/\d/);
 
-  await page.goto(`${shop.base}/bench/in/`);
+  await page.goto(`${shop}/bench/in/`);
   await page.getByLabel(/Or files/).setInputFiles({
     name: 'order.json',
     mimeType: 'application/json',
-    buffer: Buffer.from(await read(file)),
+    buffer: file,
   });
   await page.getByRole('button', { name: 'Take in' }).click();
   await page
@@ -173,7 +166,6 @@ test('a static host with no bench behind it: the same order by e-mail, pasted at
     .first()
     .waitFor();
   expect(said).toEqual([]);
-  await context.close();
 });
 
 /** The page as the build writes it where `orders.form` names a service: its road, and the policy that lets it go there. */
@@ -211,17 +203,11 @@ test('a form service in the desk’s place: told before, handed over, and the sa
   expect(fields.get('email')).toBe(focalBracelet.email);
   expect(fields.get('subject')).toContain(number);
 
-  await page.goto(`${shop.base}/bench/in/`);
+  await page.goto(`${shop}/bench/in/`);
   await page.getByLabel('E-mail, link or order').fill(fields.get('order') ?? '');
   await page.getByRole('button', { name: 'Take in' }).click();
   await page.getByText(`${number} from`).waitFor();
   await seeAtBench(page, number);
   expect(await page.getByText('Checked: all figures are those that the buyer saw.').isVisible()).toBe(true);
   expect(said).toEqual([]);
-  await context.close();
 });
-
-async function read(path: string): Promise<string> {
-  const { readFile } = await import('node:fs/promises');
-  return readFile(path, 'utf8');
-}

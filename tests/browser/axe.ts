@@ -1,0 +1,48 @@
+/** What axe finds on a page. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** WCAG 2.2 to level AA, and what axe counts as good practice. */
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+type Axe = {
+  readonly run: (
+    context: unknown,
+    options: unknown,
+  ) => Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }>;
+};
+
+/** Violations within what a selector finds, in the colours that stand. */
+export async function axeFindings(page: Page, within = 'html'): Promise<string[]> {
+  // The policy of the page lets no script in from a test, so it goes in by the debugger's own way.
+  await page.evaluate(`window.axe === undefined && (() => { ${AXE} })()`);
+  return page.evaluate(
+    async ([selector, tags]) => {
+      const { violations } = await (window as unknown as { axe: Axe }).axe.run(selector, {
+        runOnly: { type: 'tag', values: tags },
+        // What passes is only counted, and the rules that look into style sheets' text aren't among these.
+        resultTypes: ['violations'],
+        preload: false,
+      });
+      return violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
+      );
+    },
+    [within, TAGS] as const,
+  );
+}
+
+/** The same in light and in dark, each finding after its scheme. */
+export async function axeFindingsInBothSchemes(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    // Without motion, so that no colour is met halfway to another.
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    found.push(...(await axeFindings(page)).map((one) => `${colorScheme}: ${one}`));
+  }
+  await page.emulateMedia({ colorScheme: null, reducedMotion: null });
+  return found;
+}
