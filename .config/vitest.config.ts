@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
-/** Tests that count calls through a mocked module: they need modules of their own. */
+/** Tests that count what is called, by a mocked module: they need modules of their own. */
 const COUNTING = 'tests/**/effort.test.ts';
 
 // The thorough sizes take minutes.

@@ -26,8 +26,8 @@ beforeEach(() => {
   drawn.hulls = 0;
 });
 
-// Where the count is not in the way of what sweeps, every test here would pass.
-afterEach(() => expect(swept.times).toBeGreaterThan(0));
+// Where the count is not in the way of what draws hulls, every test here would pass.
+afterEach(() => expect(drawn.hulls).toBeGreaterThan(0));
 
 const part = (alongMm: number, acrossMm: number, roundingMm = 0): Part => ({ alongMm, acrossMm, roundingMm });
 const ball = (mm: number): Part => part(mm, mm, mm / 2);
