@@ -3,8 +3,14 @@
 import { getCollection } from 'astro:content';
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Lang } from '#words/lang.ts';
-import { wireKey, type Catalogue, type Guide, type Piece, type Shop } from './model/catalogue.ts';
-import { newestFirst } from './model/newestFirst.ts';
+import {
+  newestFirst,
+  wireKey,
+  type Catalogue,
+  type Guide,
+  type Piece,
+  type Shop,
+} from './model/catalogue.ts';
 import { restorePiece } from './model/stored.ts';
 
 /** A guide with its Markdown made into HTML. */

@@ -13,8 +13,7 @@ import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { size } from '#core/sizing/size.ts';
 import { compose } from '#order/compose.ts';
 import { makeNumber } from '#order/number.ts';
-import { fullLoad, steadyLoad, type Send } from './benchmarks/desk/load.ts';
-import { syncsPerSecond } from './benchmarks/desk/syncs.ts';
+import { fullLoad, steadyLoad, syncsPerSecond, type Send } from './benchmarks/desk/load.ts';
 
 const CLIENTS = 20;
 const SECONDS = 5;

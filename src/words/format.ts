@@ -109,6 +109,18 @@ export function formatDate(iso: string, lang: Lang, timeZone = 'UTC'): string {
   return new Intl.DateTimeFormat(locale(lang), { dateStyle: 'long', timeZone }).format(new Date(iso));
 }
 
+/** A day as exactly as it is known, from "2024", "2024-05" or "2024-05-17": "2024", "May 2024", "17 May 2024". */
+export function formatKnownDate(known: string, lang: Lang): string {
+  const [, month, day] = known.split('-');
+  const format = new Intl.DateTimeFormat(locale(lang), {
+    timeZone: 'UTC',
+    year: 'numeric',
+    ...(month !== undefined && { month: 'long' }),
+    ...(day !== undefined && { day: 'numeric' }),
+  });
+  return format.format(new Date(known));
+}
+
 /** A day with its time of day, to the minute. */
 export function formatDateTime(iso: string, lang: Lang, timeZone = 'UTC'): string {
   const style = { dateStyle: 'long', timeStyle: 'short', timeZone } as const;

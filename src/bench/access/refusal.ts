@@ -2,8 +2,9 @@
 import { benchWords } from '#words/words.ts';
 import type { BenchProblem } from '#words/benchCodes.ts';
 import { formatFor } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import { escapeXml } from '#draw/svg/text.ts';
 import { languageOf } from '../models/frame.ts';
-import { plainPage } from '../http/plainPage.ts';
 import { problemResponse } from '../desk/problem.ts';
 import type { BookProblem } from '../book/problem.ts';
 import type { Refusal } from './guard.ts';
@@ -55,4 +56,29 @@ export function troubleResponse(problem: BenchProblem, status: number, request: 
   // No sentence here writes a length or a price, so unit and currency don't matter.
   const text = words.problem(problem, formatFor(lang, 'cm', 'EUR'));
   return plainPage(status, lang, words.problemTitle, text, { href: '/bench/', label: words.back });
+}
+
+/** An HTML answer with a title, a sentence and, where given, a way on. */
+function plainPage(
+  status: number,
+  lang: Lang,
+  title: string,
+  text: string,
+  onward: { readonly href: string; readonly label: string } | null,
+): Response {
+  const link =
+    onward === null ? '' : `<p><a href="${escapeXml(onward.href)}">${escapeXml(onward.label)}</a></p>`;
+  const html = `<!doctype html>
+<html lang="${lang}">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width">
+<meta name="robots" content="noindex">
+<title>${escapeXml(title)}</title>
+<link rel="stylesheet" href="/bench/assets/bench.css">
+</head>
+<body><main id="content"><h1>${escapeXml(title)}</h1><p role="alert">${escapeXml(text)}</p>${link}</main></body>
+</html>
+`;
+  return new Response(html, { status, headers: { 'content-type': 'text/html; charset=utf-8' } });
 }

@@ -1,13 +1,14 @@
 /** An order's page. */
 import { formatDateTime } from '#words/format.ts';
+import { orderWords } from '#words/words.ts';
+import type { Difference } from '#words/difference.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
-import { Asked } from './Asked.tsx';
 import { Changes } from './Changes.tsx';
-import { Differences } from './Differences.tsx';
 import { Figures } from './Figures.tsx';
 import { History } from './History.tsx';
 import { Letters } from './Letters.tsx';
+import { FactList, type Fact } from './FactList.tsx';
 
 type Props = { readonly detail: OrderDetail; readonly frame: Frame };
 
@@ -74,5 +75,44 @@ function Erase({ detail: { entry }, frame: { words, lang } }: Props) {
         <button type="submit">{words.order.reallyErase}</button>
       </form>
     </details>
+  );
+}
+
+/** What the buyer asked for and was shown: the same lines as on her slip and in her e-mail. */
+function Asked({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
+  const { words, lang, format } = frame;
+  const { document } = detail.entry;
+  const [piece, size, ...rest] = orderWords(lang).rows(format, document, detail.pieceName);
+  const lines: Fact[] = [
+    ...[piece, size].filter((row) => row !== undefined),
+    { label: words.order.exactly, value: `${format.number(document.measure.mm, 2)} mm` },
+    { label: words.order.pick, value: words.order.picks[document.pick] },
+    ...Object.entries(document.choices).map(([label, value]) => ({ label, value })),
+    ...rest,
+  ];
+  return (
+    <section aria-labelledby="asked">
+      <h2 id="asked">{words.order.asked}</h2>
+      <FactList facts={lines} />
+    </section>
+  );
+}
+
+/** What differs from what the buyer saw: first on the page, before anything can be strung. */
+function Differences({ all, frame }: { all: readonly Difference[]; frame: Frame }) {
+  const { words, format } = frame;
+  if (all.length === 0) return <p class="good">{words.order.same}</p>;
+  return (
+    <section class="warning" role="alert" aria-labelledby="differs">
+      <h2 id="differs">{words.order.differs}</h2>
+      <ul>
+        {all.map((one) => (
+          <li>
+            <bdi>{words.difference(one, format)}</bdi>
+          </li>
+        ))}
+      </ul>
+      <p>{words.order.differsHint}</p>
+    </section>
   );
 }

@@ -82,3 +82,9 @@ export function facetsOf(piece: Piece): Facets {
     strands: design.strands.length,
   };
 }
+
+/** All that is strung or hung, most seen first, then the clasp. */
+export function lookedFor(design: Design): readonly Component[] {
+  const clasp = design.components[design.ends.clasp];
+  return [...sharesOf(design).map(({ component }) => component), ...(clasp === undefined ? [] : [clasp])];
+}

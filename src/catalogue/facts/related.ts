@@ -22,6 +22,15 @@ export function beadIndex(pieces: readonly Piece[]): BeadIndex {
 // The newest that share a bead are enough to choose from, and keep ten thousand pieces cheap.
 const mostPerBead = 60;
 
+/** One row of pictures. */
+const MOST_KIN = 3;
+
+/** @returns the kin of any of `pieces`, whose beads are gone through once for all. */
+export function kinOf(pieces: readonly Piece[]): (piece: Piece) => readonly Piece[] {
+  const index = beadIndex(pieces);
+  return (piece) => relatedPieces(piece, index, MOST_KIN);
+}
+
 /**
  * Up to `most` other pieces with beads in common, nearest first: what both
  * show much of counts for more, and so does a bead that few pieces have.

@@ -133,3 +133,9 @@ export function designIn(piece: Piece, lang: Lang): Design {
 export function textsOf(piece: Piece, lang: Lang): PieceTexts {
   return lang === 'de' && piece.de !== null ? piece.de : piece;
 }
+
+/** Newest first; what was made at the same time goes by its short name. */
+export function newestFirst(one: Piece, other: Piece): number {
+  if (one.made !== other.made) return one.made < other.made ? 1 : -1;
+  return one.id < other.id ? -1 : 1;
+}

@@ -1,8 +1,8 @@
 /** A strand laid on a curve: every centre on the line, every neighbour touching the next. */
+import type { Component } from '#core/design/component.ts';
 import type { Curve } from './curve.ts';
 import type { Part, Spot } from './spot.ts';
 import { lengthOf } from './straight.ts';
-import { touchMm } from './touch.ts';
 
 /** Halvings of a bracket at most a few components wide: leaves less than a ten-thousandth of a millimetre. */
 const HALVINGS = 28;
@@ -112,4 +112,20 @@ function nextAlong(
 export function turnBetween(fromRad: number, toRad: number): number {
   const turn = toRad - fromRad;
   return turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI));
+}
+
+/**
+ * Least distance (mm) between the centres of two components whose holes turn by `turnRad`, touching and
+ * not overlapping: rectangles with rounded corners, hole axes in line where they meet.
+ */
+function touchMm(first: Component, second: Component, turnRad: number): number {
+  const halfRad = Math.abs(turnRad) / 2;
+  const flatMm = first.alongMm / 2 - first.roundingMm + (second.alongMm / 2 - second.roundingMm);
+  const rimMm = Math.min(first.acrossMm / 2 - first.roundingMm, second.acrossMm / 2 - second.roundingMm);
+  return (
+    flatMm * Math.cos(halfRad) +
+    2 * Math.max(0, rimMm) * Math.sin(halfRad) +
+    first.roundingMm +
+    second.roundingMm
+  );
 }

@@ -6,11 +6,11 @@ import type { Lang } from '#words/lang.ts';
 import type { OrderWords } from '#words/words.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { ShopForSizer } from '../model/input.ts';
-import { localZone } from '../adapters/localZone.ts';
 import { saveFile } from '../adapters/saveFile.ts';
 import type { Entry } from './model/outbox.ts';
 import { unitOfOrder, writeMail } from './model/write.ts';
 import { CopyButton } from './CopyButton.tsx';
+import { localZone } from '../adapters/device.ts';
 
 export type OutboxEntryProps = {
   readonly words: OrderWords;

@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { OrderWords } from '#words/words.ts';
 import type { PostTarget } from '../model/input.ts';
 import { browserStore } from '../adapters/browserStore.ts';
-import { browserClock } from '../adapters/browserClock.ts';
+import { browserClock } from '../adapters/device.ts';
 import { browserPost } from '../adapters/browserPost.ts';
 import { keepingStore } from './model/keepingStore.ts';
 import { dropEntry, putEntry, readOutbox, type Entry } from './model/outbox.ts';

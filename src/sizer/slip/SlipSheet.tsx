@@ -5,11 +5,11 @@ import { encode } from '#order/text.ts';
 import { formatDateTime, formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { OrderWords, SlipWords } from '#words/words.ts';
-import { localZone } from '../adapters/localZone.ts';
 import { saveFile } from '../adapters/saveFile.ts';
 import { Rows } from '../controls/Rows.tsx';
 import { unitOfOrder } from '../ordering/model/write.ts';
 import { QrCode } from './QrCode.tsx';
+import { localZone } from '../adapters/device.ts';
 
 export type SlipLanguage = {
   readonly lang: Lang;

@@ -3,7 +3,7 @@ import { designIn, textsOf, type Piece, type Shop } from '#catalogue/model/catal
 import type { PieceForSizer, PostTarget, ShopForSizer } from '#sizer/model/input.ts';
 import type { Lang } from '#words/lang.ts';
 import { address } from '../site/addresses.ts';
-import { unitIn } from './unitIn.ts';
+import { unitIn } from './frame.ts';
 
 export function forSizer(piece: Piece, shop: Shop, lang: Lang): PieceForSizer {
   const { id, revision, listedMinor, status } = piece;

@@ -14,3 +14,8 @@ export async function shopFrame(lang: Lang): Promise<Frame> {
   const links = guides.map(({ id, title }) => ({ name: title, href: address(lang, 'guides', id) }));
   return { shop, guides: links };
 }
+
+/** The unit before the reader has chosen one: the shop's own in English; where German is spoken nobody measures in inches. */
+export function unitIn(shop: Shop, lang: Lang): Shop['unit'] {
+  return lang === 'de' ? 'cm' : shop.unit;
+}

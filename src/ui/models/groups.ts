@@ -1,10 +1,9 @@
 /** The ways to look through the shop: by kind, material, colour, bead and year, each with its groups. */
 import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
-import { facetsOf } from '#catalogue/facts/facets.ts';
+import { facetsOf, lookedFor } from '#catalogue/facts/facets.ts';
 import { colourName, materialName } from '#words/goods.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/words.ts';
-import { lookedFor } from './lookedFor.ts';
 
 /** One list: `/materials/glass/`. */
 export type Group = {

@@ -3,6 +3,11 @@ import type { Component, ComponentKind } from '#core/design/component.ts';
 import { massOf } from '#core/design/mass/mass.ts';
 import { tally } from '#core/design/tally.ts';
 import type { Counts, Design } from '#core/design/design.ts';
+import { usual } from '#core/sizing/usual.ts';
+import { designIn, textsOf, type Piece } from '#catalogue/model/catalogue.ts';
+import { formatList, formatNumber } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
+import { pageWords } from '#words/words.ts';
 
 export type PartRow = { readonly component: Component; readonly count: number; readonly massG: number };
 
@@ -37,4 +42,27 @@ export function mainParts(design: Design, counts: Counts, most = 3): Component[]
     .map(({ component }) => component)
     .filter(({ kind }) => kind === 'pendant' || kind === 'bead')
     .slice(0, most);
+}
+
+/** What a person who doesn't see a piece's drawing should know of it. */
+export function cardAlt(piece: Piece, lang: Lang): string {
+  const words = pageWords(lang);
+  const parts = mainParts(designIn(piece, lang), usual(piece.design)).map(({ name }) => name);
+  return words.piece.pictureAlt(
+    textsOf(piece, lang).name,
+    words.kinds[piece.design.kind],
+    formatList(parts, lang),
+  );
+}
+
+/** Differences below this are one size to the eye, mm. */
+const SAME_MM = 0.05;
+
+export function measureText(component: Component, lang: Lang): string {
+  const { acrossMm } = component;
+  // What hangs takes next to nothing of the wire: its length is how far it hangs.
+  const longMm = component.kind === 'pendant' ? component.hangMm : component.alongMm;
+  const long = formatNumber(longMm, lang, 1);
+  const across = formatNumber(acrossMm, lang, 1);
+  return Math.abs(longMm - acrossMm) < SAME_MM ? `${long}\u00a0mm` : `${long}\u00a0×\u00a0${across}\u00a0mm`;
 }

@@ -5,8 +5,8 @@ import type { Rules } from '#core/design/rules.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { PieceKind } from '#core/design/design.ts';
+import { INCH_MM } from '#core/units/unit.ts';
 import type { Lang } from '#words/lang.ts';
-import { roundSizes } from './steps.ts';
 
 /** What a kind of piece is asked by in the table. */
 export const ASKED_BY: Readonly<Record<PieceKind, Measure['of']>> = {
@@ -66,4 +66,30 @@ export function sizeTable(piece: Piece, rules: Catalogue['shop']['rules'], lang:
   });
   const easeMm = kind === 'necklace' ? 0 : rules.easeMm[kind].easy;
   return { of: ASKED_BY[kind], easeMm, leastMm: leastAskedMm, mostMm: mostAskedMm, rows };
+}
+
+/** More rows than this are not read; the step doubles until they fit. */
+const MOST_ROWS = 12;
+
+/** Step of the table in mm: what a shop of that country would have on its list (common practice, no source). */
+const STEPS: Readonly<Record<Lang, Readonly<Record<PieceKind, number>>>> = {
+  en: {
+    necklace: INCH_MM,
+    collar: INCH_MM / 2,
+    bracelet: INCH_MM / 4,
+    anklet: INCH_MM / 4,
+  },
+  de: { necklace: 20, collar: 10, bracelet: 5, anklet: 5 },
+};
+
+/**
+ * Multiples of the step from `leastMm` to `mostMm`, both included.
+ * @returns at most 12, ascending; empty where none lies between
+ */
+export function roundSizes(kind: PieceKind, leastMm: number, mostMm: number, lang: Lang): number[] {
+  let step = STEPS[lang][kind];
+  while ((mostMm - leastMm) / step >= MOST_ROWS) step *= 2;
+  const first = Math.ceil(leastMm / step - 1e-9);
+  const last = Math.floor(mostMm / step + 1e-9);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => (first + index) * step);
 }

@@ -9,7 +9,7 @@ import { drawBoard } from '#draw/drawings/board.ts';
 import { drawLoop } from '#draw/drawings/loop.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/words.ts';
-import { cardAlt } from './cardAlt.ts';
+import { cardAlt } from './partsList.ts';
 
 const partCount = ({ design }: Piece): number =>
   [...tally(design, usual(design)).values()].reduce((sum, count) => sum + count, 0);

@@ -5,7 +5,7 @@ import { expand } from '#core/design/expand.ts';
 import { drawStraight } from '#draw/drawings/straight.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/words.ts';
-import { cardAlt } from './cardAlt.ts';
+import { cardAlt } from './partsList.ts';
 
 /** @param idPrefix unique on the page */
 export function straightDrawing(piece: Piece, lang: Lang, idPrefix: string): string {

@@ -1,8 +1,8 @@
 /** All picture files of the catalogue: what the picture route writes. */
 import type { Piece, Shop } from '#catalogue/model/catalogue.ts';
+import { lookedFor } from '#catalogue/facts/facets.ts';
 import { cardDrawing, cardSvg, pixelBytes } from './cardDrawing.ts';
 import { inTurn } from './inTurn.ts';
-import { lookedFor } from '../models/lookedFor.ts';
 import { partDrawing } from './partDrawing.ts';
 import { photograph, photographBytes } from './photograph.ts';
 import { AT_ONCE, MAKES_PIXELS, MEDIA_TYPES } from './settings.ts';

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Piece } from '#catalogue/model/catalogue.ts';
-import { PAGE_SIZE, pagesOf } from '#ui/models/lists.ts';
-import { nearPages } from '#ui/models/nearPages.ts';
+import { nearPages, PAGE_SIZE, pagesOf } from '#ui/models/lists.ts';
 import { address, inEachLang } from '#ui/site/addresses.ts';
 
 const pieces = (count: number): Piece[] =>

@@ -3,8 +3,7 @@ import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { range } from '#core/sizing/range.ts';
 import { changesText } from '#ui/models/changesText.ts';
 import { fitsOf } from '#ui/search/fitsOf.ts';
-import { ASKED_BY, sizeTable } from '#ui/models/sizeRows.ts';
-import { roundSizes } from '#ui/models/steps.ts';
+import { ASKED_BY, roundSizes, sizeTable } from '#ui/models/sizeRows.ts';
 import { tally } from '#core/design/tally.ts';
 import { usual } from '#core/sizing/usual.ts';
 

@@ -1,4 +1,6 @@
 /** Orders sent at the desk: as fast as clients can, or at a steady rate. */
+import { join } from 'node:path';
+import { closeSync, fsyncSync, openSync, rmSync, writeSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
 
 export type Send = () => Promise<void>;
@@ -34,4 +36,24 @@ export async function steadyLoad(send: Send, perSecond: number, seconds: number)
   const at = (share: number): number =>
     times[Math.min(times.length - 1, Math.floor(times.length * share))] ?? 0;
   return { medianMs: at(0.5), p95Ms: at(0.95), p99Ms: at(0.99) };
+}
+
+/** A page of the book, as one commit writes it. */
+const PAGE_BYTES = 4096;
+
+/** Writes and syncs for `seconds` in `folder`. @returns syncs a second */
+export function syncsPerSecond(folder: string, seconds: number): number {
+  const file = join(folder, 'syncs');
+  const descriptor = openSync(file, 'w');
+  const page = Buffer.alloc(PAGE_BYTES, 7);
+  const started = process.hrtime.bigint();
+  let syncs = 0;
+  while (process.hrtime.bigint() - started < BigInt(seconds * 1e9)) {
+    writeSync(descriptor, page);
+    fsyncSync(descriptor);
+    syncs += 1;
+  }
+  closeSync(descriptor);
+  rmSync(file);
+  return (syncs * 1e9) / Number(process.hrtime.bigint() - started);
 }
