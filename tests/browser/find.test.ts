@@ -1,12 +1,11 @@
 /** Finding a piece in a browser: words, filters, order, size, address and keyboard. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { size } from '#core/sizing/size.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 import { newPage, visit, type Watched } from './shop.ts';
 
-const { catalogue } = readCatalogue(process.env.CLASPWISE_CONTENT ?? 'content');
-if (catalogue === null) throw new Error('the content has problems');
+const catalogue = catalogueOf(process.env.CLASPWISE_CONTENT);
 const { pieces, shop: shopFacts } = catalogue;
 
 /** One device for the searches that leave nothing behind on it. */

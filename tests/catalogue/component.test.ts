@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component } from '#core/design/component.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 import { contentFolder } from './contentFolder.ts';
 
 /** The component that these lines make. */
@@ -10,11 +10,8 @@ function made(lines: string, material = 'glass'): Component {
     .split('\n')
     .map((line) => `  ${line}`)
     .join('\n')}\n`;
-  const { catalogue, problems } = readCatalogue(
-    contentFolder([{ file: 'components/thing.yaml', write: text }]),
-  );
-  expect(problems).toEqual([]);
-  return catalogue!.components['thing']!;
+  const { components } = catalogueOf(contentFolder([{ file: 'components/thing.yaml', write: text }]));
+  return components['thing']!;
 }
 
 describe('defaults kind to the maker', () => {
@@ -61,7 +58,6 @@ describe('defaults kind to the maker', () => {
   });
 
   it('makes nothing that the core would refuse', () => {
-    const { catalogue } = readCatalogue(new URL('../../content', import.meta.url).pathname);
-    for (const { design } of catalogue!.pieces) expect(validateDesign(design)).toEqual([]);
+    for (const { design } of catalogueOf().pieces) expect(validateDesign(design)).toEqual([]);
   });
 });

@@ -3,10 +3,10 @@ import { careOf } from '#catalogue/facts/care.ts';
 import { cautionsOf } from '#catalogue/facts/cautions.ts';
 import { colourFamily, familyOf, oklch } from '#catalogue/facts/colour.ts';
 import { facetsOf, sharesOf } from '#catalogue/facts/facets.ts';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { beadIndex, relatedPieces } from '#catalogue/facts/related.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 
-const { pieces, components } = readCatalogue(new URL('../../content', import.meta.url).pathname).catalogue!;
+const { pieces, components } = catalogueOf();
 const piece = (id: string) => pieces.find((one) => one.id === id)!;
 
 describe('colours', () => {

@@ -1,16 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { designIn, textsOf, type Piece } from '#catalogue/model/catalogue.ts';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { restorePiece, storePiece } from '#catalogue/model/stored.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 import { contentFolder, type Edit } from './contentFolder.ts';
 
 const row = 'pieces/row.yaml';
 const parts = 'components/parts.yaml';
 
 function revisionAfter(...edits: Edit[]): string {
-  const { catalogue, problems } = readCatalogue(contentFolder(edits));
-  expect(problems).toEqual([]);
-  return catalogue!.pieces[0]!.revision;
+  return catalogueOf(contentFolder(edits)).pieces[0]!.revision;
 }
 
 describe('a revision', () => {
@@ -48,7 +46,7 @@ describe('a revision', () => {
 });
 
 describe('pieces in the store', () => {
-  const catalogue = readCatalogue(new URL('../../content', import.meta.url).pathname).catalogue!;
+  const catalogue = catalogueOf();
   const { wires, components } = catalogue;
 
   it('come back as they went, through text', () => {

@@ -1,26 +1,21 @@
 /** The published form of a design and the core's own check of one say the same. */
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
-import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { ValidationError } from '#core/design/validationError.ts';
 import type { Design } from '#core/design/design.ts';
 import { random, randomDesign, randomStrands } from '#tests/core/random.ts';
 import { damage } from '#tests/support/damage.ts';
 import { ALL } from '#tests/support/workshop.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
+import { bySchema } from './terminal.ts';
 
-const root = resolve(import.meta.dirname, '../..');
-const schema: object = JSON.parse(readFileSync(resolve(root, 'public/schema/design-1.json'), 'utf8'));
-const matches = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
+const mistakesIn = bySchema('design-1');
 
 const SHAPE: readonly ValidationError['code'][] = ['wrong-type', 'not-one-of', 'text-too-long'];
 
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
-const { catalogue } = readCatalogue(resolve(root, 'content'));
-const demo = (catalogue?.pieces ?? []).map(({ design }) => design);
+const demo = catalogueOf().pieces.map(({ design }) => design);
 
 describe('a design', () => {
   test('of the demo shop, of the workshop, and any random one has the published form', () => {
@@ -31,7 +26,7 @@ describe('a design', () => {
       return make(of, of.pick(['necklace', 'bracelet', 'collar', 'anklet']), { sections: 3, repeats: 6 });
     });
     for (const design of [...demo, ...ALL, ...made]) {
-      expect(matches(plain(design)) ? [] : matches.errors, design.id).toEqual([]);
+      expect(mistakesIn(plain(design)), design.id).toEqual([]);
     }
   });
 
@@ -41,11 +36,12 @@ describe('a design', () => {
     for (let seed = 1; seed <= 3000; seed += 1) {
       const of = random(seed);
       const broken = plain(damage(of, plain(of.pick(demo))));
-      const fits = matches(broken);
+      const mistakes = mistakesIn(broken);
+      const fits = mistakes.length === 0;
       const problems = validateDesign(broken as Design);
       // That a component's id is its key no JSON Schema can say.
       const ofShape = problems.filter(({ code }) => SHAPE.includes(code));
-      if (!fits) expect(problems, `seed ${seed}: ${JSON.stringify(matches.errors)}`).not.toEqual([]);
+      if (!fits) expect(problems, `seed ${seed}: ${JSON.stringify(mistakes)}`).not.toEqual([]);
       if (ofShape.length > 0) expect(fits, `seed ${seed}: ${JSON.stringify(ofShape)}`).toBe(false);
       if (fits) passed += 1;
       else refused += 1;

@@ -1,43 +1,21 @@
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
-import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/command/size/exit.ts';
-import { run } from '../../src/command/size/run.ts';
 import type { Design } from '#core/design/design.ts';
 import { pendantNecklace, twoStrands } from '#tests/support/workshop.ts';
+import { bySchema, size } from './terminal.ts';
 
 const sideBySide: Design = { ...twoStrands, lie: 'side-by-side' };
 const nested: Design = { ...twoStrands, lie: 'nested' };
 
-const root = resolve(import.meta.dirname, '../..');
-const schema: object = JSON.parse(readFileSync(resolve(root, 'public/schema/size-found.json'), 'utf8'));
-const matches = new Ajv2020({ strict: true }).compile(schema);
-
-function size(...argv: string[]) {
-  return sizeOf('', ...argv);
-}
-
-function sizeOf(stdin: string, ...argv: string[]) {
-  const out: string[] = [];
-  const err: string[] = [];
-  const code = run(argv, {
-    stdin: () => stdin,
-    out: (text) => out.push(text),
-    err: (text) => err.push(text),
-    content: resolve(root, 'tests/fixtures/size'),
-  });
-  return { code, out: out.join('\n'), err: err.join('\n') };
-}
+const mistakesIn = bySchema('size-found');
 
 it.each([
   ['drop', '--found', '440.5mm', 440.5],
   ['focal', '--found-girth', '178mm', 178],
 ])('%s %s %s: counts that explain the measure, likeliest first', (piece, option, text, mm) => {
-  const { code, out } = size(piece, option, text, '--json');
+  const { code, out } = size([piece, option, text, '--json']);
   const json = JSON.parse(out);
-  matches(json);
-  expect([code, matches.errors ?? []]).toEqual([EXIT.fits, []]);
+  expect([code, mistakesIn(json)]).toEqual([EXIT.fits, []]);
   const [{ explanations }] = json.strands;
   const shares: number[] = explanations.map(({ share }: { share: number }) => share);
   expect(shares).toEqual([...shares].sort((one, other) => other - one));
@@ -45,15 +23,15 @@ it.each([
 });
 
 it('says them in sentences of either language, and takes one measure only', () => {
-  expect(size('drop', '--found', '17 1/2 in').out).toContain('likeliest first');
-  expect(size('drop', '--found', '44 cm', '--lang', 'de').out).toContain('wahrscheinlichste zuerst');
-  expect(size('drop', '--found', '17 in', '--length', '17 in').code).toBe(EXIT.usage);
-  expect(size('drop', '--found', '0').code).toBe(EXIT.usage);
+  expect(size(['drop', '--found', '17 1/2 in']).out).toContain('likeliest first');
+  expect(size(['drop', '--found', '44 cm', '--lang', 'de']).out).toContain('wahrscheinlichste zuerst');
+  expect(size(['drop', '--found', '17 in', '--length', '17 in']).code).toBe(EXIT.usage);
+  expect(size(['drop', '--found', '0']).code).toBe(EXIT.usage);
 });
 
 describe('in sentences', () => {
   it('sections go by their names, with what one of each is; nothing is listed at 0 %', () => {
-    const { out } = size('drop', '--found', '440.5 mm');
+    const { out } = size(['drop', '--found', '440.5 mm']);
     expect(out).toMatch(/\d+%\s+Middle 1, Run \d+: 44/);
     expect(out).toContain('Middle: 2 × Blue ball, 4 mm');
     expect(out).toContain('Run: Blue ball, 8 mm (counted on one side of the middle)');
@@ -62,7 +40,7 @@ describe('in sentences', () => {
   });
 
   it('a measure that nothing explains is said so, with the nearest', () => {
-    const { code, out } = size('drop', '--found', '300 in');
+    const { code, out } = size(['drop', '--found', '300 in']);
     expect(code).toBe(EXIT.near);
     expect(out).toContain('No counts near the usual ones explain that');
     expect(out).not.toContain('%');
@@ -85,27 +63,26 @@ describe('what doesn’t apply is refused', () => {
     ['--place', 'pit'],
     ['--found-girth', '15in'],
   ])('%s', (...more) => {
-    const { code, out, err } = size('drop', '--found', '17 in', ...more);
+    const { code, out, err } = size(['drop', '--found', '17 in', ...more]);
     expect([code, out]).toEqual([EXIT.usage, '']);
     expect(err).toContain(more[0]);
     expect(err).toContain('--found');
   });
 
   it('--aim without a place', () => {
-    const { code, err } = size('drop', '--length', '17 in', '--aim', 'strand');
+    const { code, err } = size(['drop', '--length', '17 in', '--aim', 'strand']);
     expect(code).toBe(EXIT.usage);
     expect(err).toContain('only beside --place');
   });
 });
 
 describe('a design on standard input', () => {
-  const found = (design: Design, ...argv: string[]) => sizeOf(JSON.stringify(design), '-', ...argv);
+  const found = (design: Design, ...argv: string[]) => size(['-', ...argv], JSON.stringify(design));
 
   it('strands side by side share one measure, or have one each', () => {
     const { code, out } = found(sideBySide, '--found-girth', '180mm', '--json');
     const shared = JSON.parse(out);
-    matches(shared);
-    expect([code, matches.errors ?? []]).toEqual([EXIT.fits, []]);
+    expect([code, mistakesIn(shared)]).toEqual([EXIT.fits, []]);
     expect(shared.strands.map(({ mm }: { mm: number }) => mm)).toEqual(sideBySide.strands.map(() => 180));
     const each = sideBySide.strands.flatMap((_, index) => ['--found-girth', `${178 + index}mm`]);
     const { strands } = JSON.parse(found(sideBySide, ...each, '--json').out);
@@ -132,7 +109,7 @@ describe('a design on standard input', () => {
   it.each(['', '{', 'null', '[]', '{"strands": 3}', JSON.stringify({ ...pendantNecklace, strands: [] })])(
     '%j is refused in words',
     (text) => {
-      const { code, out, err } = sizeOf(text, '-', '--found', '17 in');
+      const { code, out, err } = size(['-', '--found', '17 in'], text);
       expect([EXIT.unread, EXIT.refused]).toContain(code);
       expect(out).toBe('');
       expect(err).not.toBe('');

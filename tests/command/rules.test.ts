@@ -1,12 +1,11 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/command/size/exit.ts';
-import { run } from '../../src/command/size/run.ts';
 import { pendantNecklace } from '#tests/support/workshop.ts';
+import { content, size } from './terminal.ts';
 
-const content = resolve(import.meta.dirname, '../fixtures/size');
 const shop = readFileSync(join(content, 'shop.yaml'), 'utf8');
 const folder = mkdtempSync(join(tmpdir(), 'rules-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -21,17 +20,8 @@ function written(name: string, text: string): string {
 }
 
 /** Size with a file of rules; `from` is opened only where the shop is needed. */
-function sizeWith(rules: string, piece: string, asked: readonly string[], from = content) {
-  const out: string[] = [];
-  const err: string[] = [];
-  const code = run([piece, ...asked, '--rules', rules], {
-    stdin: () => JSON.stringify(pendantNecklace),
-    out: (text) => out.push(text),
-    err: (text) => err.push(text),
-    content: from,
-  });
-  return { code, out: out.join('\n'), err: err.join('\n') };
-}
+const sizeWith = (rules: string, piece: string, asked: readonly string[], from = content) =>
+  size([piece, ...asked, '--rules', rules], JSON.stringify(pendantNecklace), from);
 
 describe('rules out of a file', () => {
   it('serve a design on standard input, and no content folder is opened', () => {

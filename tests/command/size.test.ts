@@ -1,36 +1,16 @@
-import { readFileSync } from 'node:fs';
 import { spawnSync } from 'node:child_process';
-import { resolve } from 'node:path';
-import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/command/size/exit.ts';
-import { run } from '../../src/command/size/run.ts';
 import { MOST_INPUT } from '../../src/command/size/subject.ts';
 import { pendantNecklace, twoStrands, withComponent } from '#tests/support/workshop.ts';
+import { bySchema, content, root, size } from './terminal.ts';
 
-const root = resolve(import.meta.dirname, '../..');
-const content = resolve(root, 'tests/fixtures/size');
-const schema: object = JSON.parse(readFileSync(resolve(root, 'public/schema/size-answer.json'), 'utf8'));
-const matches = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
-
-/** Run the command in this process. */
-function size(argv: readonly string[], stdin = '') {
-  const out: string[] = [];
-  const err: string[] = [];
-  const code = run(argv, {
-    stdin: () => stdin,
-    out: (text) => out.push(text),
-    err: (text) => err.push(text),
-    content,
-  });
-  return { code, out: out.join('\n'), err: err.join('\n') };
-}
+const mistakesIn = bySchema('size-answer');
 
 function answer(argv: readonly string[], stdin = '') {
   const { code, out, err } = size([...argv, '--json'], stdin);
   const json = JSON.parse(out);
-  matches(json);
-  return { code, err, json, problems: matches.errors ?? [] };
+  return { code, err, json, problems: mistakesIn(json) };
 }
 
 describe('a piece at the terminal', () => {
@@ -302,7 +282,7 @@ describe('the JSON and its schema', () => {
       { ...json, stringing: { ...json.stringing, strands: [{}] } },
       { ...json, sizing: { ...json.sizing, chosen: { ...json.sizing.chosen, massG: '12' } } },
     ]) {
-      expect(matches(damage)).toBe(false);
+      expect(mistakesIn(damage)).not.toEqual([]);
     }
   });
 });
@@ -315,7 +295,7 @@ it('as a process: the answer on standard output, the complaint on standard error
     });
   const good = spawn('focal', '--wrist', '6.5 in', '--json');
   expect([good.status, good.stderr]).toEqual([EXIT.fits, '']);
-  expect(matches(JSON.parse(good.stdout))).toBe(true);
+  expect(mistakesIn(JSON.parse(good.stdout))).toEqual([]);
   const bad = spawn('focal', '--wrist', 'six');
   expect([bad.status, bad.stdout]).toEqual([EXIT.usage, '']);
   expect(bad.stderr).toContain('can’t be read as a measure');

@@ -1,34 +1,20 @@
-import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/command/size/exit.ts';
-import { run } from '../../src/command/size/run.ts';
 import { component, focalBracelet, twoStrands } from '#tests/support/workshop.ts';
 import type { Design } from '#core/design/design.ts';
 import { goodsWords } from '#words/words.ts';
+import { bySchema, root, size as sizeAt } from './terminal.ts';
 
-const root = resolve(import.meta.dirname, '../..');
-const schema: object = JSON.parse(readFileSync(resolve(root, 'public/schema/size-answer.json'), 'utf8'));
-const matches = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
+const mistakesIn = bySchema('size-answer');
 
 /** The command over the demo shop, or with a design on standard input. */
-function size(argv: readonly string[], design: Design | null = null) {
-  const out: string[] = [];
-  const err: string[] = [];
-  const code = run(argv, {
-    stdin: () => JSON.stringify(design),
-    out: (text) => out.push(text),
-    err: (text) => err.push(text),
-    content: resolve(root, 'content'),
-  });
-  return { code, out: out.join('\n'), err: err.join('\n') };
-}
+const size = (argv: readonly string[], design: Design | null = null) =>
+  sizeAt(argv, JSON.stringify(design), resolve(root, 'content'));
 
 function answer(argv: readonly string[], design: Design | null = null) {
   const json = JSON.parse(size([...argv, '--json'], design).out);
-  matches(json);
-  expect(matches.errors ?? []).toEqual([]);
+  expect(mistakesIn(json)).toEqual([]);
   return json;
 }
 

@@ -1,10 +1,9 @@
 /** Every piece strung by its card, literally: what hangs there is what was sized. */
-import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import { describe as asListed, usual } from '#core/sizing/usual.ts';
 import { sizeTable } from '#ui/models/sizeRows.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 import { carryOut } from './hands/carryOut.ts';
 import { randomWork } from './hands/designs.ts';
 import { EVERY_KIND, kindsOf } from './hands/kinds.ts';
@@ -12,7 +11,7 @@ import { EVERY_KIND, kindsOf } from './hands/kinds.ts';
 /** 600 as a rule; 10,000 where CLASPWISE_THOROUGH is set. */
 const RANDOM = process.env['CLASPWISE_THOROUGH'] ? 10_000 : 600;
 
-const { catalogue } = readCatalogue(resolve(import.meta.dirname, '../../content'));
+const catalogue = catalogueOf();
 
 describe('the demo shop', () => {
   const pieces = catalogue?.pieces ?? [];

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 
 const content = resolve(import.meta.dirname, '../../content');
 const guide = (lang: string) => readFileSync(resolve(content, `guides/${lang}/cautions.md`), 'utf8');
@@ -44,9 +44,7 @@ describe.each([
 
 // 16 CFR 1501.4 again: the guide says of every bead that it fits the small parts cylinder.
 it('every bead of the shop is a small part, as the guide says', () => {
-  const beads = Object.values(readCatalogue(content).catalogue?.components ?? {}).filter(
-    ({ kind }) => kind === 'bead',
-  );
+  const beads = Object.values(catalogueOf().components).filter(({ kind }) => kind === 'bead');
   expect(beads.length).toBeGreaterThan(10);
   for (const { name, alongMm, acrossMm } of beads) {
     expect(Math.min(alongMm, acrossMm), name).toBeLessThanOrEqual(31.75);

@@ -1,12 +1,9 @@
 /** The demo shop's own rules against the bands of the trade. Common practice, no source. */
-import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { crimpFit, WIRES_IN_CRIMP } from '#core/design/ends/crimp.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 
-const { catalogue } = readCatalogue(resolve(import.meta.dirname, '../../content'));
-if (catalogue === null) throw new Error('the content has a shop');
-const { shop, components, wires } = catalogue;
+const { shop, components, wires } = catalogueOf();
 const { easeMm, wire } = shop.rules;
 
 describe('common practice, no source', () => {

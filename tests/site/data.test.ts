@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 import { files, pageAt, pages, read } from './built.ts';
 
-const { catalogue } = readCatalogue(process.env.CLASPWISE_CONTENT ?? 'content');
-if (catalogue === null) throw new Error('the content has problems');
-const { pieces, shop } = catalogue;
+const { pieces, shop } = catalogueOf(process.env.CLASPWISE_CONTENT);
 const SITE = 'https://ninepin.example';
 
 type Data = Readonly<Record<string, unknown>>;

@@ -1,17 +1,12 @@
 import { DatabaseSync } from 'node:sqlite';
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { BookError } from '#bench/book/problem.ts';
 import { findEntry } from '#bench/book/entry.ts';
 import { answerOrder, type Desk } from '#bench/desk/desk.ts';
-import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { mutateDocument, seeded } from '../../order/mutate.ts';
-import { demoCatalogue, openShop, orderFor, post, type Shop } from './shop.ts';
+import { catalogue, openShop, orderFor, post, type Shop } from '../shop.ts';
 
-let catalogue: Catalogue;
 let shop: Shop;
-beforeAll(async () => {
-  catalogue = await demoCatalogue();
-});
 beforeEach(() => {
   shop = openShop(catalogue);
 });

@@ -11,7 +11,7 @@ import { allEntries } from '#bench/book/search.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { makeNumber } from '#order/number.ts';
-import { demoCatalogue, orderFor, randomByte } from './shop.ts';
+import { catalogue, orderFor, randomByte } from '../shop.ts';
 
 /** 2,000 orders, 20 clients and 10 kills where CLASPWISE_THOROUGH is set (about a minute); else a small part of it. */
 const { ORDERS, CLIENTS, KILLS } = process.env.CLASPWISE_THOROUGH
@@ -56,7 +56,6 @@ it(
   async () => {
     const folder = mkdtempSync(join(tmpdir(), 'kill-'));
     const file = join(folder, 'orders.sqlite');
-    const catalogue = await demoCatalogue();
     writeFileSync(`${file}.json`, JSON.stringify(pieceNow(catalogue, 'weir-light')));
     const base = orderFor(catalogue, 'weir-light', 165.1);
     const orders = Array.from({ length: ORDERS }, () => ({ ...base, number: makeNumber(randomByte) }));

@@ -5,7 +5,7 @@ import { answerOrder } from '#bench/desk/desk.ts';
 import { problemResponse } from '#bench/desk/problem.ts';
 import { deskWords } from '#words/words.ts';
 import type { DeskProblem } from '#words/deskProblem.ts';
-import { demoCatalogue, openShop, orderFor, post } from './shop.ts';
+import { catalogue, openShop, orderFor, post } from '../shop.ts';
 
 type Schema = Record<string, unknown>;
 type OpenApi = {
@@ -57,7 +57,6 @@ it('is told every refusal there is, with its status, in both languages', async (
 });
 
 it('tells the receipt as it is', async () => {
-  const catalogue = await demoCatalogue();
   const shop = openShop(catalogue);
   const order = orderFor(catalogue, 'weir-light', 165.1);
   const tampered = { ...order, shown: { ...order.shown, priceMinor: 1 } };

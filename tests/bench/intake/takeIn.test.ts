@@ -1,20 +1,15 @@
 import { readFileSync } from 'node:fs';
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { takeIn, type Offering } from '#bench/intake/takeIn.ts';
 import { readOfferings } from '#bench/intake/offerings.ts';
 import { search } from '#bench/book/search.ts';
-import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { foldCompact, mailBody, slipLink } from '#order/mail.ts';
 import { encode } from '#order/text.ts';
-import { demoCatalogue, openShop, orderFor, type Shop } from '../desk/shop.ts';
+import { catalogue, openShop, orderFor, type Shop } from '../shop.ts';
 
-let catalogue: Catalogue;
 let shop: Shop;
 let order: OrderDocument;
-beforeAll(async () => {
-  catalogue = await demoCatalogue();
-});
 beforeEach(() => {
   shop = openShop(catalogue);
   order = orderFor(catalogue, 'weir-light', 165.1, { note: 'Schöne Grüße' });

@@ -1,9 +1,8 @@
 import { renderToString } from 'preact-render-to-string';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { receive } from '#bench/book/receive.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { benchCard } from '#bench/models/benchCard.ts';
-import { frameFor, type Frame } from '#bench/models/frame.ts';
 import { groupsOf } from '#bench/models/groups.ts';
 import { keptSince } from '#bench/models/keeping.ts';
 import { orderDetail, type OrderDetail } from '#bench/models/orderDetail.ts';
@@ -15,16 +14,9 @@ import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import type { OrderDocument } from '#order/document.ts';
-import { demoCatalogue, NOW_MS, openShop, orderFor, type Shop } from '../desk/shop.ts';
+import { catalogue, frame, openShop, orderFor } from '../shop.ts';
 
-let catalogue: Catalogue;
-let shop: Shop;
-let frame: Frame;
-beforeAll(async () => {
-  catalogue = await demoCatalogue();
-  shop = openShop(catalogue);
-  frame = frameFor(new Request('http://127.0.0.1/bench/'), catalogue.shop, NOW_MS);
-});
+const shop = openShop(catalogue);
 afterAll(() => shop.close());
 
 function take(document: OrderDocument, seen: Catalogue = catalogue): OrderDetail {

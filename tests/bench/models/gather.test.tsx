@@ -1,24 +1,16 @@
 /** What open orders take together, against a count of each order's own sequence. */
 import { renderToString } from 'preact-render-to-string';
-import { afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { afterEach, beforeEach, expect, it } from 'vitest';
 import { change } from '#bench/book/change.ts';
 import { receive } from '#bench/book/receive.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
-import { frameFor, type Frame } from '#bench/models/frame.ts';
 import { gather } from '#bench/models/gather.ts';
 import { GatherView } from '#bench/views/GatherView.tsx';
-import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { size } from '#core/sizing/size.ts';
 import type { OrderDocument } from '#order/document.ts';
-import { demoCatalogue, NOW_MS, openShop, orderFor, type Shop } from '../desk/shop.ts';
+import { catalogue, frame, openShop, orderFor, type Shop } from '../shop.ts';
 
-let catalogue: Catalogue;
-let frame: Frame;
 let shop: Shop;
-beforeAll(async () => {
-  catalogue = await demoCatalogue();
-  frame = frameFor(new Request('http://127.0.0.1/bench/'), catalogue.shop, NOW_MS);
-});
 beforeEach(() => {
   shop = openShop(catalogue);
 });

@@ -1,11 +1,11 @@
 import { renderToString } from 'preact-render-to-string';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { change } from '#bench/book/change.ts';
 import { receive } from '#bench/book/receive.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { toCsv } from '#bench/export/csv.ts';
 import { benchCard } from '#bench/models/benchCard.ts';
-import { frameFor, frameIn, type Frame } from '#bench/models/frame.ts';
+import { frameIn, type Frame } from '#bench/models/frame.ts';
 import { orderDetail, type OrderDetail } from '#bench/models/orderDetail.ts';
 import { filterOf, orderList } from '#bench/models/orderList.ts';
 import { OrderCard } from '#bench/views/card/OrderCard.tsx';
@@ -14,10 +14,9 @@ import { OrderListView } from '#bench/views/OrderListView.tsx';
 import { OrderView } from '#bench/views/OrderView.tsx';
 import { PackingSheet } from '#bench/views/PackingSheet.tsx';
 import { TakeInView } from '#bench/views/TakeInView.tsx';
-import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { LANGS } from '#words/lang.ts';
-import { demoCatalogue, NOW_MS, openShop, orderFor, type Shop } from '../desk/shop.ts';
+import { catalogue, frame, openShop, orderFor } from '../shop.ts';
 
 /** Texts that break pages, paper, lists and mails that don't look after themselves; each within what an order may hold. */
 const HOSTILE = [
@@ -36,14 +35,7 @@ const HOSTILE = [
   'x'.repeat(90),
 ];
 
-let catalogue: Catalogue;
-let shop: Shop;
-let frame: Frame;
-beforeAll(async () => {
-  catalogue = await demoCatalogue();
-  shop = openShop(catalogue);
-  frame = frameFor(new Request('http://127.0.0.1/bench/'), catalogue.shop, NOW_MS);
-});
+const shop = openShop(catalogue);
 afterAll(() => shop.close());
 
 function take(document: OrderDocument): OrderDetail {

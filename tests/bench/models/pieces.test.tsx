@@ -1,25 +1,15 @@
 /** A piece made years ago is found and gets its card, as listed or in another size. */
 import { renderToString } from 'preact-render-to-string';
-import { beforeAll, describe, expect, it } from 'vitest';
-import { frameFor, type Frame } from '#bench/models/frame.ts';
+import { describe, expect, it } from 'vitest';
 import { pieceList } from '#bench/models/pieceList.ts';
 import { pieceSheet } from '#bench/models/pieceSheet.ts';
 import { PieceListView } from '#bench/views/PieceListView.tsx';
 import { PieceSheetView } from '#bench/views/PieceSheetView.tsx';
-import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import { frameIn } from '#bench/models/frame.ts';
 import { usual } from '#core/sizing/usual.ts';
-import { demoCatalogue, NOW_MS } from '../desk/shop.ts';
+import { catalogue, frame } from '../shop.ts';
 
-let catalogue: Catalogue;
-let frame: Frame;
-let german: Frame;
-beforeAll(async () => {
-  catalogue = await demoCatalogue();
-  const asks = (language: string) =>
-    new Request('http://127.0.0.1/bench/', { headers: { 'accept-language': language } });
-  frame = frameFor(asks('en'), catalogue.shop, NOW_MS);
-  german = frameFor(asks('de'), catalogue.shop, NOW_MS);
-});
+const german = frameIn('de', frame);
 
 const sheetOf = (id: string, query: string, by = frame) =>
   pieceSheet(catalogue, id, new URLSearchParams(query), by);

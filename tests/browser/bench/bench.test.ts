@@ -7,14 +7,13 @@ import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { mailBody } from '#order/mail.ts';
 import { axeFindingsInBothSchemes } from '../axe.ts';
 import { bytesOf, newPage, tooWide, visit, type Watched } from '../shop.ts';
-import { demoCatalogue, orderFor } from '../../bench/desk/shop.ts';
+import { catalogue, orderFor } from '#tests/bench/shop.ts';
 
 let shop: RunningShop;
-let catalogue: Catalogue;
 let number: string;
 
 beforeAll(async () => {
-  [shop, catalogue] = await Promise.all([startShop({ CLASPWISE_DESK_PER_MINUTE: '0' }), demoCatalogue()]);
+  shop = await startShop({ CLASPWISE_DESK_PER_MINUTE: '0' });
   number = await send('weir-light');
 });
 afterAll(() => shop.stop());

@@ -1,11 +1,9 @@
 /** Every view of every demo piece is light enough for a phone. */
-import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 import { MOST_BYTES, views } from '../views.ts';
 
-const { catalogue } = readCatalogue(resolve(import.meta.dirname, '../../../content'));
-const pieces = catalogue?.pieces ?? [];
+const { pieces } = catalogueOf();
 
 test('there are pieces', () => {
   expect(pieces.length).toBeGreaterThan(40);

@@ -3,16 +3,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { pageKeys } from '#ui/build/pageKey.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 
 let folder = '';
 let whole: Catalogue;
 let pictured: Piece;
 let other: Piece;
 beforeAll(() => {
-  const { catalogue } = readCatalogue('content');
-  if (catalogue === null) throw new Error('the demo content has problems');
+  const catalogue = catalogueOf();
   const [first, second] = catalogue.pieces;
   if (first === undefined || second === undefined) throw new Error('no two pieces');
   // The key takes the bytes as they are; they needn't be a photograph.

@@ -1,15 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { atomFeed, instantOf } from '#ui/machines/atomFeed.ts';
 import { pieceJson } from '#ui/machines/pieceJson.ts';
 import { jsonLdText, productData } from '#ui/machines/jsonLd.ts';
 import { xml } from '#ui/machines/xml.ts';
 import { pageWords } from '#words/words.ts';
 import { majorAmount } from '#words/format.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 
-const { catalogue } = readCatalogue('content');
-if (catalogue === null) throw new Error('the demo content has problems');
+const catalogue = catalogueOf();
 const { pieces, shop } = catalogue;
 const site = new URL('https://shop.example');
 

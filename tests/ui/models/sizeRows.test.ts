@@ -1,14 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { range } from '#core/sizing/range.ts';
 import { changesText } from '#ui/models/changesText.ts';
 import { fitsOf } from '#ui/search/fitsOf.ts';
 import { ASKED_BY, roundSizes, sizeTable } from '#ui/models/sizeRows.ts';
 import { tally } from '#core/design/tally.ts';
 import { usual } from '#core/sizing/usual.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 
-const { catalogue } = readCatalogue('content');
-if (catalogue === null) throw new Error('the demo content has problems');
+const catalogue = catalogueOf();
 const { pieces, shop } = catalogue;
 
 describe('the table of sizes', () => {

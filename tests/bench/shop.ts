@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
-import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
+import { frameFor } from '#bench/models/frame.ts';
 import { size } from '#core/sizing/size.ts';
 import { compose } from '#order/compose.ts';
 import type { OrderDocument } from '#order/document.ts';
@@ -13,15 +13,14 @@ import { openInbox } from '#bench/book/inbox.ts';
 import { openBook, type Book } from '#bench/book/open.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import type { Desk } from '#bench/desk/desk.ts';
+import { catalogueOf } from '#tests/support/catalogue.ts';
 
 export const NOW_MS = Date.parse('2026-11-25T19:00:00Z');
 export const HOST = '127.0.0.1:4321';
 
-export async function demoCatalogue(): Promise<Catalogue> {
-  const { catalogue, problems } = await readCatalogue('content');
-  if (catalogue === null) throw new Error(JSON.stringify(problems));
-  return catalogue;
-}
+export const catalogue = catalogueOf();
+/** The maker's, whose browser asks for English first. */
+export const frame = frameFor(new Request('http://127.0.0.1/bench/'), catalogue.shop, NOW_MS);
 
 export type Shop = { readonly desk: Desk; readonly book: Book; readonly close: () => void };
 
