@@ -98,8 +98,7 @@ describe('the demo shop', () => {
     const { design, listedMinor } = piece;
     const known = range(design, rules);
     expect(known.status).toBe('known');
-    if (ropes.has(piece.id)) return;
-    for (const measure of asked[design.kind]) {
+    for (const measure of ropes.has(piece.id) ? [] : asked[design.kind]) {
       const sizing = size(design, rules, listedMinor, {
         measure,
         sit: 'easy',

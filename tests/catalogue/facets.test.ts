@@ -89,15 +89,18 @@ describe('pieces with the same beads', () => {
   const index = beadIndex(pieces);
 
   it('share a bead, never name the piece itself, and come nearest first', () => {
+    let found = 0;
     for (const one of pieces) {
       const own = new Set(sharesOf(one.design).map(({ component }) => component.id));
       const related = relatedPieces(one, index, 4);
       expect(related).not.toContain(one);
       expect(related.length).toBeLessThanOrEqual(4);
+      found += related.length;
       for (const other of related) {
         expect(sharesOf(other.design).some(({ component }) => own.has(component.id))).toBe(true);
       }
     }
+    expect(found).toBeGreaterThan(2 * pieces.length);
   });
 
   it('put a rare bead in common before a common one', () => {

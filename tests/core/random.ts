@@ -66,6 +66,25 @@ export function randomDesign(of: Random, kind: PieceKind, size: Size): Design {
   return of.next() < 0.15 ? { ...made, ends: { ...made.ends, extenderMm: of.whole(10, 50) } } : made;
 }
 
+/** What is asked of wrists and of lengths at all, mm: beyond it a choice is refused whatever the piece. */
+const SENSE_MM = { wrist: [80, 300], length: [200, 3000] } as const;
+
+/**
+ * A measure to ask of a piece, mm: `share` of the way from the least to the most
+ * that it can be made for, a little beyond where that is below 0 or above 1, and
+ * moved to where a choice makes sense.
+ */
+export function askedMm(
+  of: keyof typeof SENSE_MM,
+  { leastAskedMm, mostAskedMm }: { readonly leastAskedMm: number; readonly mostAskedMm: number },
+  share: number,
+): number {
+  const [least, most] = SENSE_MM[of];
+  const inSense = (mm: number): number => Math.min(most, Math.max(least, mm));
+  const [from, to] = [inSense(leastAskedMm), inSense(mostAskedMm)];
+  return inSense(from + share * (to - from));
+}
+
 /** Two or three strands on one clasp, side by side or (necklaces) nested, out of one stock; some with a chain. */
 export function randomStrands(of: Random, kind: PieceKind, size: Size): Design {
   const one = randomDesign(of, kind, size);

@@ -60,7 +60,7 @@ function pages(detail: OrderDetail, spoken: Frame): string[] {
   return [
     renderToString(<OrderListView list={list} frame={spoken} />),
     renderToString(<OrderView detail={detail} frame={spoken} />),
-    card === null ? '' : renderToString(<OrderCard bench={card} detail={detail} frame={spoken} />),
+    renderToString(<OrderCard bench={card!} detail={detail} frame={spoken} />),
     renderToString(<PackingSheet detail={detail} frame={spoken} />),
     renderToString(<CareSheet detail={detail} design={detail.now.copy?.design ?? null} frame={spoken} />),
     renderToString(
@@ -105,6 +105,7 @@ describe.each(HOSTILE)('an order full of %j', (text) => {
     for (const html of pages(detail, frameIn(lang, frame))) {
       expect(offences(html)).toEqual([]);
     }
+    expect(detail.drafts.length).toBeGreaterThan(0);
     for (const { link } of detail.drafts) {
       const url = new URL(link);
       expect([...url.searchParams.keys()]).toEqual(['subject', 'body']);
@@ -118,7 +119,9 @@ it('isolates whatever a buyer wrote, so that no mark turns the page’s own word
   const detail = take(
     orderFor(catalogue, 'weir-light', 165.1, { name: '\u202Ereversed', note: '\u202Enote' }),
   );
-  for (const html of pages(detail, frame)) {
+  const all = pages(detail, frame);
+  expect(all.filter((html) => html.includes('\u202E')).length).toBeGreaterThan(2);
+  for (const html of all) {
     for (const part of html.split('\u202E').slice(0, -1)) {
       const open = part.lastIndexOf('<bdi');
       const safe =

@@ -34,6 +34,7 @@ test.each([
   const parts = (roundingMm: number): Part[] =>
     Array.from({ length: 20 }, () => ({ ...outline, roundingMm }));
   const careless = solveLoop(parts(half + 3));
+  expect(careless.closes).toBe(true);
   expect(careless).toEqual(solveLoop(parts(half)));
   expect(verifyLoop(parts(half + 3), careless)).toEqual([]);
 });

@@ -9,7 +9,7 @@ import { describe as describePiece, usual } from '#core/sizing/usual.ts';
 import type { Component } from '#core/design/component.ts';
 import type { Design, PieceKind } from '#core/design/design.ts';
 import { focalBracelet, necklace, rules, tubeBracelet } from '../designs.ts';
-import { random, randomDesign } from '../random.ts';
+import { askedMm, random, randomDesign } from '../random.ts';
 
 const KINDS: readonly PieceKind[] = ['necklace', 'bracelet'];
 
@@ -23,13 +23,11 @@ const someCase: fc.Arbitrary<Case> = fc
     share: fc.double({ min: -0.1, max: 1.1, noNaN: true }),
   })
   .map(({ seed, kind, share }) => {
-    const design = randomDesign(random(seed), kind, { sections: 3, repeats: 6 });
+    const design = randomDesign(random(seed), kind, { sections: 3, repeats: 10 });
     const known = range(design, rules);
-    const { leastAskedMm, mostAskedMm } =
-      known.status === 'known' ? known.limits : { leastAskedMm: 150, mostAskedMm: 200 };
-    const mm = Math.round((leastAskedMm + share * (mostAskedMm - leastAskedMm)) * 10) / 10;
+    const limits = known.status === 'known' ? known.limits : { leastAskedMm: 150, mostAskedMm: 200 };
     const of = kind === 'necklace' ? 'length' : 'wrist';
-    return { design, choice: choose(of, mm) };
+    return { design, choice: choose(of, Math.round(10 * askedMm(of, limits, share)) / 10) };
   });
 
 function choose(of: Choice['measure']['of'], mm: number): Choice {
@@ -43,6 +41,11 @@ function answer(sizing: Sizing): Candidate | null {
   return sizing.status === 'outside' ? sizing.nearest : sizing.best;
 }
 
+/** Cases of one property, and how many of them were answered on all sides: a refusal has nothing to compare. */
+function answered(cases: number, compared: number): void {
+  expect(compared).toBeGreaterThan(0.8 * cases);
+}
+
 const mapComponents = (design: Design, of: (component: Component) => Component): Design => ({
   ...design,
   components: Object.fromEntries(Object.values(design.components).map((one) => [one.id, of(one)])),
@@ -50,18 +53,24 @@ const mapComponents = (design: Design, of: (component: Component) => Component):
 
 describe('symmetries: the same answer', () => {
   test('with other names, and components in another order', () => {
+    let [cases, compared] = [0, 0];
     fc.assert(
       fc.property(someCase, ({ design, choice }) => {
         const renamed: Design = {
           ...mapComponents(design, (one) => ({ ...one, name: `other ${one.name}` })),
           components: Object.fromEntries(Object.entries(design.components).toReversed()),
         };
-        expect(answer(sized(renamed, choice))?.counts).toEqual(answer(sized(design, choice))?.counts);
+        const [one, other] = [answer(sized(design, choice)), answer(sized(renamed, choice))];
+        expect(other?.counts).toEqual(one?.counts);
+        cases += 1;
+        if (one !== null) compared += 1;
       }),
     );
+    answered(cases, compared);
   });
 
   test('strung from the other end', () => {
+    let [cases, compared] = [0, 0];
     fc.assert(
       fc.property(someCase, ({ design, choice }) => {
         // Without ring and chain the closing reads the same both ways, so the whole loop is turned round.
@@ -82,31 +91,40 @@ describe('symmetries: the same answer', () => {
         const [one, other] = [answer(sized(open, choice)), answer(sized(turned, choice))];
         // By the design's own section order ties may fall otherwise, so what is compared is what it measures.
         expect(other === null).toBe(one === null);
+        cases += 1;
         if (one === null || other === null) return;
+        compared += 1;
         expect(Math.abs(other.errorMm)).toBeCloseTo(Math.abs(one.errorMm), 2);
       }),
     );
+    answered(cases, compared);
   });
 
   test('a girth in inches is the girth in millimetres', () => {
     const inches = sized(focalBracelet, choose('wrist', 6.5 * 25.4));
+    expect(inches.status).toBe('fits');
     expect(answer(inches)?.counts).toEqual(answer(sized(focalBracelet, choose('wrist', 165.1)))?.counts);
   });
 });
 
 describe('monotony', () => {
   test('of two wrists the larger never gets a piece that is smaller by more than the tolerance twice over', () => {
+    let [cases, compared] = [0, 0];
     fc.assert(
       fc.property(someCase, fc.integer({ min: 1, max: 40 }), ({ design, choice }, more) => {
         const larger = { ...choice, measure: { ...choice.measure, mm: choice.measure.mm + more } };
         const [one, other] = [answer(sized(design, choice)), answer(sized(design, larger))];
+        cases += 1;
         if (one === null || other === null) return;
+        compared += 1;
         expect(other.fittedMm).toBeGreaterThan(one.fittedMm - 2 * rules.toleranceMm[design.kind]);
       }),
     );
+    answered(cases, compared);
   });
 
   test('more stock never fits worse', () => {
+    let [cases, compared] = [0, 0];
     fc.assert(
       fc.property(someCase, ({ design, choice }) => {
         const [scarce, plenty] = [
@@ -117,25 +135,33 @@ describe('monotony', () => {
           ),
         ];
         const [one, other] = [answer(scarce), answer(plenty)];
+        cases += 1;
         if (one === null) return;
+        compared += 1;
         const excess = (of: Candidate): number =>
           Math.max(0, Math.abs(of.errorMm) - rules.toleranceMm[design.kind]);
         expect(excess(other!)).toBeLessThanOrEqual(excess(one) + 0.006);
       }),
     );
+    answered(cases, compared);
   });
 });
 
+const RUNS = process.env['CLASPWISE_QUICK'] ? 50 : 300;
+
 test('range and fit agree everywhere', () => {
+  const said = { refused: 0, inside: 0, outside: 0 };
   fc.assert(
     fc.property(someCase, ({ design, choice }) => {
       const [known, sizing] = [range(design, rules), sized(design, choice)];
       if (known.status === 'refused') {
         expect(sizing.status).toBe('refused');
+        said.refused += 1;
         return;
       }
       if (sizing.status === 'refused') {
         expect(sizing.problem.code).toMatch(/^measure-/);
+        said.refused += 1;
         return;
       }
       const { targetMm } = sizing;
@@ -145,9 +171,13 @@ test('range and fit agree everywhere', () => {
       fc.pre(!edge);
       const inside = known.intervals.some(({ fromMm, toMm }) => targetMm > fromMm && targetMm < toMm);
       expect(sizing.status === 'fits').toBe(inside);
+      said[inside ? 'inside' : 'outside'] += 1;
     }),
-    { numRuns: process.env['CLASPWISE_QUICK'] ? 50 : 300 },
+    { numRuns: RUNS },
   );
+  expect(said.refused).toBeLessThan(0.1 * RUNS);
+  expect(said.inside).toBeGreaterThan(0.3 * RUNS);
+  expect(said.outside).toBeGreaterThan(0.3 * RUNS);
 });
 
 test.each([focalBracelet, tubeBracelet, necklace])('the piece as listed is its own best answer', (design) => {

@@ -10,8 +10,10 @@ import { random, randomDesign } from '../random.ts';
 
 const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 100 : 500;
 
-/** Fits one random design for several targets both ways. Returns how many were compared. */
-function compare(seed: number, fitted: Fitted): number {
+type Compared = { fits: number; near: number; outside: number };
+
+/** Fits one random design for several targets, and counts what each answer said. */
+function compare(seed: number, fitted: Fitted, compared: Compared): void {
   const of = random(seed);
   const design = randomDesign(of, fitted === 'length' ? 'necklace' : 'bracelet', { sections: 3, repeats: 5 });
   const all = tryAll(design, fitted);
@@ -20,7 +22,7 @@ function compare(seed: number, fitted: Fitted): number {
   const limits = jointLimits(joint, (_, nm) => nm);
   if (all.length === 0) {
     expect(limits).toBeNull();
-    return 0;
+    return;
   }
   const leastMm = Math.min(...all.map((tried) => tried.leastMm));
   const mostMm = Math.max(...all.map((tried) => tried.mostMm));
@@ -31,6 +33,7 @@ function compare(seed: number, fitted: Fitted): number {
     const fit = fitJointly(joint, [{ targetNm: toNm(targetMm), toleranceNm: toNm(toleranceMm) }])!;
     const best = bestOf(design, all, targetMm, toleranceMm)!;
     expect(fit.best[0]!.counts, `seed ${seed} target ${targetMm}`).toEqual(best.counts);
+    compared[fit.status] += 1;
     if (fit.status !== 'near') continue;
     expect(fit.below[0]!.counts, `seed ${seed} below`).toEqual(
       nearestOf(design, all, targetMm, 'below')?.counts,
@@ -39,11 +42,12 @@ function compare(seed: number, fitted: Fitted): number {
       nearestOf(design, all, targetMm, 'above')?.counts,
     );
   }
-  return 4;
 }
 
 test.each(['length', 'girth'] as const)('%s: the same answer as trying every choice', (fitted) => {
-  let compared = 0;
-  for (let seed = 1; seed <= DESIGNS; seed += 1) compared += compare(seed, fitted);
-  expect(compared).toBeGreaterThan(3 * DESIGNS);
+  const compared: Compared = { fits: 0, near: 0, outside: 0 };
+  for (let seed = 1; seed <= DESIGNS; seed += 1) compare(seed, fitted, compared);
+  // Four targets a design, but for the few that the stock doesn't reach for.
+  expect(compared.fits + compared.near + compared.outside).toBeGreaterThan(3.8 * DESIGNS);
+  for (const count of Object.values(compared)) expect(count).toBeGreaterThan(0.2 * DESIGNS);
 });
