@@ -82,15 +82,20 @@ function sixteenths(count: number, lang: Lang): string {
   return (whole > 0 || part === '' ? formatNumber(whole, lang) : '') + part;
 }
 
-/** "7³⁄₁₆ in (182.5 mm)", or the other way round; below a sixteenth of an inch millimetres alone. */
-function formatRuler(mm: number, unit: LengthUnit, lang: Lang, round: 'near' | 'up' = 'near'): string {
+/** "7³⁄₁₆ in" and "182.5 mm", or the other way round; below a sixteenth of an inch millimetres alone. */
+function rulerParts(
+  mm: number,
+  unit: LengthUnit,
+  lang: Lang,
+  round: 'near' | 'up' = 'near',
+): { lead: string; other: string } {
   const steps = (stepMm: number): number =>
     round === 'up' ? Math.ceil((mm - NOISE_MM) / stepMm) : Math.round(mm / stepMm);
   const metric = `${formatNumber(steps(0.5) / 2, lang, 1)}${NO_BREAK}${UNIT_NAMES[lang].mm}`;
   const count = steps(INCH_MM / SIXTEENTHS);
-  if (count === 0) return metric;
+  if (count === 0) return { lead: metric, other: '' };
   const inches = `${sixteenths(count, lang)}${NO_BREAK}${UNIT_NAMES[lang].in}`;
-  return unit === 'in' ? `${inches} (${metric})` : `${metric} (${inches})`;
+  return unit === 'in' ? { lead: inches, other: metric } : { lead: metric, other: inches };
 }
 
 /** A length as a maker would say it: "6½ in", "16.5 cm", "165 mm" (German: "6½ Zoll", "16,5 cm"). */
@@ -145,6 +150,8 @@ export type Format = {
   readonly short: (mm: number) => string;
   /** A length to cut, set or measure at the bench: as the ruler of the reader's unit shows it (sixteenths of an inch, half millimetres), the other in brackets; `up`: not less than it is. */
   readonly ruler: (mm: number, round?: 'near' | 'up') => string;
+  /** The same in its two parts, the other unit's empty where there is but one. */
+  readonly rulerParts: (mm: number) => { readonly lead: string; readonly other: string };
   /** A difference finer than anyone measures: tenths of a millimetre. */
   readonly fine: (mm: number) => string;
   readonly money: (minor: number) => string;
@@ -164,7 +171,11 @@ export function formatFor(lang: Lang, unit: LengthUnit, currency: string): Forma
     lang,
     length: (mm) => formatLength(mm, unit, lang),
     short: (mm) => formatLength(mm, unit === 'in' && Math.abs(mm) >= HALF_EIGHTH_MM ? 'in' : 'mm', lang),
-    ruler: (mm, round) => formatRuler(mm, unit, lang, round),
+    ruler: (mm, round) => {
+      const { lead, other } = rulerParts(mm, unit, lang, round);
+      return other === '' ? lead : `${lead} (${other})`;
+    },
+    rulerParts: (mm) => rulerParts(mm, unit, lang),
     fine: (mm) => `${formatNumber(mm, lang, 1)}${NO_BREAK}mm`,
     money: (minor) => formatMoney(minor, currency, lang),
     number: (value, digits) => formatNumber(value, lang, digits),

@@ -45,6 +45,9 @@ export function openShop(catalogue: Catalogue, perMinute = 0, busyMs = 50): Shop
 let seed = 99;
 export const randomByte = (): number => (seed = (seed * 48271) % 2147483647) & 255;
 
+/** What a page of each kind asks for. */
+const ASKED_BY = { bracelet: 'wrist', necklace: 'length', anklet: 'ankle', collar: 'neck' } as const;
+
 /** An order as the shop's own page makes it. */
 export function orderFor(
   catalogue: Catalogue,
@@ -54,7 +57,7 @@ export function orderFor(
 ): OrderDocument {
   const piece = catalogue.pieces.find((one) => one.id === id);
   if (piece === undefined) throw new Error(`no piece ${id}`);
-  const of = piece.design.kind === 'bracelet' ? ('wrist' as const) : ('length' as const);
+  const of = ASKED_BY[piece.design.kind];
   const choice = { measure: { of, mm }, sit: 'easy', hand: 'left', pick: 'best', quantity: 1 } as const;
   const sizing = size(piece.design, catalogue.shop.rules, piece.listedMinor, choice);
   if (sizing.status === 'refused') throw new Error(JSON.stringify(sizing));

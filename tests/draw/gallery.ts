@@ -43,9 +43,10 @@ for (const design of pieces) {
   const first = sequences[0] ?? [];
   views['numbered'] = drawNumbered(design, first, {
     ...caption('numbered'),
-    sectionNames: Object.fromEntries(
-      design.strands.flatMap(({ sections }) => sections.map(({ id }) => [id, id])),
-    ),
+    spans: [
+      { first: 1, last: 5 },
+      { first: 6, last: 6 },
+    ],
   });
   views['ends'] = drawEnds(design, first, {
     ...caption('ends'),

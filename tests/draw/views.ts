@@ -41,7 +41,7 @@ export const views: Readonly<Record<string, Draw>> = {
       title,
       description: title,
       idPrefix,
-      sectionNames: { run: title, s0: title },
+      spans: [{ first: 1, last: 5 }],
     }),
   ends: (of, title, idPrefix) =>
     drawEnds(of, usualSequences(of)[0] ?? [], {

@@ -98,3 +98,31 @@ test('short lengths are eighths or whole millimetres, fine ones tenths of a mill
 test('a language is known by its code alone', () => {
   expect(['en', 'de', 'fr', '', null, 1].map(isLang)).toEqual([true, true, false, false, false, false]);
 });
+
+describe('lengths at the bench', () => {
+  const inches = formatFor('en', 'in', 'GBP');
+  const metric = formatFor('de', 'cm', 'GBP');
+  test.each([
+    [182.5, '7³⁄₁₆ in (182.5 mm)', '182,5 mm (7³⁄₁₆ Zoll)'],
+    [25.4, '1 in (25.5 mm)', '25,5 mm (1 Zoll)'],
+    [3, '⅛ in (3 mm)', '3 mm (⅛ Zoll)'],
+    [23.8, '¹⁵⁄₁₆ in (24 mm)', '24 mm (¹⁵⁄₁₆ Zoll)'],
+    [0.5, '0.5 mm', '0,5 mm'],
+    [0, '0 mm', '0 mm'],
+  ])('%f is %s, as a ruler shows it', (mm, english, german) => {
+    expect(plain(inches.ruler(mm))).toBe(english);
+    expect(plain(metric.ruler(mm))).toBe(german);
+  });
+
+  test('what is cut is never too short, and no mark longer for rounding noise', () => {
+    expect(plain(inches.ruler(316.4, 'up'))).toBe('12½ in (316.5 mm)');
+    expect(plain(inches.ruler(25.4 + 1e-9, 'up'))).toBe('1 in (25.5 mm)');
+    expect(plain(inches.ruler(25.5, 'up'))).toBe('1¹⁄₁₆ in (25.5 mm)');
+  });
+
+  test('in its parts is the same', () => {
+    const { lead, other } = inches.rulerParts(182.5);
+    expect(`${lead} (${other})`).toBe(inches.ruler(182.5));
+    expect(inches.rulerParts(0.5).other).toBe('');
+  });
+});

@@ -4,16 +4,19 @@
  */
 import type { Row } from '#core/instructions/rows.ts';
 
-export type GroupPart = { readonly component: string | null; readonly count: number };
+export type GroupPart = Pick<Row, 'kind' | 'component' | 'count'>;
 
 export type Group = {
-  readonly kind: Row['kind'];
-  /** Section id; null at the ends. */
+  /** `end`: all that closes one end. */
+  readonly kind: 'end' | 'strung' | 'pendant';
+  /** Section id; null for what isn't strung. */
   readonly section: string | null;
   readonly side: Row['side'];
   readonly repeats: number;
   /** One repeat, in stringing order. */
   readonly parts: readonly GroupPart[];
+  /** Numbers of its first and last component, 1 next to the clasp; null for what isn't strung. */
+  readonly numbers: { readonly first: number; readonly last: number } | null;
   /** Components strung when the group is done. */
   readonly runningCount: number;
   /** From the clasp's bearing point, straight. */
@@ -32,21 +35,24 @@ export function groupsOf(rows: readonly Row[]): Group[] {
   return groups;
 }
 
-/** Rows of one section on one side, or a single finding. */
+const kindOf = ({ kind }: Row): Group['kind'] => (kind === 'strung' || kind === 'pendant' ? kind : 'end');
+
+/** Rows of one section on one side, all findings of an end, or what hangs. */
 function runFrom(rows: readonly Row[], from: number): Row[] {
   const [first] = rows.slice(from, from + 1);
-  if (first === undefined || first.kind !== 'strung') return rows.slice(from, from + 1);
   let end = from;
-  while (end < rows.length && sameRun(first, rows[end])) end += 1;
+  while (end < rows.length && first !== undefined && sameRun(first, rows[end])) end += 1;
   return rows.slice(from, end);
 }
 
 function sameRun(one: Row, other: Row | undefined): boolean {
-  return other?.kind === 'strung' && other.section === one.section && other.side === one.side;
+  if (other === undefined || kindOf(one) !== kindOf(other) || one.side !== other.side) return false;
+  return one.section === other.section;
 }
 
 /** The most rows covered by a repeat first; what is left over follows in its own groups. */
 function splitRun(run: readonly Row[]): Group[] {
+  if (run[0]?.kind !== 'strung') return [groupOf(run, run.length, 1)];
   const groups: Group[] = [];
   let at = 0;
   while (at < run.length) {
@@ -102,27 +108,22 @@ function groupOf(rows: readonly Row[], period: number, repeats: number): Group {
   const last = rows.at(-1);
   if (first === undefined || last === undefined) throw new RangeError('a group holds a row');
   return {
-    kind: first.kind,
+    kind: kindOf(first),
     section: first.section,
     side: first.side,
     repeats,
-    parts: rows.slice(0, period).map(({ component, count }) => ({ component, count })),
+    parts: rows.slice(0, period).map(({ kind, component, count }) => ({ kind, component, count })),
+    numbers:
+      first.kind === 'strung'
+        ? { first: first.runningCount - first.count + 1, last: last.runningCount }
+        : null,
     runningCount: last.runningCount,
     toMm: last.toMm,
   };
 }
 
 /** One repeat in words: names with their counts, parted by a dot, since names hold commas. */
-export function groupText(
-  { parts, repeats }: Group,
-  nameOf: (id: string) => string,
-  bareLoop: string,
-): string {
-  const text = parts
-    .map(({ component, count }) => {
-      const name = component === null ? bareLoop : nameOf(component);
-      return count > 1 ? `${count} ${name}` : name;
-    })
-    .join(' · ');
+export function groupText({ parts, repeats }: Group, say: (part: GroupPart) => string): string {
+  const text = parts.map((part) => (part.count > 1 ? `${part.count} ${say(part)}` : say(part))).join(' · ');
   return repeats > 1 && parts.length > 1 ? `[ ${text} ]` : text;
 }

@@ -25,7 +25,6 @@ export function PieceSheetView({ sheet, frame }: Props) {
         <CardSheet
           bench={card}
           head={<CardHead bench={card} frame={frame} size={askedOf(sheet, frame)} />}
-          warned={false}
           partNames={partNames}
           ticks={`${piece.id}-${piece.revision}-${JSON.stringify(card.candidate.counts)}-${asked.hand}`}
           frame={frame}

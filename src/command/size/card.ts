@@ -6,7 +6,14 @@ import { stringing } from '#core/instructions/stringing.ts';
 import type { StrandCard } from '#core/instructions/card.ts';
 import type { Stringing } from '#core/instructions/stringing.ts';
 import type { Format } from '#words/format.ts';
-import { type StringingWords, type TerminalWords, stringingWords, terminalWords } from '#words/words.ts';
+import {
+  type BenchCardWords,
+  type StringingWords,
+  type TerminalWords,
+  benchCardWords,
+  stringingWords,
+  terminalWords,
+} from '#words/words.ts';
 import { nameOf } from './names.ts';
 import type { Subject } from './subject.ts';
 
@@ -17,15 +24,23 @@ function strandLines(
   card: Stringing,
   name: (id: string) => string,
   f: Format,
-  words: { readonly terminal: TerminalWords; readonly stringing: StringingWords },
+  words: {
+    readonly terminal: TerminalWords;
+    readonly stringing: StringingWords;
+    readonly card: BenchCardWords;
+  },
 ): string[] {
   const { terminal, stringing: bench } = words;
-  const rows = strand.rows.map(({ component, count, toMm }) => {
-    return `  ${terminal.row(f, count, component === null ? terminal.bareLoop : name(component), toMm)}`;
+  const rings = card.pendant?.rings ?? [];
+  const rows = strand.rows.map(({ kind, component, count, toMm }) => {
+    if (component === null) return `  ${terminal.row(f, count, terminal.bareLoop, toMm)}`;
+    if (kind === 'pendant') return `  ${words.card.hangs(name(component), rings.map(name))}`;
+    const half = kind === 'other-half' ? words.card.halves.other(name(component)) : name(component);
+    return `  ${terminal.row(f, count, half, toMm)}`;
   });
   return [
     ...(many ? [terminal.strand(f, index + 1)] : []),
-    terminal.wire(f, card.wire.name, strand.cut.totalMm, strand.slackMm),
+    terminal.wire(f, card.wire.name, strand.cut.totalMm),
     ...rows,
     terminal.tailAt.clasp(bench.tail(strand.tails.clasp, f, name)),
     terminal.tailAt.ring(bench.tail(strand.tails.ring, f, name)),
@@ -54,7 +69,11 @@ function checkLines(
 export function cardLines({ design, rules }: Subject, piece: Candidate, hand: Hand, f: Format): string[] {
   const card = stringing(design, rules, piece, hand);
   const name = nameOf(design);
-  const words = { terminal: terminalWords(f.lang), stringing: stringingWords(f.lang) };
+  const words = {
+    terminal: terminalWords(f.lang),
+    stringing: stringingWords(f.lang),
+    card: benchCardWords(f.lang),
+  };
   const { strength, strands } = card;
   return [
     words.terminal.card,

@@ -5,6 +5,7 @@ import type { Design } from '../design/design.ts';
 import { joinsOf } from '../design/joins.ts';
 import type { Join } from '../design/joins.ts';
 import type { Placed } from '../design/expand.ts';
+import { pendantGap } from '../design/pendantGap.ts';
 
 export type HungPendant = {
   readonly pendant: string;
@@ -25,45 +26,21 @@ export type HungPendant = {
   readonly offMiddleMm: number;
 };
 
-type Gap = {
-  readonly after: number;
-  readonly left: Placed;
-  readonly right: Placed;
-  readonly offMm: number;
-};
-
-/** The gap between two components nearest the middle; the first of two as near. */
-function middleGap(strung: readonly Placed[]): Gap | null {
-  const total = strung.reduce((sum, { component }) => sum + component.alongMm, 0);
-  let best: Gap | null = null;
-  let at = 0;
-  strung.forEach((left, index) => {
-    at += left.component.alongMm;
-    const right = strung[index + 1];
-    const offMm = at - total / 2;
-    if (right !== undefined && (best === null || Math.abs(offMm) < Math.abs(best.offMm) - 1e-9)) {
-      best = { after: index + 1, left, right, offMm };
-    }
-  });
-  return best;
-}
-
 /** How the design's pendant hangs on strand 0 as expanded; null where it hangs none. */
 export function hungPendant(design: Design, sequence: readonly Placed[]): HungPendant | null {
   if (design.hanging === null) return null;
-  const strung = sequence.filter((placed) => placed.section !== 'end');
-  const gap = middleGap(strung);
-  const left = gap?.left.component.id ?? null;
-  const right = gap?.right.component.id ?? null;
+  const gap = pendantGap(sequence);
+  const left = gap.left?.component.id ?? null;
+  const right = gap.right?.component.id ?? null;
   return {
     pendant: design.hanging.pendant,
     rings: design.hanging.rings,
     joins: joinsOf(design).joins,
-    after: gap?.after ?? strung.length,
+    after: gap.after,
     facing: facing(design),
     left,
     right,
     centred: left !== null && left === right,
-    offMiddleMm: Math.abs(gap?.offMm ?? 0) < 1e-6 ? 0 : (gap?.offMm ?? 0),
+    offMiddleMm: gap.offMiddleMm,
   };
 }

@@ -1,6 +1,7 @@
-/** A piece laid on the bead board: zero in the middle, marks both ways, the clasp on the chosen hand's side. */
+/** A piece laid on the bead board: zero in the middle, marks both ways as a bead board has them, the clasp on the chosen hand's side. */
 import type { Design } from '#core/design/design.ts';
 import type { Placed } from '#core/design/expand.ts';
+import { pendantGap } from '#core/design/pendantGap.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk, type Ink } from '../paint/ink/ink.ts';
@@ -10,12 +11,15 @@ import { layBoard, type BoardStrand } from '../layout/board.ts';
 import type { Groove } from '../layout/groove.ts';
 import { svgDocument, type Box, type Caption } from '../svg/document.ts';
 import { element, num, pair } from '../svg/text.ts';
-import { rulerMarks } from './ruler.ts';
+import { boardMarks } from './ruler.ts';
+import { laySpans, numbersOf, paintSpans, type LaidSpans, type Span } from './spans.ts';
 
 export type BoardOptions = Caption & {
   readonly unit: ShownUnit;
   /** As core advises for the hand; null (either will do) lays it left. */
   readonly claspSide: 'left' | 'right' | null;
+  /** What to bracket and number of a piece laid straight; nothing where left out. */
+  readonly spans?: readonly Span[];
 };
 
 /** Between the outermost groove and its marks, mm. */
@@ -42,15 +46,35 @@ export function drawBoard(
   const textMm = last.groove.bent ? BENT_TEXT_MM : Math.max(3, reachMm / 18);
   const pendant = design.components[design.hanging?.pendant ?? ''];
   const hiddenMm = pendant === undefined ? 0 : pendant.acrossMm / 2;
+  const inner = strands[0] ?? last;
+  const hung = hangsAt(inner, offMiddleMm(sequences[0] ?? [], options.claspSide ?? 'left'));
+  const laid = layNumbers(inner, options.spans ?? [], textMm);
   const painted =
     strands.map(({ groove, wideMm }) => paintGroove(groove, wideMm)).join('') +
-    paintMarks({ outer: last, inner: strands[0] ?? last, reachMm, textMm, hiddenMm }, options.unit) +
+    paintMarks({ outer: last, inner, reachMm, textMm, hiddenMm }, options.unit) +
     strands.map((strand) => paintLaid(ink, design, strand)).join('') +
-    paintHanging(ink, design, 0, 0);
-  const box = boxOf(last.groove, clearMm + textMm * 2.6, strands[0]?.wideMm ?? 0);
-  const hangMm = hangLengthMm(design) + ROOM_BELOW_MM;
+    paintHanging(ink, design, hung.xMm, hung.yMm) +
+    paintSpans(laid, -inner.wideMm / 2 - WALL_MM);
+  const box = boxOf(last.groove, clearMm + textMm * 2.6, inner.wideMm, laid.heightMm);
+  const hangMm = hung.yMm + hangLengthMm(design) + ROOM_BELOW_MM;
   const height = Math.max(box.height, hangMm - box.y);
   return svgDocument(options, { ...box, height }, ink.definitions(), painted);
+}
+
+/** How far to the right of zero what hangs hangs: the gap it hangs in needn't be the middle. */
+function offMiddleMm(sequence: readonly Placed[], claspSide: 'left' | 'right'): number {
+  const offMm = pendantGap(sequence).offMiddleMm;
+  return claspSide === 'left' ? offMm : -offMm;
+}
+
+const hangsAt = ({ groove }: BoardStrand, offMm: number): { readonly xMm: number; readonly yMm: number } =>
+  groove.curve.at(groove.zeroMm + offMm);
+
+/** Numbers are read beside the list, marks beside the board: these may be smaller. */
+const NUMBER_SHARE = 0.7;
+
+function layNumbers({ groove, spots }: BoardStrand, spans: readonly Span[], textMm: number): LaidSpans {
+  return laySpans(groove.bent ? [] : spans, numbersOf(spots), spots, textMm * NUMBER_SHARE);
 }
 
 function paintLaid(ink: Ink, design: Design, { spots, closing }: BoardStrand): string {
@@ -118,7 +142,7 @@ function paintMarks({ outer, inner, reachMm, textMm, hiddenMm }: Marks, unit: Sh
       label,
     );
   };
-  for (const mark of rulerMarks(reachMm, unit)) {
+  for (const mark of boardMarks(reachMm, unit)) {
     put(mark.atMm, mark.size, mark.label);
     if (mark.atMm > 0) put(-mark.atMm, mark.size, mark.label);
   }
@@ -132,11 +156,11 @@ function paintMarks({ outer, inner, reachMm, textMm, hiddenMm }: Marks, unit: Sh
   );
 }
 
-function boxOf({ curve, zeroMm, bent }: Groove, outMm: number, innerMm: number): Box {
+function boxOf({ curve, zeroMm, bent }: Groove, outMm: number, innerMm: number, aboveMm: number): Box {
   const zero = curve.at(zeroMm);
   const end = curve.at(curve.lengthMm);
   const sideMm = bent ? outMm : outMm * 0.4;
-  const top = bent ? end.yMm - innerMm / 2 - 1 : -innerMm / 2 - 3;
+  const top = bent ? end.yMm - innerMm / 2 - 1 : -innerMm / 2 - 3 - aboveMm;
   return {
     x: -end.xMm - sideMm,
     y: top,

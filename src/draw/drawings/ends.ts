@@ -28,6 +28,9 @@ export type EndsOptions = Caption & {
 /** Beads shown beyond the tail's end, so that it is seen to stop, mm. */
 const BEYOND_MM = 6;
 
+/** Letters' heights in the picture's width: read at arm's length where it is a third of a sheet wide. */
+const TEXTS = 22;
+
 /** How far the beads over the tail are faded, so that the wires in them show; a plate holds them on any ground. */
 const FADED = '.5';
 const PLATE = '.14';
@@ -65,7 +68,7 @@ export function drawEnds(design: Design, sequence: readonly Placed[], options: E
     // A toggle's bar reaches past its ring.
     ...end.map((piece) => (piece.component?.acrossMm ?? 0) * 0.64),
   );
-  const textMm = rightMm / 29;
+  const textMm = rightMm / TEXTS;
   const claspMm = end[0]?.kind === 'clasp' ? end[0].alongMm : 0;
   const { labels } = options;
   const callouts = layCallouts(

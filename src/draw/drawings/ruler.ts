@@ -49,6 +49,14 @@ export function rulerMarks(lengthMm: number, unit: ShownUnit): RulerMark[] {
   return marks;
 }
 
+/**
+ * Marks of a bead board, from zero out: the figure at a mark is the length
+ * between it and its like on the other side, so each stands at half of it.
+ */
+export function boardMarks(reachMm: number, unit: ShownUnit): RulerMark[] {
+  return rulerMarks(2 * reachMm, unit).map((mark) => ({ ...mark, atMm: mark.atMm / 2 }));
+}
+
 const MARK_SHARE = { long: 1, middle: 0.65, short: 0.4 } as const;
 
 /**

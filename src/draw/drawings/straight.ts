@@ -1,6 +1,7 @@
 /** A piece laid straight, with a ruler under it. */
 import type { Design } from '#core/design/design.ts';
 import type { Placed } from '#core/design/expand.ts';
+import { pendantGap } from '#core/design/pendantGap.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk, type Ink } from '../paint/ink/ink.ts';
@@ -45,7 +46,7 @@ export function drawStraight(
   const painted =
     paintRuler(marks, 0, edgeMm, textMm, way) +
     paintRows(ink, design, rows) +
-    paintHanging(ink, design, middleOf(rows), 0);
+    paintHanging(ink, design, hangsAt(sequences, rows, options.claspSide ?? 'left'), 0);
   const topMm = way === 1 ? rows.topMm : edgeMm - textMm * RULER_SHARE;
   const bottomMm = way === 1 ? edgeMm + textMm * RULER_SHARE : Math.max(rows.bottomMm, hangMm);
   const side = MARGIN_MM + textMm * 0.5;
@@ -59,15 +60,20 @@ export function drawStraight(
   return svgDocument(options, box, ink.definitions(), painted, options.lifeSize ?? false);
 }
 
-/** Where the first strand's middle lies, from which a pendant hangs: the middle of what is strung. */
-function middleOf({ rows }: Rows): number {
+/** From where a pendant hangs: the gap nearest the middle of what is strung. */
+function hangsAt(
+  [sequence = []]: readonly (readonly Placed[])[],
+  { rows }: Rows,
+  claspSide: 'left' | 'right',
+): number {
   const spots = rows[0]?.spots ?? [];
   const first = spots[0];
   const last = spots.at(-1);
   if (first === undefined || last === undefined) return 0;
   const fromMm = first.xMm - first.component.alongMm / 2;
   const toMm = last.xMm + last.component.alongMm / 2;
-  return (fromMm + toMm) / 2;
+  const offMm = pendantGap(sequence).offMiddleMm;
+  return (fromMm + toMm) / 2 + (claspSide === 'left' ? offMm : -offMm);
 }
 
 export function paintRows(ink: Ink, design: Design, { rows }: Rows): string {

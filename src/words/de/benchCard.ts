@@ -1,4 +1,5 @@
 /** Die Überschriften der Werkkarte und der Blätter, die mit dem Stück gehen. */
+import type { Hand } from '#core/design/choice.ts';
 import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { BoardMark } from '#core/instructions/board.ts';
 import type { benchCard as en } from '../en/benchCard.ts';
@@ -11,6 +12,7 @@ const END: Readonly<Record<BoardMark['ends'], string>> = {
   clasp: 'Verschluss',
   ring: 'Ring',
 };
+const HAND: Readonly<Record<Hand, string>> = { left: 'Die linke Hand', right: 'Die rechte Hand' };
 const SIDE = { left: 'links', right: 'rechts' };
 
 export const benchCard: typeof en = {
@@ -30,58 +32,51 @@ export const benchCard: typeof en = {
   check: 'Nicht, wie es gezeigt wurde: Klären Sie es, bevor Sie den Draht schneiden.',
   for: (name: string): string => `für ${name}`,
   quantity: (count: number): string => `Davon ${count} machen.`,
-  facts: { size: 'Größe', finished: 'Fertige Länge', girth: 'Innenumfang', due: 'Fällig' },
+  facts: { size: 'Größe', finished: 'Fertige Länge', girth: 'Innenumfang', hand: 'Hand', due: 'Fällig' },
+  notes: { buyer: 'Aus der Bestellung:', maker: 'Eigene Notiz:' },
   picture: 'Das Stück auf dem Perlenbrett',
   pictureText: (side: 'left' | 'right' | null): string =>
     side === null
       ? 'Gesehen wie an einem Gegenüber, Null in der Mitte; der Verschluss darf auf jede Seite, gezeichnet ist er links.'
       : `Gesehen wie an einem Gegenüber, Null in der Mitte; der Verschluss liegt ${SIDE[side]}.`,
   pictureRows: 'Das Stück in der Reihenfolge des Auffädelns',
-  pictureRowsText: 'Vom Verschluss an; die Zahlen zählen, was aufgefädelt wird.',
+  pictureRowsText: 'Vom Verschluss an, gezählt wie in der Liste.',
   ends: 'Das Verschlussende',
-  endsText: 'Drahtschlaufe, Quetschperle, Abdeckung und der Draht, der durch die Endperlen zurückläuft.',
+  endsText: 'Drahtschlaufe, Quetschperle, Hülle und der Draht, der durch die Endperlen zurückläuft.',
   endLabels: {
     clasp: 'Verschluss',
     loop: 'Schlaufe',
     crimp: 'Quetschperle',
-    cover: 'Abdeckung',
+    cover: 'Hülle',
     tail: 'doppelter Draht',
   },
-  sequence: 'Reihenfolge, vom Verschluss zum Ring',
-  sequenceColumns: {
-    what: 'Was',
-    count: 'Gefädelt',
-    running: 'Reicht bis',
-  },
-  strand: (at: number): string => `Strang ${at}`,
+  sequence: 'Reihenfolge, Verschluss zuerst',
+  listColumns: { number: 'Perle', what: 'Was', runsTo: 'Reicht bis' },
+  strandOf: (at: number, of: number): string => `Strang ${at} von ${of}`,
   repeat: (times: number): string => `${times} ×`,
-  kinds: {
-    clasp: 'Verschluss',
-    ring: 'Ring',
-    loop: 'Drahtschlaufe',
-    end: 'Ende',
-    strung: '',
-    pendant: '',
-    'other-half': 'andere Hälfte',
+  loop: 'Drahtschlaufe',
+  halves: {
+    first: (clasp: string): string => `${clasp}, die eine Hälfte`,
+    other: (clasp: string): string => `${clasp}, die andere Hälfte`,
   },
-  plain: { clasp: 'Verschluss', ring: 'Ring', crimp: 'Quetschperle', pendant: 'Anhänger' },
+  hangs: (pendant: string, rings: readonly string[]): string =>
+    rings.length === 0 ? `${pendant}, an der eigenen Öse` : `${pendant} an ${rings.join(', ')}`,
+  plain: { clasp: 'Verschluss', ring: 'Ring', crimp: 'Quetschperle', cover: 'Hülle', pendant: 'Anhänger' },
   wire: 'Draht',
   wireText: (name: string, strands: number, diameter: string, how: string): string =>
     `${name}: ${strands} Drähte, ${diameter}, ${how}`,
   cut: 'Abschneiden',
   cutParts: (f: Format, beads: number, slack: number, loops: number, tails: number, grips: number): string =>
     `Perlen ${f.number(beads, 1)} + Spiel ${f.number(slack, 1)} + Schlaufen ${f.number(loops, 1)} + Enden ${f.number(tails, 1)} + zum Halten ${f.number(grips, 1)}`,
-  slack: 'Frei lassen',
+  slack: 'Spiel',
   crimp: 'Quetschperle',
-  cover: 'Abdeckung',
+  cover: 'Hülle',
   bare: 'keine, die Quetschperle bleibt bloß',
   guard: 'Drahtschutz',
   doubledEnds: { clasp: 'Verschlussende', ring: 'Ringende' },
   chain: 'Kette',
   chainText: (of: string, used: string): string => `${of}, für diese Größe ${used} ausgelassen`,
   pendant: 'Anhänger',
-  pendantRings: (rings: readonly string[]): string =>
-    rings.length === 0 ? 'gerade auf dem Draht' : `an ${rings.join(', ')}`,
   between: (left: string, right: string): string => `zwischen ${left} und ${right}`,
   balance: 'Gleichgewicht',
   strength: 'Festigkeit',
@@ -94,19 +89,26 @@ export const benchCard: typeof en = {
   ): string =>
     `${basis === 'rated' ? 'angegeben' : 'etwa'} ${f.number(breakN)} N, das ${f.number(factor, 1)}-fache von Zug und Ruck; Ihre Regel verlangt das ${f.number(wanted, 1)}-fache`,
   weak: 'Nach Ihrer eigenen Regel zu schwach.',
-  board: 'Marken auf dem Brett, von Null',
-  boardSides: { left: 'Links', right: 'Rechts' },
-  boardClasp: 'Verschlussseite',
+  board: 'Marken auf dem Brett',
+  boardText:
+    'Null in der Mitte; eine Zahl ist die Länge von ihrer Marke bis zur gleichen auf der anderen Seite, wie das Brett sie zeigt.',
+  boardSides: { both: 'Beide Seiten', left: 'Links', right: 'Rechts' },
   mark: (mark: BoardMark, section: string | null): string => section ?? END[mark.ends],
   hand: {
-    'has-front-and-side': (side: HandAdvice['boardSide']): string =>
-      `Verschluss auf dem Brett ${SIDE[side ?? 'left']}`,
-    'no-front': (): string => 'Verschluss auf beliebiger Seite: Das Stück hat keine Vorderseite',
-    'clasp-has-no-side': (): string =>
-      'Verschluss auf beliebiger Seite: Er lässt sich mit jeder Hand bedienen',
+    'has-front-and-side': (hand: Hand, side: HandAdvice['boardSide']): string =>
+      `${HAND[hand]} bedient den Verschluss: Er liegt auf dem Brett ${SIDE[side ?? 'left']}`,
+    'no-front': (hand: Hand): string =>
+      `${HAND[hand]} bedient den Verschluss; ohne Vorderseite darf er auf jede Seite`,
+    'clasp-has-no-side': (): string => 'Jede Hand bedient den Verschluss: Er darf auf jede Seite',
   },
-  handLabel: 'Hand',
-  steps: 'Schritte',
+  exact: 'Die genauen Zahlen',
+  phases: {
+    ready: 'Bereitlegen',
+    first: 'Das Verschlussende',
+    beads: 'Die Perlen',
+    second: 'Das andere Ende',
+    done: 'Zum Schluss',
+  },
   packing: {
     title: (number: string): string => `Packzettel ${number}`,
     to: 'Für',

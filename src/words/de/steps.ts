@@ -27,7 +27,7 @@ const SEEN_MM = 1;
 const steps: Sentences<Step, [f: Format, name: NameOf]> = {
   'wear-eye-protection': () => 'Schutzbrille auf, bis zum Schluss: Abgeschnittene Drahtenden fliegen.',
   'try-clasp': ({ args: { clasp, inHalves } }, _, name) => {
-    const tried = `${name(clasp)} ein paarmal öffnen und schließen, bevor er daran ist; später lässt er sich nicht mehr tauschen.`;
+    const tried = `${name(clasp)} ein paarmal öffnen und schließen: Ein schwergängiger lässt sich später nicht mehr tauschen.`;
     return inHalves ? `${tried} Dann trennen: Je eine Hälfte kommt an ein Ende.` : tried;
   },
   'join-chain': ({ args }, _, name) =>
@@ -42,38 +42,34 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     addRings === 0
       ? `Hochhalten, wie es hängen wird: ${name(pendant)} zeigt nach vorn.`
       : `So wie geplant dreht sich ${name(pendant)} zur Seite: Ein Ring mehr, und die Vorderseite zeigt nach vorn.`,
-  'lay-out': ({ args: { claspSide } }) =>
-    claspSide === null
-      ? 'Alles auf dem Brett auslegen, von null nach beiden Seiten, und ansehen. Der Verschluss darf auf jede Seite.'
-      : `Alles auf dem Brett auslegen, von null nach beiden Seiten, den Verschluss ${SIDE[claspSide]}, und ansehen.`,
+  'lay-out': ({ args: { claspSide } }) => {
+    const side = claspSide === null ? '' : `, den Verschluss ${SIDE[claspSide]}`;
+    return `Alles auf dem Brett auslegen, von null nach beiden Seiten${side}, und ansehen.`;
+  },
   'cut-wire': ({ args: { wire, lengthMm } }, f, name) =>
-    `${f.ruler(lengthMm, 'up')} ${name(wire)} abschneiden.`,
+    `Abschneiden: ${f.ruler(lengthMm, 'up')} ${name(wire)}.`,
   'thread-end': ({ args: { crimp, guard, way, ...args } }, f, name) => {
     const held = round(args, name);
     const eye = way === null ? '' : `, Öse ${f.number(way)}`;
-    const ids = [name(crimp), ...(guard === null ? [] : [name(guard)])];
-    const things = held === '' ? ids : [...ids, `${held}${eye}`];
-    const where = args.end === 'clasp' ? 'Auf das eine Ende' : 'Auf das andere Ende';
-    return things.length === 1
-      ? `${where} fädeln: ${things[0] ?? ''}.`
-      : `${where} fädeln, in dieser Folge: ${things.join(', ')}.`;
+    const things = [name(crimp), guard === null ? '' : name(guard), held === '' ? '' : `${held}${eye}`];
+    return `Auffädeln: ${things.filter((one) => one !== '').join(', dann ')}.`;
   },
   'lead-back': ({ args: { loopMm, beads, outMm, ...args } }, f, name) => {
     const held = round(args, name);
     const through = beads === 0 ? 'die Quetschperle' : `die Quetschperle und ${beadsOf(beads, f)}`;
     const out = outMm === null ? '' : `, bis ${f.ruler(outMm)} herausstehen`;
-    const loop = `eine Schlaufe von ${f.ruler(loopMm)} ${held === '' ? 'für den Verschluss' : `um ${held}`}`;
-    return `Den Draht durch ${through} zurückführen${out}. Es bleibt ${loop}, erst ein wenig größer: Das Quetschen zieht sie zu.`;
+    const loop = `${f.ruler(loopMm)} ${held === '' ? 'für den Verschluss' : `(${held})`}`;
+    return `Zurück durch ${through}${out}. Schlaufe: ${loop}, erst ein wenig größer, denn das Quetschen zieht sie zu.`;
   },
   'check-loop': ({ args }, _, name) => {
     const held = round(args, name);
-    const wires = 'In die Quetschperle schauen: Beide Drähte liegen nebeneinander und kreuzen sich nicht.';
-    return held === '' ? wires : `${wires} In der Schlaufe frei beweglich: ${held}.`;
+    const wires = 'In der Quetschperle liegen beide Drähte nebeneinander, nicht gekreuzt';
+    return held === '' ? `${wires}.` : `${wires}; frei beweglich: ${held}.`;
   },
   crimp: () =>
-    'Die Quetschperle mit zwei Griffen schließen, erst die Kerbe, dann rund, und nicht öfter. Mit einem Zug prüfen.',
+    'Mit zwei Griffen quetschen, erst die Kerbe, dann rund, und nicht öfter. Mit einem Zug prüfen.',
   'close-cover': ({ args: { cover } }, _, name) =>
-    `Über die Quetschperle: ${name(cover)}, ist sie eng, erst ein wenig geöffnet, die Naht nach hinten; rund drücken.`,
+    `Darüber schließen: ${name(cover)}, ist sie eng, erst ein wenig geöffnet, die Naht nach hinten.`,
   'cut-tail': ({ args: { bead } }, f) =>
     bead === null
       ? 'Vom Gesicht weg das Drahtende bündig an der Quetschperle abschneiden: Keine Perle hier nimmt es auf, verstecken lässt es sich nicht.'
@@ -83,7 +79,7 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
       first === last ? `Perle ${f.number(first)}` : `Perle ${f.number(first)} bis ${f.number(last)}`;
     return overTail
       ? `${which} über Draht und Drahtende zusammen auffädeln, dicht heran.`
-      : `${which} der Liste auffädeln.`;
+      : `${which} auffädeln.`;
   },
   'hang-pendant': ({ args: { pendant, rings } }, _, name) => {
     const by = rings === 0 ? 'seine eigene Öse' : rings === 1 ? 'seinen Ring' : 'seinen obersten Ring';
@@ -92,20 +88,20 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
   'draw-up': ({ args: { slackMm, roomMm } }, f) => {
     const slack =
       slackMm < SEEN_MM
-        ? 'kein Spiel, das man sieht. Zum Ring biegen: Die Nachbarn berühren sich, keiner steht ab'
-        : `${f.ruler(slackMm)} Draht an der letzten Perle bloß. Zum Ring biegen: Keiner steht ab, nichts spannt`;
+        ? 'kein Spiel, das man sieht. Zum Ring gebogen berühren sich die Nachbarn, keiner steht ab'
+        : `${f.ruler(slackMm)} Draht an der letzten Perle bloß. Zum Ring gebogen steht keine ab, nichts spannt`;
     const room =
       roomMm === 0
         ? ''
-        : ' Die offene Hülle über die Quetschperle halten: Die letzte Perle berührt sie gerade.';
+        : ' Die offene Hülle, über die Quetschperle gehalten, berührt gerade die letzte Perle.';
     return `Den Draht anziehen: ${slack}.${room}`;
   },
   measure: ({ args: { lengthMm } }, f) =>
-    `Gerade hinlegen, mit allem daran, und messen, von wo das eine Ende trägt bis wo das andere trägt: ${f.ruler(lengthMm)}.`,
+    `Gerade messen, mit allem daran, von wo das eine Ende trägt bis wo das andere trägt: ${f.ruler(lengthMm)}.`,
   'check-pattern': ({ args: { count } }, f) =>
-    `${f.number(count)} zählen und das Muster noch einmal von beiden Enden lesen: Danach ist nichts mehr zu ändern.`,
+    `${f.number(count)} zählen und das Muster noch einmal von beiden Enden lesen: Noch lässt es sich ändern.`,
   'check-closed': ({ args: { lengthMm } }, f) =>
-    `Schließen: ${f.ruler(lengthMm)}, und nirgends steht ein spitzes Ende vor.`,
+    `Schließen: ${f.ruler(lengthMm)}, und kein spitzes Ende steht vor.`,
 };
 
 /** Der Satz zu einem Schritt. */

@@ -52,14 +52,14 @@ export const stringing: typeof en = {
     if (fit === 'fits') return `${what}.`;
     return fit === 'tight' ? `${what}: Sie geht nicht zu.` : `${what}: Sie sitzt lose.`;
   },
-  tail: ({ blockedBy, fitsWireMm, needMm, reachMm, tailMm }, f, name) => {
-    if (blockedBy === null) return `Der doppelte Draht geht ${f.fine(tailMm)} weit hinein.`;
+  tail: ({ blockedBy, fitsWireMm, needMm, reachMm }, f, name) => {
+    if (blockedBy === null) return `Der doppelte Draht geht ${f.ruler(reachMm)} weit hinein.`;
     const bead = `${name(blockedBy.component)} (Nummer ${f.number(blockedBy.position)} ab der Quetschperle, Loch ${f.number(blockedBy.holeMm, 2)} mm)`;
-    return `${bead} ist nach ${f.fine(reachMm)} im Weg: Es bräuchte ein Loch von ${f.number(needMm, 2)} mm oder Draht von ${f.number(fitsWireMm ?? 0, 2)} mm.`;
+    return `${bead} ist nach ${f.ruler(reachMm)} im Weg: Es bräuchte ein Loch von ${f.number(needMm, 2)} mm oder Draht von ${f.number(fitsWireMm ?? 0, 2)} mm.`;
   },
   balance: ({ offMm, heavierG }, f) => {
     const side = (value: number) => (value > 0 ? 'zur Verschlussseite' : 'zur anderen Seite');
-    const length = `Die Mitte liegt ${f.fine(Math.abs(offMm))} ${side(-offMm)} hin`;
+    const length = `Die Mitte liegt ${f.ruler(Math.abs(offMm))} ${side(-offMm)} hin`;
     if (Math.abs(heavierG) < EVEN_G) return `${length}; beide Seiten wiegen gleich viel.`;
     const heavy = heavierG > 0 ? 'die Verschlussseite' : 'die andere Seite';
     return `${length}; ${heavy} ist um ${f.number(Math.abs(heavierG), 1)} g schwerer.`;
@@ -72,7 +72,7 @@ export const stringing: typeof en = {
       : `An ${f.number(rings)} ${rings === 1 ? 'Ring' : 'Ringen'} dreht sich der Anhänger zur Seite: ${f.number(addRings)} mehr.`,
   centred: ({ centred, offMiddleMm }, f) => {
     if (offMiddleMm !== 0)
-      return `In der Mitte liegt eine Perle: Der Anhänger hängt ${f.fine(Math.abs(offMiddleMm))} daneben.`;
+      return `In der Mitte liegt eine Perle: Der Anhänger hängt ${f.ruler(Math.abs(offMiddleMm))} daneben.`;
     return centred
       ? 'Er hängt zwischen zwei gleichen Teilen, also mittig und frei.'
       : 'Die Teile links und rechts sind verschieden: Er wird sich zu einem neigen.';

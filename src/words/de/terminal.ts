@@ -186,9 +186,8 @@ Der Befehl endet mit
     side === null
       ? 'Verschluss: gleich auf welcher Seite des Bretts.'
       : `Verschluss: ${SIDES[side]} Seite des Bretts.`,
-  wire: (f, name, cutMm, slackMm) =>
-    `${name}: ${f.fine(Math.ceil(cutMm))} abschneiden, ${f.fine(slackMm)} Luft lassen.`,
-  row: (f, count, name, toMm) => `${f.number(count)} × ${name}, bis ${f.fine(toMm)}`,
+  wire: (f, name, cutMm) => `${name}: ${f.ruler(cutMm, 'up')} abschneiden.`,
+  row: (f, count, name, toMm) => `${f.number(count)} × ${name}, bis ${f.ruler(toMm)}`,
   tailAt: {
     clasp: (sentence) => `Am Verschluss: ${sentence}`,
     ring: (sentence) => `Am anderen Ende: ${sentence}`,

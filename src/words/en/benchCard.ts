@@ -1,4 +1,5 @@
 /** The headings of the bench card and of the sheets that go with a piece. Steps and checks are in `stringing.ts`. */
+import type { Hand } from '#core/design/choice.ts';
 import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { BoardMark } from '#core/instructions/board.ts';
 import type { Format } from '../format.ts';
@@ -10,6 +11,8 @@ const END: Readonly<Record<BoardMark['ends'], string>> = {
   clasp: 'clasp',
   ring: 'ring',
 };
+
+const HAND: Readonly<Record<Hand, string>> = { left: 'The left hand', right: 'The right hand' };
 
 export const benchCard = {
   title: (number: string): string => `Bench card ${number}`,
@@ -28,39 +31,38 @@ export const benchCard = {
   check: 'Not as the buyer saw it: settle it with her before you cut the wire.',
   for: (name: string): string => `for ${name}`,
   quantity: (count: number): string => `Make ${count} of these.`,
-  facts: { size: 'Size', finished: 'Finished length', girth: 'Inside girth', due: 'Due' },
+  facts: { size: 'Size', finished: 'Finished length', girth: 'Inside girth', hand: 'Hand', due: 'Due' },
+  notes: { buyer: 'From the buyer:', maker: 'Your note:' },
   picture: 'The piece laid on the bead board',
   pictureText: (side: 'left' | 'right' | null): string =>
     side === null
       ? 'Seen as on another person, zero in the middle; the clasp may lie on either side, drawn left.'
       : `Seen as on another person, zero in the middle; the clasp lies on the ${side}.`,
   pictureRows: 'The piece in stringing order',
-  pictureRowsText: 'From the clasp on; the numbers count the components.',
+  pictureRowsText: 'From the clasp on, numbered as in the list.',
   ends: 'The clasp’s end',
   endsText: 'Wire loop, crimp, cover and the tail run back through the end beads.',
   endLabels: { clasp: 'clasp', loop: 'loop', crimp: 'crimp', cover: 'cover', tail: 'doubled wire' },
-  sequence: 'Stringing order, clasp to ring',
-  sequenceColumns: { what: 'What', count: 'Strung', running: 'Runs to' },
-  strand: (at: number): string => `Strand ${at}`,
+  sequence: 'Stringing order, clasp first',
+  listColumns: { number: 'Bead', what: 'What', runsTo: 'Reaches' },
+  strandOf: (at: number, of: number): string => `Strand ${at} of ${of}`,
   repeat: (times: number): string => `${times} ×`,
-  kinds: {
-    clasp: 'clasp',
-    ring: 'ring',
-    loop: 'wire loop',
-    end: 'end',
-    strung: '',
-    pendant: '',
-    'other-half': 'other half',
+  loop: 'wire loop',
+  halves: {
+    first: (clasp: string): string => `One half of the ${clasp}`,
+    other: (clasp: string): string => `The other half of the ${clasp}`,
   },
+  hangs: (pendant: string, rings: readonly string[]): string =>
+    rings.length === 0 ? `${pendant}, by its own loop` : `${pendant} on ${rings.join(', ')}`,
   /** Within a step, where there is but one of each. */
-  plain: { clasp: 'clasp', ring: 'ring', crimp: 'crimp', pendant: 'pendant' },
+  plain: { clasp: 'clasp', ring: 'ring', crimp: 'crimp', cover: 'cover', pendant: 'pendant' },
   wire: 'Wire',
   wireText: (name: string, strands: number, diameter: string, how: string): string =>
     `${name}: ${strands} wires, ${diameter}, ${how}`,
   cut: 'Cut',
   cutParts: (f: Format, beads: number, slack: number, loops: number, tails: number, grips: number): string =>
     `beads ${f.number(beads, 1)} + slack ${f.number(slack, 1)} + loops ${f.number(loops, 1)} + tails ${f.number(tails, 1)} + to hold by ${f.number(grips, 1)}`,
-  slack: 'Leave free',
+  slack: 'Slack',
   crimp: 'Crimp',
   cover: 'Cover',
   bare: 'none, the crimp stays bare',
@@ -69,8 +71,6 @@ export const benchCard = {
   chain: 'Chain',
   chainText: (of: string, used: string): string => `${of}, let out ${used} for this size`,
   pendant: 'Pendant',
-  pendantRings: (rings: readonly string[]): string =>
-    rings.length === 0 ? 'straight on the wire' : `on ${rings.join(', ')}`,
   between: (left: string, right: string): string => `between ${left} and ${right}`,
   balance: 'Balance',
   strength: 'Strength',
@@ -83,17 +83,26 @@ export const benchCard = {
   ): string =>
     `${basis === 'rated' ? 'rated' : 'about'} ${f.number(breakN)} N, ${f.number(factor, 1)} times pull and snag; your rule asks for ${f.number(wanted, 1)}`,
   weak: 'Too weak by your own rule.',
-  board: 'Board marks from zero',
-  boardSides: { left: 'Left', right: 'Right' },
-  boardClasp: 'clasp’s side',
+  board: 'Marks on the board',
+  boardText:
+    'Zero in the middle; a figure is the length from its mark to its like on the other side, as the board reads.',
+  boardSides: { both: 'Both sides', left: 'Left', right: 'Right' },
   mark: (mark: BoardMark, section: string | null): string => section ?? END[mark.ends],
   hand: {
-    'has-front-and-side': (side: HandAdvice['boardSide']): string => `Clasp on the board’s ${side ?? 'left'}`,
-    'no-front': (): string => 'Clasp on either side: the piece has no front',
-    'clasp-has-no-side': (): string => 'Clasp on either side: it is worked by either hand',
+    'has-front-and-side': (hand: Hand, side: HandAdvice['boardSide']): string =>
+      `${HAND[hand]} works the clasp: it lies on the board’s ${side ?? 'left'}`,
+    'no-front': (hand: Hand): string =>
+      `${HAND[hand]} works the clasp; with no front it may lie on either side`,
+    'clasp-has-no-side': (): string => 'Either hand works the clasp: it may lie on either side',
   },
-  handLabel: 'Hand',
-  steps: 'Steps',
+  exact: 'The exact figures',
+  phases: {
+    ready: 'Make ready',
+    first: 'The clasp’s end',
+    beads: 'The beads',
+    second: 'The other end',
+    done: 'To finish',
+  },
   packing: {
     title: (number: string): string => `Packing slip ${number}`,
     to: 'For',

@@ -30,7 +30,7 @@ const SEEN_MM = 1;
 const steps: Sentences<Step, [f: Format, name: NameOf]> = {
   'wear-eye-protection': () => 'Eye protection on, and it stays on: cut ends of steel wire fly.',
   'try-clasp': ({ args: { clasp, inHalves } }, _, name) => {
-    const tried = `Work the ${name(clasp)} a few times before it goes on; a stiff one can’t be changed later.`;
+    const tried = `Work the ${name(clasp)} a few times: a stiff one can’t be changed later.`;
     return inHalves ? `${tried} Then part it: one half goes to each end.` : tried;
   },
   'join-chain': ({ args }, _, name) =>
@@ -39,42 +39,42 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     const taken = [below, above].filter((id) => id !== null).map((id) => `the ${name(id)}`);
     return joint === 'open'
       ? `Open the ${name(ring)} front to back, never apart. Put ${f.list(taken)} on it; close it till its ends click.`
-      : `Work ${f.list(taken)} round the ${name(ring)} until both its turns hold.`;
+      : `Work ${f.list(taken)} onto the ${name(ring)} till both its turns hold.`;
   },
   'check-facing': ({ args: { pendant, addRings } }, _, name) =>
     addRings === 0
       ? `Hold it up as it will hang: the ${name(pendant)} faces front.`
       : `As planned the ${name(pendant)} turns sideways: one more ring makes it face front.`,
-  'lay-out': ({ args: { claspSide } }) =>
-    claspSide === null
-      ? 'Lay everything out on the board, from zero both ways, and look at it. The clasp may lie on either side.'
-      : `Lay everything out on the board, from zero both ways, the clasp on the ${claspSide}, and look at it.`,
+  'lay-out': ({ args: { claspSide } }) => {
+    const side = claspSide === null ? '' : `, the clasp on the ${claspSide}`;
+    return `Lay everything out on the board from zero both ways${side}, and look at it.`;
+  },
   'cut-wire': ({ args: { wire, lengthMm } }, f, name) => `Cut ${f.ruler(lengthMm, 'up')} of ${name(wire)}.`,
   'thread-end': ({ args: { crimp, guard, way, ...args } }, f, name) => {
     const held = round(args, name);
     const eye = way === null ? '' : ` (its ${wayOf(way, f)} eye)`;
-    const ids = [`the ${name(crimp)}`, ...(guard === null ? [] : [`the ${name(guard)}`])];
-    const things = held === '' ? ids : [...ids, `${held}${eye}`];
-    const where = args.end === 'clasp' ? 'On one end' : 'On the other end';
-    return things.length === 1
-      ? `${where} thread ${things[0] ?? ''}.`
-      : `${where} thread, in this order: ${things.join(', ')}.`;
+    const things = [
+      `the ${name(crimp)}`,
+      guard === null ? '' : `the ${name(guard)}`,
+      held === '' ? '' : `${held}${eye}`,
+    ];
+    return `Thread ${things.filter((one) => one !== '').join(', then ')}.`;
   },
   'lead-back': ({ args: { loopMm, beads, outMm, ...args } }, f, name) => {
     const held = round(args, name);
     const through = beads === 0 ? 'the crimp' : `the crimp and ${beadsOf(beads, f)}`;
-    const out = outMm === null ? '' : ` until ${f.ruler(outMm)} stand out`;
-    const loop = `a loop of ${f.ruler(loopMm)} ${held === '' ? 'for the clasp to close in' : `round ${held}`}`;
-    return `Lead the wire back through ${through}${out}. Leave ${loop}, a little larger for now: crimping closes it.`;
+    const out = outMm === null ? '' : ` till ${f.ruler(outMm)} stand out`;
+    const loop = `${f.ruler(loopMm)} ${held === '' ? 'for the clasp to close in' : `round ${held}`}`;
+    return `Back through ${through}${out}. Loop: ${loop}, a little larger for now, since crimping closes it.`;
   },
   'check-loop': ({ args }, _, name) => {
     const held = round(args, name);
-    const wires = 'Look into the crimp: both wires side by side, not crossed.';
-    return held === '' ? wires : `${wires} In its loop ${held} swings freely.`;
+    const wires = 'In the crimp both wires lie side by side, not crossed';
+    return held === '' ? `${wires}.` : `${wires}; ${held} swings freely.`;
   },
-  crimp: () => 'Close the crimp in two squeezes, the crease first, then round, and no more. Pull to try it.',
+  crimp: () => 'Crimp in two squeezes, the crease first, then round, and no more. Pull to try it.',
   'close-cover': ({ args: { cover } }, _, name) =>
-    `Over the crimp the ${name(cover)}, opened a little first if it is tight, its seam to the back; press it round.`,
+    `Close the ${name(cover)} over it, opened a little first if it is tight, its seam to the back.`,
   'cut-tail': ({ args: { bead } }, f) =>
     bead === null
       ? 'Away from your face, cut the tail flush at the crimp: no bead here takes it, so it can’t be hidden.'
@@ -82,9 +82,7 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
   'string-beads': ({ args: { first, last, overTail } }, f) => {
     const which =
       first === last ? `bead ${f.number(first)}` : `beads ${f.number(first)} to ${f.number(last)}`;
-    return overTail
-      ? `String ${which} over wire and tail together, right up.`
-      : `String ${which} of the list.`;
+    return overTail ? `String ${which} over wire and tail together, right up.` : `String ${which}.`;
   },
   'hang-pendant': ({ args: { pendant, rings } }, _, name) => {
     const by = rings === 0 ? 'its own loop' : rings === 1 ? 'its ring' : 'its top ring';
@@ -93,17 +91,17 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
   'draw-up': ({ args: { slackMm, roomMm } }, f) => {
     const slack =
       slackMm < SEEN_MM
-        ? 'no slack that you can see. Bend it in a ring: neighbours touch, and none stands off'
-        : `${f.ruler(slackMm)} bare at the last bead. Bend it in a ring: none stands off, and nothing pulls`;
-    const room = roomMm === 0 ? '' : ' Hold the open cover over the crimp: the last bead just touches it.';
+        ? 'no slack that you can see. Bent in a ring, neighbours touch and none stands off'
+        : `${f.ruler(slackMm)} bare at the last bead. Bent in a ring, none stands off and nothing pulls`;
+    const room = roomMm === 0 ? '' : ' The open cover, held over the crimp, just touches the last bead.';
     return `Draw the wire up: ${slack}.${room}`;
   },
   measure: ({ args: { lengthMm } }, f) =>
-    `Lay it straight, everything on, and measure from where one end bears to where the other does: ${f.ruler(lengthMm)}.`,
+    `Measure it straight, with everything on, from where one end bears to where the other does: ${f.ruler(lengthMm)}.`,
   'check-pattern': ({ args: { count } }, f) =>
-    `Count ${f.number(count)} and read the pattern once more from both ends: after this it can’t be mended.`,
+    `Count ${f.number(count)} and read the pattern once more from both ends: now it can still be mended.`,
   'check-closed': ({ args: { lengthMm } }, f) =>
-    `Close it: ${f.ruler(lengthMm)}, and no sharp end stands out anywhere.`,
+    `Close it: ${f.ruler(lengthMm)}, and no sharp end stands out.`,
 };
 
 /** The sentence of a step. */

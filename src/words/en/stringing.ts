@@ -54,11 +54,11 @@ function coverSentence({ cover, fit, takesMm, closedMm }: CoverFit, f: Format, n
 }
 
 function tailSentence(tail: TailCheck, f: Format, name: NameOf): string {
-  const { blockedBy, fitsWireMm, needMm, reachMm, tailMm } = tail;
-  if (blockedBy === null) return `The doubled wire goes in for ${f.fine(tailMm)}.`;
+  const { blockedBy, fitsWireMm, needMm, reachMm } = tail;
+  if (blockedBy === null) return `The doubled wire goes in for ${f.ruler(reachMm)}.`;
   const bead = `${name(blockedBy.component)} (number ${f.number(blockedBy.position)} from the crimp, hole ${f.number(blockedBy.holeMm, 2)} mm)`;
   const wouldFit = `a hole of ${f.number(needMm, 2)} mm, or wire of ${f.number(fitsWireMm ?? 0, 2)} mm`;
-  return `${bead} is in the way after ${f.fine(reachMm)}: it would take ${wouldFit}.`;
+  return `${bead} is in the way after ${f.ruler(reachMm)}: it would take ${wouldFit}.`;
 }
 
 /** Below this no scale at the bench tells the sides apart. */
@@ -66,7 +66,7 @@ const EVEN_G = 0.05;
 
 function balanceSentence({ offMm, heavierG }: Balance, f: Format): string {
   const side = (value: number) => (value > 0 ? 'clasp’s' : 'other');
-  const length = `The middle lies ${f.fine(Math.abs(offMm))} towards the ${side(-offMm)} side`;
+  const length = `The middle lies ${f.ruler(Math.abs(offMm))} towards the ${side(-offMm)} side`;
   if (Math.abs(heavierG) < EVEN_G) return `${length}; both sides weigh the same.`;
   return `${length}; the ${side(heavierG)} side is heavier by ${f.number(Math.abs(heavierG), 1)} g.`;
 }
@@ -88,7 +88,7 @@ export const stringing = {
       : `On ${f.number(rings)} ${rings === 1 ? 'ring' : 'rings'} the pendant turns sideways: add ${f.number(addRings)}.`,
   centred: ({ centred, offMiddleMm }: HungPendant, f: Format): string => {
     if (offMiddleMm !== 0)
-      return `A bead lies in the middle: the pendant hangs ${f.fine(Math.abs(offMiddleMm))} beside it.`;
+      return `A bead lies in the middle: the pendant hangs ${f.ruler(Math.abs(offMiddleMm))} beside it.`;
     return centred
       ? 'It hangs between two equal components, so it centres and swings free.'
       : 'The components on either side differ: it will lean to one.';

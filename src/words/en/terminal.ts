@@ -219,10 +219,9 @@ It ends with
   card: 'At the bench',
   board: (side: 'left' | 'right' | null): string =>
     side === null ? 'Clasp: either side of the board.' : `Clasp: ${side} side of the board.`,
-  wire: (f: Format, name: string, cutMm: number, slackMm: number): string =>
-    `${name}: cut ${f.fine(Math.ceil(cutMm))}, leave ${f.fine(slackMm)} of slack.`,
+  wire: (f: Format, name: string, cutMm: number): string => `${name}: cut ${f.ruler(cutMm, 'up')}.`,
   row: (f: Format, count: number, name: string, toMm: number): string =>
-    `${f.number(count)} × ${name}, to ${f.fine(toMm)}`,
+    `${f.number(count)} × ${name}, to ${f.ruler(toMm)}`,
   tailAt: {
     clasp: (sentence: string): string => `At the clasp: ${sentence}`,
     ring: (sentence: string): string => `At the other end: ${sentence}`,

@@ -1,4 +1,4 @@
-/** The bench in a browser: every page silent and readable, every card on one sheet, every door as the rules say. */
+/** The bench in a browser: every page silent and readable, every card on its sheets, every door as the rules say. */
 import { request as httpRequest } from 'node:http';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -85,16 +85,33 @@ function carded(): string[] {
 const roomOf = ({ design }: Catalogue['pieces'][number]): number =>
   design.strands.reduce((sum, { sections }) => sum + 10 + sections.length, 0);
 
-test('every bench card is one sheet of A4 and of US Letter', { timeout: 600_000 }, async () => {
-  const page = await open('/bench/');
-  for (const id of carded()) {
-    await page.goto(`/bench/orders/${await send(id)}/card/`);
-    for (const format of ['A4', 'Letter'] as const) {
-      const pdf = (await page.pdf({ format })).toString('latin1');
-      expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length, `${id} on ${format}`).toBe(1);
+test(
+  'every bench card has a sheet a strand, at most its steps on a second, at a size read at arm’s length',
+  { timeout: 600_000 },
+  async () => {
+    const page = await open('/bench/');
+    for (const id of carded()) {
+      await page.goto(`/bench/orders/${await send(id)}/card/`);
+      for (const format of ['A4', 'Letter'] as const) {
+        const pdf = (await page.pdf({ format })).toString('latin1');
+        const sheets = pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+        const strands = catalogue.pieces.find((piece) => piece.id === id)?.design.strands.length ?? 0;
+        expect(sheets, `${id} on ${format}`).toBeGreaterThanOrEqual(strands);
+        expect(sheets, `${id} on ${format}`).toBeLessThanOrEqual(2 * strands);
+      }
+      await page.emulateMedia({ media: 'print' });
+      const sizes = await page.evaluate(() =>
+        ['.steps li', '.sequence label', '.facts dd'].map((of) => {
+          const found = document.querySelector(of);
+          return found === null ? 0 : Number.parseFloat(getComputedStyle(found).fontSize);
+        }),
+      );
+      // Nine points at 96 pixels an inch.
+      for (const size of sizes) expect(size, id).toBeGreaterThanOrEqual(12);
+      await page.emulateMedia({ media: 'screen' });
     }
-  }
-});
+  },
+);
 
 test('an order is worked through its states, and a second window can’t overwrite the first', async () => {
   const page = await open(`/bench/orders/${number}/`);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { layCallouts } from '#draw/drawings/callouts.ts';
 import { placeAt, pointerAt } from '#draw/drawings/pointer.ts';
-import { rulerMarks } from '#draw/drawings/ruler.ts';
+import { boardMarks, rulerMarks } from '#draw/drawings/ruler.ts';
 import { airMm } from '#draw/drawings/wrist.ts';
 
 describe('rulers', () => {
@@ -24,6 +24,13 @@ describe('rulers', () => {
     const labels = rulerMarks(460, 'cm').flatMap(({ label }) => (label === '' ? [] : [label]));
     expect(labels).toEqual(['0', '5', '10', '15', '20', '25', '30', '35', '40', '45']);
   });
+});
+
+test('a bead board reads the length between its two sides: one inch half an inch from zero', () => {
+  const marks = boardMarks(88.9, 'in').filter(({ label }) => label !== '');
+  expect(marks.map(({ label, atMm }) => [label, atMm])).toEqual(
+    Array.from({ length: 8 }, (_, inch) => [String(inch), expect.closeTo(inch * 12.7, 9)]),
+  );
 });
 
 test('a pointer and a place on the body turn into each other', () => {

@@ -1,62 +1,57 @@
-/** The marks on the bead board, both ways from zero; strands with the same marks share them. */
-import type { Board } from '#core/instructions/board.ts';
+/** The marks on the bead board, read as a bead board is: zero in the middle, each figure the length between its two sides. */
+import type { Board, BoardMark } from '#core/instructions/board.ts';
 import type { BenchCardWords } from '#words/words.ts';
 import type { Format } from '#words/format.ts';
+import { FactList, type Fact } from '../FactList.tsx';
 
 type Props = {
-  readonly boards: readonly Board[];
-  /** What the maker calls a section of a strand. */
-  readonly sectionIn: (strand: number) => (section: string) => string;
+  readonly board: Board;
+  readonly sectionOf: (section: string) => string;
   readonly words: BenchCardWords;
   readonly format: Format;
 };
 
-export function BoardMarks({ boards, sectionIn, words, format }: Props) {
-  const groups = new Map<string, { sides: Sides; strands: string[] }>();
-  boards.forEach((board, at) => {
-    const sides = sidesOf(board, sectionIn(at), words, format);
-    const key = `${sides.left} | ${sides.right}`;
-    const known = groups.get(key);
-    if (known === undefined) groups.set(key, { sides, strands: [words.strand(at + 1)] });
-    else known.strands.push(words.strand(at + 1));
-  });
-  const claspSide = boards[0]?.claspSide ?? 'left';
+export function BoardMarks({ board, sectionOf, words, format }: Props) {
+  const text = (marks: readonly BoardMark[]): string =>
+    marks
+      .map((mark) => {
+        const name = words.mark(mark, mark.section === null ? null : sectionOf(mark.section));
+        return `${name} ${format.length(2 * mark.fromZeroMm)}`;
+      })
+      .join(' · ');
+  const { both, left, right } = sidesOf(board);
+  const lines: Fact[] = [
+    { label: words.boardSides.both, value: text(both) },
+    { label: words.boardSides.left, value: text(left) },
+    { label: words.boardSides.right, value: text(right) },
+  ].filter(({ value }) => value !== '');
   return (
-    <table class="marks">
-      <caption>{words.board}</caption>
-      <tbody>
-        {[...groups.values()].map(({ sides, strands }) =>
-          (['left', 'right'] as const).map((side) => (
-            <tr>
-              <th scope="row">
-                {groups.size > 1 && <small>{strands.join(', ')} </small>}
-                {words.boardSides[side]}
-                {side === claspSide && <small> ({words.boardClasp})</small>}
-              </th>
-              <td>{sides[side]}</td>
-            </tr>
-          )),
-        )}
-      </tbody>
-    </table>
+    <div>
+      <h3>{words.board}</h3>
+      <FactList facts={lines} set="tight" />
+      <p class="quiet">{words.boardText}</p>
+    </div>
   );
 }
 
-type Sides = { readonly left: string; readonly right: string };
+type Sides = Readonly<Record<'both' | 'left' | 'right', readonly BoardMark[]>>;
 
-function sidesOf(
-  { marks }: Board,
-  sectionOf: (section: string) => string,
-  words: BenchCardWords,
-  format: Format,
-): Sides {
-  const text = (side: 'left' | 'right'): string =>
-    marks
-      .filter((mark) => mark.side === side)
-      .map((mark) => {
-        const section = mark.section === null ? null : sectionOf(mark.section);
-        return `${words.mark(mark, section)} ${format.number(mark.fromZeroMm, 1)}`;
-      })
-      .join(' · ') + ' mm';
-  return { left: text('left'), right: text('right') };
+/** What ends at the same place on both sides stands once, as far as the sides are alike from the middle out. */
+function sidesOf({ marks }: Board): Sides {
+  const left = marks.filter(({ side }) => side === 'left');
+  const right = marks.filter(({ side }) => side === 'right');
+  const parts = left.findIndex((mark, at) => !alike(mark, right[at]));
+  const shared = parts === -1 ? left.length : parts;
+  return { both: left.slice(0, shared), left: left.slice(shared), right: right.slice(shared) };
+}
+
+/** A hundredth of a millimetre is no difference to a board. */
+const SAME_MM = 0.01;
+
+function alike(one: BoardMark, other: BoardMark | undefined): boolean {
+  return (
+    one.ends === other?.ends &&
+    one.section === other.section &&
+    Math.abs(one.fromZeroMm - other.fromZeroMm) < SAME_MM
+  );
 }

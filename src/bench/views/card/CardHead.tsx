@@ -1,9 +1,10 @@
-/** The head of a card: the piece, whose it is, and its figures in one line. */
-import type { ComponentChildren } from 'preact';
+/** The head of a card: the piece, whose it is, what was said about it, and its figures. */
 import { benchCardWords } from '#words/words.ts';
 import type { PieceCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
 import { FactList, type Fact } from '../FactList.tsx';
+
+export type Note = { readonly by: 'buyer' | 'maker'; readonly text: string };
 
 type Props = {
   readonly bench: PieceCard;
@@ -12,26 +13,53 @@ type Props = {
   readonly mark?: string;
   /** What was asked for, in words. */
   readonly size: string;
+  /** Whose it is; '' where nobody's yet. */
+  readonly buyer?: string;
+  /** What must not be overlooked, before all else. */
+  readonly warnings?: readonly string[];
+  readonly notes?: readonly Note[];
   /** Further facts at the end of the line. */
   readonly more?: readonly Fact[];
-  readonly children?: ComponentChildren;
 };
 
-export function CardHead({ bench: { copy, candidate, card }, frame, mark, size, more, children }: Props) {
-  const { lang, format, words: book } = frame;
+export function CardHead({
+  bench,
+  frame,
+  mark,
+  size,
+  buyer = '',
+  warnings = [],
+  notes = [],
+  more = [],
+}: Props) {
+  const { copy, candidate, card } = bench;
+  const { lang, format } = frame;
   const words = benchCardWords(lang);
   const facts: Fact[] = [
     { label: words.facts.size, value: size },
-    { label: words.facts.finished, value: book.both(card.finishedLengthMm, format) },
-    { label: words.facts.girth, value: book.both(candidate.insideGirthMm, format) },
-    ...(more ?? []),
+    { label: words.facts.finished, value: format.ruler(card.finishedLengthMm) },
+    { label: words.facts.girth, value: format.ruler(candidate.insideGirthMm) },
+    { label: words.facts.hand, value: words.hand[card.hand.reason](card.hand.hand, card.hand.boardSide) },
+    ...more,
   ];
   return (
     <header>
       <h1>
-        {copy.name} {mark !== undefined && <small>{mark}</small>}
+        {copy.name} {mark !== undefined && <small>{mark}</small>}{' '}
+        {buyer !== '' && (
+          <small>
+            <bdi>{words.for(buyer)}</bdi>
+          </small>
+        )}
       </h1>
-      {children}
+      {warnings.map((text) => (
+        <p class="warning">{text}</p>
+      ))}
+      {notes.map(({ by, text }) => (
+        <p class="noted">
+          <b>{words.notes[by]}</b> <bdi>{text}</bdi>
+        </p>
+      ))}
       <FactList facts={facts} set="inline" />
     </header>
   );

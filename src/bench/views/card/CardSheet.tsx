@@ -1,15 +1,14 @@
-/** The bench card: one sheet to string from, on screen and on paper. */
+/** The bench card: a sheet a strand to string from, on screen and on paper. */
 import type { ComponentChildren } from 'preact';
 import { sectionName } from '#words/sectionName.ts';
 import { benchCardWords, stringingWords } from '#words/words.ts';
 import { namesIn, plainNamesIn, type PieceCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
-import { densityOf } from '../../models/density.ts';
-import { groupText } from '../../models/groups.ts';
-import { stepLines } from '../../models/stepList.ts';
+import { phasesOf } from '../../models/phases.ts';
 import { BoardMarks } from './BoardMarks.tsx';
-import { Pictures } from './Pictures.tsx';
-import { SequenceTable } from './SequenceTable.tsx';
+import { ExactFigures } from './ExactFigures.tsx';
+import { EndPicture, StrandPicture } from './Pictures.tsx';
+import { StringingList } from './StringingList.tsx';
 import { Steps } from './Steps.tsx';
 import { WireFacts } from './WireFacts.tsx';
 
@@ -17,8 +16,8 @@ type Props = {
   readonly bench: PieceCard;
   /** Whose it is and what for: the order's head, or the piece's. */
   readonly head: ComponentChildren;
-  /** Whether the head holds a warning. */
-  readonly warned: boolean;
+  /** The order's number, for the head of each further sheet. */
+  readonly mark?: string;
   /** Names that stand in for the design's own. */
   readonly partNames: Readonly<Record<string, string>>;
   /** What the ticked boxes are remembered by on this device. */
@@ -26,51 +25,65 @@ type Props = {
   readonly frame: Frame;
 };
 
-export function CardSheet({ bench, head, warned, partNames, ticks, frame }: Props) {
+/** Entries of a list that leaves room below it beside wire, ends and marks. */
+const SHORT_LIST = 8;
+
+export function CardSheet({ bench, head, mark, partNames, ticks, frame }: Props) {
   const { lang, format } = frame;
   const words = benchCardWords(lang);
   const said = stringingWords(lang);
   const { copy, card, strands } = bench;
-  const nameOf = namesIn(copy.design, partNames);
-  const plainOf = plainNamesIn(copy.design, nameOf, words.plain);
-  const nameIn = (strand: number) => (section: string) => sectionName(copy.design, { strand, section });
+  const { design } = copy;
+  const nameOf = namesIn(design, partNames);
+  const plainOf = plainNamesIn(design, nameOf, words.plain);
+  const phases = phasesOf(card.steps, strands.length);
   const several = strands.length > 1;
-  const shared = { nameOf, words, format };
-  const steps = stepLines(card.steps, (step) => said.step(step, format, plainOf));
-  const texts = {
-    groups: strands.flat().map((group) => groupText(group, nameOf, words.kinds.loop)),
-    steps: steps.flatMap(({ parts }) => parts.map(({ text }) => text)),
-    strands: strands.length,
-    pendant: card.pendant !== null,
-    warned,
-  };
   return (
-    <article class={`card ${densityOf(texts)}`} data-ticks={ticks}>
+    <article class="card" data-ticks={ticks}>
       {head}
-      <Pictures bench={bench} unit={frame.shop.unit} words={words} />
-      <div class="columns">
-        <div>
-          {strands.map((groups, strand) => (
-            <SequenceTable
-              {...shared}
-              strand={strand}
-              several={several}
-              groups={groups}
-              sectionOf={nameIn(strand)}
+      {card.strands.map((strandCard, strand) => {
+        const sectionOf = (section: string) => sectionName(design, { strand, section });
+        const shared = { card, strandCard, nameOf, words, said, format };
+        const groups = strands[strand] ?? [];
+        // The close-up stands where there is room: under a short list, else beside a long one.
+        const short = groups.length < SHORT_LIST;
+        const end = <EndPicture {...{ bench, strand, words }} />;
+        return (
+          <section class="strand">
+            {several && (
+              <h2>
+                {words.strandOf(strand + 1, strands.length)}{' '}
+                <small>
+                  {copy.name} {mark}
+                </small>
+              </h2>
+            )}
+            <StrandPicture {...{ bench, strand, groups, words }} unit={frame.shop.unit} />
+            <div class="columns">
+              <div>
+                <StringingList
+                  {...{ strand, groups, sectionOf, nameOf, words, format }}
+                  held={card.ends.held}
+                  rings={card.pendant?.rings ?? []}
+                />
+                {short && end}
+              </div>
+              <div>
+                <WireFacts {...shared} withPiece={strand === 0} />
+                <BoardMarks board={strandCard.board} {...{ sectionOf, words, format }} />
+                {!short && end}
+                <ExactFigures {...shared} />
+              </div>
+            </div>
+            <Steps
+              paperHead={[copy.name, mark, several ? words.strandOf(strand + 1, strands.length) : undefined]}
+              phases={phases[strand] ?? []}
+              say={(step) => said.step(step, format, step.code === 'join-ring' ? nameOf : plainOf)}
+              words={words}
             />
-          ))}
-        </div>
-        <div>
-          <WireFacts {...shared} card={card} said={said} />
-          <BoardMarks
-            boards={card.strands.map(({ board }) => board)}
-            sectionIn={nameIn}
-            words={words}
-            format={format}
-          />
-        </div>
-      </div>
-      <Steps lines={steps} several={several} words={words} />
+          </section>
+        );
+      })}
     </article>
   );
 }

@@ -4,7 +4,7 @@ import { formatDate } from '#words/format.ts';
 import type { BenchCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
 import type { OrderDetail } from '../../models/orderDetail.ts';
-import { CardHead } from './CardHead.tsx';
+import { CardHead, type Note } from './CardHead.tsx';
 import { CardSheet } from './CardSheet.tsx';
 
 type Props = { readonly bench: BenchCard; readonly detail: OrderDetail; readonly frame: Frame };
@@ -14,25 +14,29 @@ export function OrderCard({ bench, detail, frame }: Props) {
   const words = benchCardWords(lang);
   const { document, dueOn } = detail.entry;
   const { buyer, quantity, measure, number } = document;
-  const size = orderWords(lang).size(measure);
-  const warned = detail.now.checked.differences.length > 0;
+  const differs = detail.now.checked.differences.length > 0;
   const head = (
     <CardHead
       bench={bench}
       frame={frame}
       mark={number}
-      size={size}
+      size={orderWords(lang).size(measure)}
+      buyer={buyer.name}
+      warnings={[
+        ...(differs ? [`${words.check} ${words.by[bench.basis]}`] : []),
+        ...(quantity > 1 ? [words.quantity(quantity)] : []),
+      ]}
+      notes={notesOf(detail)}
       more={dueOn === null ? [] : [{ label: words.facts.due, value: formatDate(dueOn, lang) }]}
-    >
-      {buyer.name !== '' && (
-        <p>
-          <bdi>{words.for(buyer.name)}</bdi>
-        </p>
-      )}
-      {warned && <p class="warning">{`${words.check} ${words.by[bench.basis]}`}</p>}
-      {quantity > 1 && <p class="warning">{words.quantity(quantity)}</p>}
-    </CardHead>
+    />
   );
   const ticks = `${number}-${bench.basis}`;
-  return <CardSheet {...{ bench, head, warned, ticks, frame }} partNames={detail.partNames} />;
+  return <CardSheet {...{ bench, head, ticks, frame }} mark={number} partNames={detail.partNames} />;
+}
+
+/** The buyer's words first, then the maker's own in the order she wrote them. */
+function notesOf({ entry, events }: OrderDetail): Note[] {
+  const own = events.filter(({ kind }) => kind === 'note').map(({ text }): Note => ({ by: 'maker', text }));
+  const notes: Note[] = [{ by: 'buyer', text: entry.document.buyer.note }, ...own];
+  return notes.filter(({ text }) => text.trim() !== '');
 }

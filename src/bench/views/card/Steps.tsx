@@ -1,64 +1,34 @@
 /** The steps, each at its moment, each with a box to tick. */
-import { isCaution } from '#core/instructions/step.ts';
+import { isCaution, type Step } from '#core/instructions/step.ts';
 import type { BenchCardWords } from '#words/words.ts';
-import type { StepLine } from '../../models/stepList.ts';
+import type { Phase } from '../../models/phases.ts';
 
 type Props = {
-  readonly lines: readonly StepLine[];
-  readonly several: boolean;
+  /** What they are for, on paper, where they may have come to stand on a sheet of their own. */
+  readonly paperHead: readonly (string | undefined)[];
+  readonly phases: readonly Phase[];
+  readonly say: (step: Step) => string;
   readonly words: BenchCardWords;
 };
 
-export function Steps({ lines, several, words }: Props) {
+export function Steps({ paperHead, phases, say, words }: Props) {
   return (
-    <section class="steps" aria-labelledby="steps">
-      <h2 id="steps">{words.steps}</h2>
-      <ol>
-        {lines.map(({ code, parts }, at) => (
-          <li class={isCaution(code) ? 'caution' : undefined}>
-            {parts.map(({ text, strands }, part) => (
-              <StepPart
-                name={`step-${at}-${part}`}
-                text={text}
-                strands={several ? strands : []}
-                words={words}
-              />
+    <div class="steps">
+      <p class="only-paper">{paperHead.filter((one) => one !== undefined).join(' · ')}</p>
+      {phases.map(({ name, steps }) => (
+        <section>
+          <h3>{words.phases[name]}</h3>
+          <ol start={(steps[0]?.at ?? 0) + 1}>
+            {steps.map(({ at, step }) => (
+              <li class={isCaution(step.code) ? 'caution' : undefined}>
+                <label class="tick">
+                  <input type="checkbox" name={`step-${at}`} /> {say(step)}
+                </label>
+              </li>
             ))}
-          </li>
-        ))}
-      </ol>
-    </section>
-  );
-}
-
-type PartProps = {
-  readonly name: string;
-  readonly text: string;
-  readonly strands: readonly number[];
-  readonly words: BenchCardWords;
-};
-
-function StepPart({ name, text, strands, words }: PartProps) {
-  if (strands.length === 0) {
-    return (
-      <label class="tick">
-        <input type="checkbox" name={name} /> {text}
-      </label>
-    );
-  }
-  return (
-    <div>
-      {strands.map((strand) => (
-        <label class="tick">
-          <input
-            type="checkbox"
-            name={`${name}-${strand}`}
-            aria-label={`${words.strand(strand + 1)}: ${text}`}
-          />
-          {strand + 1}{' '}
-        </label>
+          </ol>
+        </section>
       ))}
-      {text}
     </div>
   );
 }
