@@ -21,7 +21,7 @@ export function StringingList(props: Props) {
   const { number, what, runsTo } = words.listColumns;
   return (
     <div>
-      <h3 id={`list-${strand}`}>{words.sequence}</h3>
+      <h2 id={`list-${strand}`}>{words.sequence}</h2>
       <ol class="sequence" aria-labelledby={`list-${strand}`}>
         <li class="heads" aria-hidden="true">
           <span />
