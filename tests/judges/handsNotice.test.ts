@@ -21,6 +21,8 @@ const HARMLESS: ReadonlySet<string> = new Set([
   ...READY.map((code) => `early ${code}`),
   ...pairs(READY),
   ...pairs(LOOKS),
+  // Where the tail runs through all there is, the other end may be threaded first.
+  'swap cut-tail, thread-end',
   // A tail that leaves a bead far from the cover may be cut after it is closed.
   'swap cut-tail, close-cover',
   // The next strand's wire may be cut while the last stitch of this one waits.

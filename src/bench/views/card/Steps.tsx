@@ -15,20 +15,22 @@ export function Steps({ paperHead, phases, say, words }: Props) {
   return (
     <div class="steps">
       <p class="only-paper">{paperHead.filter((one) => one !== undefined).join(' · ')}</p>
-      {phases.map(({ name, steps }) => (
-        <section>
-          <h3>{words.phases[name]}</h3>
-          <ol start={(steps[0]?.at ?? 0) + 1}>
-            {steps.map(({ at, step }) => (
-              <li class={isCaution(step.code) ? 'caution' : undefined}>
-                <label class="tick">
-                  <input type="checkbox" name={`step-${at}`} /> {say(step)}
-                </label>
-              </li>
-            ))}
-          </ol>
-        </section>
-      ))}
+      <div class="phases">
+        {phases.map(({ name, steps }) => (
+          <section>
+            <h3>{words.phases[name]}</h3>
+            <ol start={(steps[0]?.at ?? 0) + 1}>
+              {steps.map(({ at, step }) => (
+                <li class={isCaution(step.code) ? 'caution' : undefined}>
+                  <label class="tick">
+                    <input type="checkbox" name={`step-${at}`} /> {say(step)}
+                  </label>
+                </li>
+              ))}
+            </ol>
+          </section>
+        ))}
+      </div>
     </div>
   );
 }
