@@ -7,7 +7,7 @@ import { inOneWrite, openBook, type Book } from './open.ts';
 import { BookError, named } from './problem.ts';
 
 /** Tables that a backup carries, in an order that foreign keys allow. Passphrase and visits stay with the machine. */
-const TABLES = ['snapshot', 'orders', 'event'] as const;
+const TABLES = ['snapshot', 'orders', 'event', 'payment', 'invoice', 'parcel'] as const;
 
 /** Writes a copy of the whole book to a new file, at one moment, while the bench goes on. Throws BookError. */
 export function backUp(book: Book, target: string): void {
@@ -36,6 +36,11 @@ export function restore(book: Book, source: string): number {
     return inOneWrite(book, () => {
       for (const table of TABLES.toReversed()) book.db.exec(`DELETE FROM main.${table}`);
       for (const table of TABLES) book.db.exec(`INSERT INTO main.${table} SELECT * FROM incoming.${table}`);
+      // The higher count stands: a number that went out after the backup was made must not go out again.
+      // (WHERE true: else SQLite reads ON as a join's.)
+      book.db.exec(`
+        INSERT INTO main.invoice_count SELECT * FROM incoming.invoice_count WHERE true
+        ON CONFLICT (prefix) DO UPDATE SET last = max(last, excluded.last)`);
       const row = book.db.prepare('SELECT count(*) AS many FROM main.orders').get();
       return Number(row?.many);
     });

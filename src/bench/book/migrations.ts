@@ -46,6 +46,70 @@ export const MIGRATIONS: readonly string[] = [
   CREATE TABLE setting (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT;
   CREATE TABLE visit (token_hash TEXT PRIMARY KEY, ends_at INTEGER NOT NULL) STRICT;
   `,
+  `
+  -- What was agreed on, from then on whatever the piece's price becomes; NULL before that, and in orders
+  -- that were agreed before the book kept money.
+  ALTER TABLE orders ADD COLUMN agreed_minor INTEGER CHECK (agreed_minor >= 0);
+  ALTER TABLE orders ADD COLUMN agreed_currency TEXT;
+
+  -- Money that came or went back, as the maker entered it. A line is never changed: one entered by mistake is struck out.
+  CREATE TABLE payment (
+    id INTEGER PRIMARY KEY,
+    number TEXT NOT NULL REFERENCES orders (number),
+    kind TEXT NOT NULL CHECK (kind IN ('paid', 'refunded')),
+    minor INTEGER NOT NULL CHECK (minor > 0),
+    currency TEXT NOT NULL,
+    day TEXT NOT NULL,
+    way TEXT NOT NULL CHECK (way IN ('transfer', 'card', 'cash', 'other')),
+    at TEXT NOT NULL,
+    struck_at TEXT
+  ) STRICT;
+  CREATE INDEX payment_by_order ON payment (number, id);
+  CREATE INDEX payment_by_day ON payment (day, id);
+
+  -- Papers with a number of their own. What they say is kept as it was said.
+  CREATE TABLE invoice (
+    invoice TEXT PRIMARY KEY,
+    number TEXT NOT NULL REFERENCES orders (number),
+    kind TEXT NOT NULL CHECK (kind IN ('invoice', 'credit-note')),
+    -- The invoice that a credit note takes back: once, and wholly.
+    corrects TEXT UNIQUE REFERENCES invoice (invoice),
+    issued_at TEXT NOT NULL,
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    erased_at TEXT,
+    CHECK ((kind = 'credit-note') = (corrects IS NOT NULL))
+  ) STRICT;
+  CREATE INDEX invoice_by_order ON invoice (number, issued_at);
+  CREATE INDEX invoice_by_day ON invoice (issued_at);
+  -- The last count given out behind each prefix. It outlives a backup that is put back, so that no number comes twice.
+  CREATE TABLE invoice_count (prefix TEXT PRIMARY KEY, last INTEGER NOT NULL CHECK (last > 0)) STRICT;
+
+  CREATE TABLE parcel (
+    id INTEGER PRIMARY KEY,
+    number TEXT NOT NULL REFERENCES orders (number),
+    carrier TEXT NOT NULL,
+    -- Empty where the carrier gives none.
+    tracking TEXT NOT NULL,
+    sent_on TEXT NOT NULL,
+    at TEXT NOT NULL
+  ) STRICT;
+  CREATE INDEX parcel_by_order ON parcel (number, id);
+
+  -- More kinds of events; a CHECK can't be changed in place.
+  CREATE TABLE event_with_money (
+    id INTEGER PRIMARY KEY,
+    number TEXT NOT NULL REFERENCES orders (number),
+    at TEXT NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN (
+      'received', 'state', 'reason', 'due', 'note', 'message', 'erased', 'payment', 'struck', 'invoice', 'parcel'
+    )),
+    text TEXT NOT NULL
+  ) STRICT;
+  INSERT INTO event_with_money (id, number, at, kind, text) SELECT id, number, at, kind, text FROM event;
+  DROP TABLE event;
+  ALTER TABLE event_with_money RENAME TO event;
+  CREATE INDEX event_by_order ON event (number, id);
+  `,
 ];
 
 /** Marks the file as an order book (SQLite's application id): "Clsp". */

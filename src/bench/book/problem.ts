@@ -23,6 +23,8 @@ const BY_CODE: Readonly<Record<number, BookProblem>> = {
   13: 'full',
   14: 'unreachable',
   15: 'locked',
+  // A row that the tables don't allow: only a file from outside has one.
+  19: 'broken',
   26: 'not-a-book',
 };
 

@@ -1,0 +1,85 @@
+/** A book of an older version, as that version wrote it, comes to today's with nothing lost. */
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { expect, it, onTestFinished } from 'vitest';
+import { backUp, restore } from '#bench/book/backup.ts';
+import { findEntry, history } from '#bench/book/entry.ts';
+import { MIGRATIONS } from '#bench/book/migrations.ts';
+import { openBook } from '#bench/book/open.ts';
+import { allEntries } from '#bench/book/search.ts';
+
+/** Made by the program of version 2: six orders, in five states, one erased, with snapshots, notes, days, messages. */
+const SAMPLE = new URL('../../fixtures/books/v2.sqlite', import.meta.url).pathname;
+
+const OLD_TABLES = {
+  snapshot: 'id, piece, revision, digest, content, seen_at',
+  orders: 'number, document, digest, received_at, way, state, due_on, snapshot, version, erased_at',
+  event: 'id, number, at, kind, text',
+};
+
+/** All rows of the tables that version 2 had, in the columns that it had. */
+function rowsOf(db: DatabaseSync): unknown[][] {
+  return Object.entries(OLD_TABLES).map(([table, columns]) =>
+    db.prepare(`SELECT ${columns} FROM ${table} ORDER BY 1`).all(),
+  );
+}
+
+function copyOfSample(name: string): string {
+  const folder = mkdtempSync(join(tmpdir(), 'migration-'));
+  onTestFinished(() => rmSync(folder, { recursive: true }));
+  const file = join(folder, name);
+  copyFileSync(SAMPLE, file);
+  return file;
+}
+
+it('keeps every row of a book of version 2, in the tables of today', () => {
+  const file = copyOfSample('orders.sqlite');
+  const before = new DatabaseSync(file, { readOnly: true });
+  expect(before.prepare('PRAGMA user_version').get()?.user_version).toBe(2);
+  const rows = rowsOf(before);
+  before.close();
+  expect(rows.map((table) => table.length)).toEqual([2, 6, 16]);
+
+  const book = openBook(file);
+  onTestFinished(() => book.db.close());
+  expect(rowsOf(book.db)).toEqual(rows);
+  expect(book.db.prepare('PRAGMA user_version').get()?.user_version).toBe(MIGRATIONS.length);
+  expect(book.db.prepare('PRAGMA integrity_check').get()?.integrity_check).toBe('ok');
+  expect(book.db.prepare('PRAGMA foreign_key_check').all()).toEqual([]);
+});
+
+it('reads its orders and their history as they were', () => {
+  const book = openBook(copyOfSample('orders.sqlite'));
+  onTestFinished(() => book.db.close());
+  expect(allEntries(book).map(({ state, way }) => `${state} ${way}`)).toEqual([
+    'new desk',
+    'asked paste',
+    'agreed file',
+    'strung link',
+    'sent desk',
+    'sent desk',
+  ]);
+  expect(findEntry(book, '3N6-H37-7JR')).toMatchObject({ dueOn: '2026-12-18', version: 4 });
+  expect(findEntry(book, 'M6M-TNH-T6R')?.erasedAt).toBe('2026-11-14T09:30:00.000Z');
+  expect(history(book, '3N6-H37-7JR').map(({ kind, text }) => [kind, text])).toEqual([
+    ['received', 'file'],
+    ['state', 'agreed'],
+    ['due', '2026-12-18'],
+    ['note', 'Second tray,\nblue tissue'],
+  ]);
+});
+
+it('is a backup that today’s book takes back, and gives again', () => {
+  const sample = copyOfSample('backup.sqlite');
+  const book = openBook(copyOfSample('orders.sqlite'));
+  onTestFinished(() => book.db.close());
+  const rows = rowsOf(book.db);
+  expect(restore(book, sample)).toBe(6);
+  expect(rowsOf(book.db)).toEqual(rows);
+  const again = `${sample}.again`;
+  backUp(book, again);
+  expect(restore(book, again)).toBe(6);
+  expect(rowsOf(book.db)).toEqual(rows);
+});
