@@ -31,18 +31,21 @@ async function readAll(): Promise<Whole> {
   const components: Record<string, Component> = {};
   const germanNames: Record<string, string> = {};
   const partNumbers: Record<string, string> = {};
+  const trays: Record<string, string> = {};
   for (const { id, data } of componentEntries) {
-    const { germanName, partNumber, ...component } = data;
+    const { germanName, partNumber, tray, ...component } = data;
     components[id] = component;
     if (germanName !== null) germanNames[id] = germanName;
     if (partNumber !== null) partNumbers[id] = partNumber;
+    if (tray !== null) trays[id] = tray;
   }
   const wires: Record<string, Wire> = {};
   for (const { id, data } of wireEntries) {
-    const { germanName, partNumber, ...wire } = data;
+    const { germanName, partNumber, tray, ...wire } = data;
     wires[id] = wire;
     if (germanName !== null) germanNames[wireKey(id)] = germanName;
     if (partNumber !== null) partNumbers[wireKey(id)] = partNumber;
+    if (tray !== null) trays[wireKey(id)] = tray;
   }
   const pieces = pieceEntries
     .map(({ data }) => restorePiece(data, wires, components, { germanNames, partNumbers }))
@@ -55,6 +58,7 @@ async function readAll(): Promise<Whole> {
     components,
     germanNames,
     partNumbers,
+    trays,
     wires,
     pieces,
     guides: pages,

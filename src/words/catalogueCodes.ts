@@ -6,7 +6,7 @@ import type { ValidationError } from '#core/design/validationError.ts';
 import type { Sentences } from './sentence.ts';
 
 /** The units that ranges are told in. */
-export type QuantityUnit = 'mm' | 'g' | 'g/m' | 'N' | '%' | 'min' | 'weeks' | 'months';
+export type QuantityUnit = 'mm' | 'g' | 'g/m' | 'N' | '%' | 'min' | 'weeks' | 'hours a week' | 'months';
 
 export type CatalogueError =
   // The file itself

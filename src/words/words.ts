@@ -13,6 +13,7 @@ import { letter as letterDe } from './de/letter.ts';
 import { measuring as measuringDe } from './de/measuring.ts';
 import { order as orderDe } from './de/order.ts';
 import { pages as pagesDe } from './de/pages.ts';
+import { plainMail as plainMailDe } from './de/plainMail.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
 import { stringing as stringingDe } from './de/stringing.ts';
@@ -28,6 +29,7 @@ import { letter as letterEn } from './en/letter.ts';
 import { measuring as measuringEn } from './en/measuring.ts';
 import { order as orderEn } from './en/order.ts';
 import { pages as pagesEn } from './en/pages.ts';
+import { plainMail as plainMailEn } from './en/plainMail.ts';
 import type { screen as screenEn } from './en/screen.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
 import { slip as slipEn } from './en/slip.ts';
@@ -79,6 +81,9 @@ export const orderWords = inLanguages<OrderWords>({ de: orderDe, en: orderEn });
 /** The public pages. */
 export type PageWords = typeof pagesEn;
 export const pageWords = inLanguages<PageWords>({ de: pagesDe, en: pagesEn });
+
+/** The e-mails that a piece's page offers without JavaScript. */
+export const plainMailWords = inLanguages({ de: plainMailDe, en: plainMailEn });
 
 /** Measuring the screen. */
 export type ScreenWords = typeof screenEn;

@@ -87,6 +87,8 @@ describe('the demo shop', () => {
       expect(piece.de!.story).not.toBe(piece.story);
     }
     for (const id of Object.keys(catalogue.components)) expect(catalogue.germanNames[id], id).toBeDefined();
+    for (const id of Object.keys(catalogue.components)) expect(catalogue.trays[id], id).toMatch(/^[A-G]\d+$/);
+    for (const id of Object.keys(catalogue.wires)) expect(catalogue.trays[`wire/${id}`], id).toBe('W1');
     const guides = (lang: string) =>
       catalogue.guides.filter((guide) => guide.lang === lang).map(({ id }) => id);
     expect(guides('de')).toEqual(guides('en'));

@@ -47,6 +47,7 @@ export function buildShop(value: AuthoredShop): Shop {
       payment: value.orders.payment ?? null,
       weeks: value.orders.ready,
       keepMonths: value.orders.keep,
+      hoursPerWeek: value.orders.hours ?? null,
     },
   };
 }

@@ -18,6 +18,7 @@ const dimensions = {
   percent: { '%': 1, percent: 1, 'per cent': 1 },
   minutes: { min: 1, minute: 1, minutes: 1, h: 60, hour: 60, hours: 60, s: 1 / 60 },
   weeks: { week: 1, weeks: 1 },
+  hoursPerWeek: { 'hours a week': 1, 'hour a week': 1, 'h a week': 1, 'hours per week': 1 },
   months: { month: 1, months: 1, year: 12, years: 12 },
 } as const;
 
@@ -32,6 +33,7 @@ export const UNIT_OF: Readonly<Record<Dimension, QuantityUnit>> = {
   percent: '%',
   minutes: 'min',
   weeks: 'weeks',
+  hoursPerWeek: 'hours a week',
   months: 'months',
 };
 
@@ -43,6 +45,7 @@ const examples: Readonly<Record<Dimension, string>> = {
   percent: '250 %',
   minutes: '20 min',
   weeks: '3 weeks',
+  hoursPerWeek: '12 hours a week',
   months: '24 months',
 };
 

@@ -29,20 +29,24 @@ export type Reading = {
 };
 
 type Labelled = Entry<{
+  readonly tray?: string | undefined;
   readonly 'name-de'?: string | undefined;
   readonly 'part-number'?: string | undefined;
 }>;
 
 /** What is written on components or wires, under their keys. */
-function labelsWritten(entries: readonly Labelled[], keyOf = (id: string): string => id): Labels {
-  const written = (field: 'name-de' | 'part-number'): Readonly<Record<string, string>> =>
+function labelsWritten(
+  entries: readonly Labelled[],
+  keyOf = (id: string): string => id,
+): Labels & Pick<Catalogue, 'trays'> {
+  const written = (field: 'name-de' | 'part-number' | 'tray'): Readonly<Record<string, string>> =>
     Object.fromEntries(
       entries.flatMap(({ id, value }) => {
         const label = value[field];
         return label === undefined ? [] : [[keyOf(id), label] as const];
       }),
     );
-  return { germanNames: written('name-de'), partNumbers: written('part-number') };
+  return { germanNames: written('name-de'), partNumbers: written('part-number'), trays: written('tray') };
 }
 
 function readComponents(folder: string, files: readonly string[], currency: string | null) {
@@ -142,7 +146,8 @@ export function readCatalogue(folder: string): Reading {
     ...built.flatMap((one) => one.problems),
   ];
   const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
-  const all = { components: components.components, ...labels, wires: wires.wires, pieces, guides };
+  const trays = { ...components.labels.trays, ...wires.labels.trays };
+  const all = { components: components.components, ...labels, trays, wires: wires.wires, pieces, guides };
   return {
     catalogue: shop === null ? null : { shop, ...all },
     problems: inOrder(problems),

@@ -61,6 +61,8 @@ type Orders = {
   readonly weeks: number;
   /** Months that a buyer's personal data is kept after the order is closed. */
   readonly keepMonths: number;
+  /** Hours that she strings in a week; null where she says none, and nothing is planned. */
+  readonly hoursPerWeek: number | null;
 };
 
 export type Shop = {
@@ -97,6 +99,8 @@ export type Catalogue = Labels & {
   /** Newest first, then by id. */
   readonly pieces: readonly Piece[];
   readonly guides: readonly Guide[];
+  /** Where a component lies, by its id, or a wire, by `wireKey`; only where she wrote it. */
+  readonly trays: Readonly<Record<string, string>>;
 };
 
 /** A wire's place among names: a wire and a component may share a short name, and none holds a stroke. */

@@ -1,10 +1,14 @@
 /** Pieces as they are kept: without copies of what they are made of. */
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
-import { wireKey, type Labels, type Piece } from './catalogue.ts';
+import { wireKey, type Catalogue, type Labels, type Piece } from './catalogue.ts';
 
 /** Its labels beside it; null where there is none. */
-type Labelled = { readonly germanName: string | null; readonly partNumber: string | null };
+type Labelled = {
+  readonly germanName: string | null;
+  readonly partNumber: string | null;
+  readonly tray: string | null;
+};
 export type StoredComponent = Component & Labelled;
 export type StoredWire = Wire & Labelled;
 
@@ -33,9 +37,13 @@ export function labelsFor(
 }
 
 /** Labels as they are kept, one of each beside its component or wire. */
-export const labelsOf = (key: string, { germanNames, partNumbers }: Labels): Labelled => ({
+export const labelsOf = (
+  key: string,
+  { germanNames, partNumbers, trays }: Labels & Pick<Catalogue, 'trays'>,
+): Labelled => ({
   germanName: germanNames[key] ?? null,
   partNumber: partNumbers[key] ?? null,
+  tray: trays[key] ?? null,
 });
 
 export function storePiece({ germanNames: _names, partNumbers: _numbers, ...piece }: Piece): StoredPiece {

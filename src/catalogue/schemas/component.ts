@@ -32,6 +32,8 @@ export const componentSchema = fields({
   'name-de': text(60).optional(),
   /** What its bag is labelled with. */
   'part-number': text(24).optional(),
+  /** Where it lies: the tray or drawer that pick lists go by. */
+  tray: text(16).optional(),
   kind: oneOf(kinds).default('bead'),
   shape: oneOf(shapes).optional(),
   /** Length and width in one, where they are the same. */

@@ -39,6 +39,8 @@ export const shopSchema = fields({
     payment: text(300).optional(),
     ready: quantity('weeks', 0, 104),
     keep: quantity('months', 1, 240),
+    /** Hours a week that she strings; left out: nothing is planned by them. */
+    hours: quantity('hoursPerWeek', 0.5, 168).optional(),
   }),
   /** Accepted difference from the wanted size. */
   tolerance: fields({ necklace: tolerance, bracelet: tolerance, anklet: tolerance, collar: tolerance }),

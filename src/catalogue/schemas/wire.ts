@@ -7,6 +7,8 @@ export const wireSchema = fields({
   'name-de': text(60).optional(),
   /** What its reel is labelled with. */
   'part-number': text(24).optional(),
+  /** Where the reel lies. */
+  tray: text(16).optional(),
   /** Outside diameter, coating included. */
   diameter: quantity('length', 0.1, 2),
   /** Steel wires in it. */

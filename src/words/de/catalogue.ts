@@ -11,7 +11,7 @@ const wouldFit = (fitting: string): string => (fitting === '' ? '' : `„${fitti
 
 const UNIT: Readonly<Record<QuantityUnit, string>> = {
   ...{ mm: 'mm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
-  ...{ min: 'min', weeks: 'Wochen', months: 'Monate' },
+  ...{ min: 'min', weeks: 'Wochen', 'hours a week': 'Stunden in der Woche', months: 'Monate' },
 };
 
 const mending: Readonly<Partial<Record<ValidationError['code'], string>>> = {

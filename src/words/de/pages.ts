@@ -128,24 +128,6 @@ export const pages: typeof english = {
     offBy: (by) => `${by} daneben`,
     order: 'Per E-Mail bestellen',
     ask: 'Zu diesem Stück fragen',
-    mailSubject: (name, size) => `Bestellung: ${name}, ${size}`,
-    mailAskSubject: (name) => `Zu ${name}`,
-    mailBody: (args) =>
-      [
-        'Guten Tag,',
-        '',
-        `ich möchte ${args.name} (${args.revision}) bestellen.`,
-        '',
-        `Größe: ${args.size}`,
-        `Wird: ${args.comesOut}`,
-        `Preis: ${args.price}`,
-        'Die Hand, die den Verschluss bedient: rechts / links',
-        '',
-        'Mein Name:',
-        'Lieferadresse:',
-        '',
-      ].join('\n'),
-    mailAskBody: (name) => ['Guten Tag,', '', `ich habe eine Frage zu ${name}.`, ''].join('\n'),
     pastNote:
       'Dieses Stück wird nicht mehr gemacht. Sie können es trotzdem in Ihrer Größe ausprobieren und fragen, ob sich etwas Ähnliches machen lässt.',
     weeks: (weeks) =>

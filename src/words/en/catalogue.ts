@@ -11,7 +11,7 @@ const wouldFit = (fitting: string): string => (fitting === '' ? '' : `“${fitti
 
 const UNIT: Readonly<Record<QuantityUnit, string>> = {
   ...{ mm: 'mm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
-  ...{ min: 'min', weeks: 'weeks', months: 'months' },
+  ...{ min: 'min', weeks: 'weeks', 'hours a week': 'hours a week', months: 'months' },
 };
 
 /** How to mend what keeps a design from being strung, where more can be said than to look again. */

@@ -140,24 +140,6 @@ export const pages = {
     offBy: (by: string) => `${by} off`,
     order: 'Order by e-mail',
     ask: 'Ask about this piece',
-    mailSubject: (name: string, size: string) => `Order: ${name}, ${size}`,
-    mailAskSubject: (name: string) => `About ${name}`,
-    mailBody: (args: { name: string; revision: string; size: string; comesOut: string; price: string }) =>
-      [
-        'Hello,',
-        '',
-        `I should like to order ${args.name} (${args.revision}).`,
-        '',
-        `Size: ${args.size}`,
-        `Comes out at: ${args.comesOut}`,
-        `Price: ${args.price}`,
-        'The hand that works the clasp: right / left',
-        '',
-        'My name:',
-        'Send it to:',
-        '',
-      ].join('\n'),
-    mailAskBody: (name: string) => ['Hello,', '', `I have a question about ${name}.`, ''].join('\n'),
     pastNote:
       'This piece isn’t made any more. You can still try it at your size, and ask whether something like it could be made.',
     weeks: (weeks: number) =>

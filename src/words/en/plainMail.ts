@@ -1,0 +1,40 @@
+/**
+ * The e-mails that a piece's page offers without JavaScript. The bench reads
+ * them by the same labels, so that what is changed here is still understood.
+ */
+const labels = {
+  size: 'Size',
+  comesOut: 'Comes out at',
+  price: 'Price',
+  hand: 'The hand that works the clasp',
+  name: 'My name',
+  sendTo: 'Send it to',
+};
+const hands = { right: 'right', left: 'left' };
+const greeting = 'Hello,';
+const wish = (name: string, revision: string): string => `I should like to order ${name} (${revision}).`;
+
+export const plainMail = {
+  labels,
+  hands,
+  greeting,
+  wish,
+  subject: (name: string, size: string): string => `Order: ${name}, ${size}`,
+  askSubject: (name: string): string => `About ${name}`,
+  body: (args: { name: string; revision: string; size: string; comesOut: string; price: string }): string =>
+    [
+      greeting,
+      '',
+      wish(args.name, args.revision),
+      '',
+      `${labels.size}: ${args.size}`,
+      `${labels.comesOut}: ${args.comesOut}`,
+      `${labels.price}: ${args.price}`,
+      `${labels.hand}: ${hands.right} / ${hands.left}`,
+      '',
+      `${labels.name}:`,
+      `${labels.sendTo}:`,
+      '',
+    ].join('\n'),
+  askBody: (name: string): string => [greeting, '', `I have a question about ${name}.`, ''].join('\n'),
+};
