@@ -44,6 +44,8 @@ async function sender(address: string): Promise<Send> {
     candidate: sizing.chosen,
     currency: rules.currency,
     buyer,
+    delivery: { by: 'unsaid' },
+    postageMinor: 0,
   } as const;
   return async () => {
     const number = makeNumber(() => randomBytes(1)[0] ?? 0);

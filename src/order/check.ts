@@ -2,7 +2,6 @@
  * Is this an order document? Total: whatever was parsed, it answers. Documents
  * from outside are checked by it alone, at the desk as in the buyer's browser.
  */
-import type { OrderDocument } from './document.ts';
 import { orderFields } from './fields.ts';
 
 /** The path of what is wrong with a value that stands at `at`; null where nothing is. */
@@ -15,6 +14,8 @@ const check =
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const join = (at: string, key: string): string => (at === '' ? key : `${at}.${key}`);
 
 const order = orderFields<Check>({
   text: (least, most, pattern) =>
@@ -44,13 +45,17 @@ const order = orderFields<Check>({
     ),
   fields: (fields) => (value, at) => {
     if (!isRecord(value)) return at;
-    const path = (key: string): string => (at === '' ? key : `${at}.${key}`);
     for (const [key, field] of Object.entries(fields)) {
-      const wrong = field(Object.hasOwn(value, key) ? value[key] : undefined, path(key));
+      const wrong = field(Object.hasOwn(value, key) ? value[key] : undefined, join(at, key));
       if (wrong !== null) return wrong;
     }
     const unknown = Object.keys(value).find((key) => !Object.hasOwn(fields, key));
-    return unknown === undefined ? null : path(unknown);
+    return unknown === undefined ? null : join(at, unknown);
+  },
+  either: (tag, cases) => (value, at) => {
+    if (!isRecord(value)) return at;
+    const named = Object.entries(cases).find(([name]) => Object.hasOwn(value, tag) && value[tag] === name);
+    return named === undefined ? join(at, tag) : named[1](value, at);
   },
   test: check,
 });
@@ -60,6 +65,3 @@ const order = orderFields<Check>({
  * @returns null where it is an order document; else the path of the first field that is not, `''` for the whole
  */
 export const checkOrder = (value: unknown): string | null => order(value, '');
-
-/** `checkOrder` as a type guard. */
-export const isOrder = (value: unknown): value is OrderDocument => checkOrder(value) === null;

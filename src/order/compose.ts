@@ -1,7 +1,14 @@
 /** From what the buyer chose and saw to the order document. */
 import type { Choice } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
-import { FORMAT, VERSION, type OrderDocument } from './document.ts';
+import {
+  ADDRESS_PARTS,
+  FORMAT,
+  VERSION,
+  type Address,
+  type Delivery,
+  type OrderDocument,
+} from './document.ts';
 
 export type OrderParts = {
   readonly number: string;
@@ -17,6 +24,9 @@ export type OrderParts = {
   readonly currency: string;
   readonly choices?: OrderDocument['choices'];
   readonly buyer: OrderDocument['buyer'];
+  readonly delivery: Delivery;
+  /** Of the whole order, as shown; 0 for none. */
+  readonly postageMinor: number;
 };
 
 /** Makes the document. Texts are trimmed and brought to Unicode's NFC, so that the same order is the same bytes. */
@@ -36,14 +46,22 @@ export function compose(parts: OrderParts): OrderDocument {
     quantity: choice.quantity,
     choices: parts.choices ?? {},
     buyer: { name: tidy(buyer.name), email: buyer.email.trim(), note: tidy(buyer.note) },
+    delivery: tidyDelivery(parts.delivery),
     shown: {
       lengthMm: hundredths(candidate.finishedLengthMm),
       insideGirthMm: hundredths(candidate.insideGirthMm),
       counts: candidate.counts,
       priceMinor: candidate.priceMinor,
+      postageMinor: parts.postageMinor,
       currency: parts.currency,
     },
   };
+}
+
+function tidyDelivery(delivery: Delivery): Delivery {
+  if (delivery.by !== 'post') return { by: delivery.by };
+  const to = Object.fromEntries(ADDRESS_PARTS.map((part) => [part, tidy(delivery.to[part])]));
+  return { by: 'post', to: to as Record<keyof Address, string> };
 }
 
 /** ISO 8601 in UTC, whole seconds. */

@@ -9,9 +9,9 @@ import type { Lang } from '#words/lang.ts';
 
 export const FORMAT = 'claspwise-order';
 /** The version written; older ones are read through `migrate.ts`. */
-export const VERSION = 1;
+export const VERSION = 2;
 
-/** Caps of version 1. Each is far above what a real order needs and small enough to store and show at once. */
+/** Caps of versions 1 and 2. Each is far above what a real order needs and small enough to store and show at once. */
 export const CAPS = {
   /** A piece's id or revision. */
   id: 64,
@@ -21,6 +21,10 @@ export const CAPS = {
   /** An address is at most 254 characters (RFC 5321, 4.5.3.1.3). */
   email: 254,
   note: 1000,
+  /** A line, a town, a region of an address: carriers print 40 or so. */
+  addressLine: 100,
+  /** The longest postcodes have 10 characters (from memory). */
+  postcode: 20,
   /** A choice's name, and how many there may be. */
   choiceKey: 24,
   choices: 8,
@@ -43,9 +47,39 @@ export type Figures = {
   readonly counts: Counts;
   /** Of one piece. */
   readonly priceMinor: number;
+  /** Within the total that was shown; 0 where none was: free, collected, or not asked. */
+  readonly postageMinor: number;
   /** ISO 4217. */
   readonly currency: string;
 };
+
+/** The parts of an address, in the order in which the compact form has them for ever. */
+export const ADDRESS_PARTS = ['name', 'line1', 'line2', 'town', 'region', 'postcode', 'country'] as const;
+
+/**
+ * Where a parcel goes, in as few parts as the addresses of all countries need
+ * (Universal Postal Union, S42: addressee, delivery lines, town, region,
+ * postcode, country). A part that a country doesn't have is empty.
+ */
+export type Address = {
+  /** Whose door it is; not always the buyer. */
+  readonly name: string;
+  readonly line1: string;
+  readonly line2: string;
+  readonly town: string;
+  /** County, state, province, prefecture. */
+  readonly region: string;
+  readonly postcode: string;
+  /** ISO 3166-1, two letters. */
+  readonly country: string;
+};
+
+/** The ways of delivery, in the order in which the compact form counts them for ever. */
+export const DELIVERIES = ['unsaid', 'collection', 'post'] as const;
+
+/** How the pieces reach the buyer. `unsaid`: she wasn't asked, as in version 1, or it has been erased. */
+export type Delivery =
+  { readonly by: 'unsaid' } | { readonly by: 'collection' } | { readonly by: 'post'; readonly to: Address };
 
 export type OrderDocument = {
   readonly format: typeof FORMAT;
@@ -70,5 +104,6 @@ export type OrderDocument = {
   /** Anything else a shop lets the buyer choose, by name. */
   readonly choices: Readonly<Record<string, string>>;
   readonly buyer: { readonly name: string; readonly email: string; readonly note: string };
+  readonly delivery: Delivery;
   readonly shown: Figures;
 };

@@ -5,7 +5,7 @@
  */
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
 import { LANGS } from '#words/lang.ts';
-import { CAPS, FORMAT, VERSION, type OrderDocument } from './document.ts';
+import { CAPS, FORMAT, VERSION, type Address, type Delivery, type OrderDocument } from './document.ts';
 import { isNumber } from './number.ts';
 
 /** One way to read the table: what each kind of field becomes. Lengths are in UTF-16 units; lists have an entry at least. */
@@ -17,6 +17,8 @@ export type Reading<Field> = {
   readonly list: (most: number, each: Field) => Field;
   readonly map: (most: number, key: Field, each: Field) => Field;
   readonly fields: (fields: Readonly<Record<string, Field>>) => Field;
+  /** Fields of one case or another, told apart by the value of the field `tag`. */
+  readonly either: (tag: string, cases: Readonly<Record<string, Field>>) => Field;
   /** A text of which more is asked than a table can say. */
   readonly test: (test: (value: unknown) => boolean) => Field;
 };
@@ -29,6 +31,8 @@ const ID = /^[a-z0-9][a-z0-9-]*$/;
 /** A choice's name starts with a letter: objects keep such names in their order. */
 const KEY = /^[a-z][a-z0-9-]*$/;
 const CURRENCY = /^[A-Z]{3}$/;
+/** The form of ISO 3166-1's two letters; which of them there are changes with the world. */
+const COUNTRY = /^[A-Z]{2}$/;
 /** One line of text: no control characters, no half of a surrogate pair. */
 const LINE = /^[^\p{Cc}\p{Cs}]*$/u;
 /** A name has something to see in it. */
@@ -44,7 +48,9 @@ export function isInstant(value: unknown): boolean {
 
 /** The table, read one way. */
 export function orderFields<Field>(reading: Reading<Field>): Field {
-  const { text, number, whole, oneOf, list, map, fields, test } = reading;
+  const { text, number, whole, oneOf, list, map, fields, either, test } = reading;
+  const line = (most: number): Field => text(0, most, LINE);
+  const seen = (most: number): Field => text(1, most, NAME);
   return fields({
     format: oneOf([FORMAT]),
     version: oneOf([VERSION]),
@@ -52,22 +58,39 @@ export function orderFields<Field>(reading: Reading<Field>): Field {
     placedAt: test(isInstant),
     lang: oneOf(LANGS),
     piece: fields({ id: text(1, CAPS.id, ID), revision: text(1, CAPS.id, ID) }),
-    measure: fields({ of: oneOf(MEASURES), text: text(0, CAPS.text, LINE), mm: number(1, CAPS.mm) }),
+    measure: fields({ of: oneOf(MEASURES), text: line(CAPS.text), mm: number(1, CAPS.mm) }),
     sit: oneOf(SITS),
     hand: oneOf(HANDS),
     pick: oneOf(PICKS),
     quantity: whole(1, CAPS.quantity),
-    choices: map(CAPS.choices, text(1, CAPS.choiceKey, KEY), text(0, CAPS.choiceValue, LINE)),
+    choices: map(CAPS.choices, text(1, CAPS.choiceKey, KEY), line(CAPS.choiceValue)),
     buyer: fields({
-      name: text(1, CAPS.name, NAME),
+      name: seen(CAPS.name),
       email: text(3, CAPS.email, EMAIL),
       note: text(0, CAPS.note, NOTE),
     }),
+    delivery: either('by', {
+      unsaid: fields({ by: oneOf(['unsaid']) }),
+      collection: fields({ by: oneOf(['collection']) }),
+      post: fields({
+        by: oneOf(['post']),
+        to: fields({
+          name: seen(CAPS.name),
+          line1: seen(CAPS.addressLine),
+          line2: line(CAPS.addressLine),
+          town: line(CAPS.addressLine),
+          region: line(CAPS.addressLine),
+          postcode: line(CAPS.postcode),
+          country: text(2, 2, COUNTRY),
+        } satisfies Record<keyof Address, Field>),
+      }),
+    } satisfies Record<Delivery['by'], Field>),
     shown: fields({
       lengthMm: number(0, CAPS.mm),
       insideGirthMm: number(0, CAPS.mm),
       counts: list(CAPS.strands, list(CAPS.sections, whole(0, CAPS.repeats))),
       priceMinor: whole(0, CAPS.minor),
+      postageMinor: whole(0, CAPS.minor),
       currency: text(3, 3, CURRENCY),
     }),
   } satisfies Record<keyof OrderDocument, Field>);

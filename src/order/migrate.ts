@@ -6,8 +6,19 @@
 import { checkOrder } from './check.ts';
 import { FORMAT, VERSION, type OrderDocument } from './document.ts';
 
-/** `steps[n]` makes a document of version n + 1 from one of version n. Version 1 is the first, so there are none yet. */
-const steps: Readonly<Record<number, (old: Record<string, unknown>) => Record<string, unknown>>> = {};
+/** A document of any version, not yet checked. */
+type Unchecked = Readonly<Record<string, unknown>>;
+
+/** `steps[n]` makes a document of version n + 1 from one of version n. What it can't account for it leaves to the check. */
+const steps: Readonly<Record<number, (old: Unchecked) => Unchecked>> = {
+  // Version 1 asked for no address and reckoned no postage.
+  1: (old) => ({
+    delivery: { by: 'unsaid' },
+    ...old,
+    version: 2,
+    shown: typeof old.shown === 'object' ? { postageMinor: 0, ...old.shown } : old.shown,
+  }),
+};
 
 export type DocumentProblem =
   | { readonly code: 'not-an-order' }
@@ -18,6 +29,13 @@ export type DocumentProblem =
 export type ReadDocument =
   | { readonly ok: true; readonly document: OrderDocument }
   | { readonly ok: false; readonly problem: DocumentProblem };
+
+/** A document of a version there has been, in today's; unchecked, as one of an erased buyer must be. */
+export function migrate(value: Unchecked): Unchecked {
+  let document = value;
+  for (let at = Number(value.version); at < VERSION; at += 1) document = steps[at]?.(document) ?? document;
+  return document;
+}
 
 /** Reads parsed JSON as an order document of this or an older version, or refuses by name. */
 export function readDocument(value: unknown): ReadDocument {
@@ -31,8 +49,7 @@ export function readDocument(value: unknown): ReadDocument {
   if ((version as number) > VERSION) {
     return { ok: false, problem: { code: 'newer-version', version: version as number } };
   }
-  let document = value as Record<string, unknown>;
-  for (let at = version as number; at < VERSION; at += 1) document = steps[at]?.(document) ?? document;
+  const document = migrate(value as Unchecked);
   const field = checkOrder(document);
   if (field !== null) return { ok: false, problem: { code: 'wrong-field', field } };
   return { ok: true, document: document as OrderDocument };

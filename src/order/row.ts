@@ -1,9 +1,12 @@
-/** A document's values in a fixed order, without their names: the row that the compact form's version 1 carries. */
+/** A document's values in a fixed order, without their names: the row that the compact form carries. */
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
 import { LANGS } from '#words/lang.ts';
-import { FORMAT, VERSION, type OrderDocument } from './document.ts';
+import { ADDRESS_PARTS, DELIVERIES, FORMAT, type Delivery, type OrderDocument } from './document.ts';
 
-/** The document as a row. The order of values is version 1's for ever; another order is another version. */
+/** How many values come before what differs between the versions. */
+const COMMON = 20;
+
+/** The document as a row. The order of values is version 2's for ever; another order is another version. */
 export function toRow(order: OrderDocument): unknown[] {
   const { piece, measure, buyer, shown } = order;
   return [
@@ -27,18 +30,28 @@ export function toRow(order: OrderDocument): unknown[] {
     buyer.name,
     buyer.email,
     buyer.note,
+    shown.postageMinor,
+    deliveryValue(order.delivery),
     ...Object.entries(order.choices).flat(),
   ];
 }
 
-/** The row as a document, unchecked: what is wrong in the row is wrong in the same place afterwards. */
-export function fromRow(row: unknown): unknown {
-  if (!Array.isArray(row) || row.length < 20) return null;
+/**
+ * A row of a version as that version's document, unchecked: what is wrong in
+ * the row is wrong in the same place afterwards.
+ */
+export function fromRow(version: number, row: unknown): unknown {
+  if (!Array.isArray(row) || row.length < COMMON) return null;
   const [number, placed, lang, id, revision, of, text, mm, sit, hand, pick, quantity] = row as unknown[];
-  const [lengthMm, insideGirthMm, counts, priceMinor, currency, name, email, note, ...rest] = row.slice(12);
+  const [lengthMm, insideGirthMm, counts, priceMinor, currency, name, email, note] = row.slice(
+    12,
+  ) as unknown[];
+  const shown = { lengthMm, insideGirthMm, counts, priceMinor };
+  const later = row.slice(COMMON) as unknown[];
+  const [postageMinor, delivery] = version === 1 ? [] : later.splice(0, 2);
   return {
     format: FORMAT,
-    version: VERSION,
+    version,
     number: String(number).replace(/(?=(...)+$)\B/g, '-'),
     placedAt: instant(placed),
     lang: entry(LANGS, lang),
@@ -48,9 +61,27 @@ export function fromRow(row: unknown): unknown {
     hand: entry(HANDS, hand),
     pick: entry(PICKS, pick),
     quantity,
-    choices: pairs(rest),
+    choices: pairs(later),
     buyer: { name, email, note },
-    shown: { lengthMm, insideGirthMm, counts, priceMinor, currency },
+    ...(version === 1
+      ? { shown: { ...shown, currency } }
+      : { delivery: deliveryOf(delivery), shown: { ...shown, postageMinor, currency } }),
+  };
+}
+
+/** An address as the list of its parts; any other way as its place in the list of ways. */
+function deliveryValue(delivery: Delivery): unknown {
+  return delivery.by === 'post'
+    ? ADDRESS_PARTS.map((part) => delivery.to[part])
+    : DELIVERIES.indexOf(delivery.by);
+}
+
+function deliveryOf(value: unknown): unknown {
+  if (!Array.isArray(value)) return { by: entry(DELIVERIES, value) };
+  if (value.length !== ADDRESS_PARTS.length) return null;
+  return {
+    by: 'post',
+    to: Object.fromEntries(ADDRESS_PARTS.map((part, at) => [part, value[at] as unknown])),
   };
 }
 

@@ -1,4 +1,5 @@
 /** The JSON Schema of an order document, made of the table that `check.ts` reads too. */
+import { VERSION } from './document.ts';
 import { INSTANT, orderFields } from './fields.ts';
 
 const NUMBER = /^[2-9CDFGHJKMNPRTVWXY]{3}(-[2-9CDFGHJKMNPRTVWXY]{3}){2}$/;
@@ -17,10 +18,16 @@ const MORE: Readonly<Record<string, Schema>> = {
   hand: { description: 'The hand that works the clasp.' },
   pick: { description: 'Which piece where none meets the tolerance: the one below, above or nearest.' },
   choices: { description: 'Anything else a shop lets the buyer choose.' },
+  delivery: { description: 'How the pieces reach the buyer; unsaid where she was not asked.' },
+  'delivery.to.name': { description: 'Whose door it is; not always the buyer.' },
+  'delivery.to.region': { description: 'County, state, province, prefecture; may be empty.' },
+  'delivery.to.postcode': { description: 'Empty in a country that has none.' },
+  'delivery.to.country': { description: 'ISO 3166-1, two letters.' },
   'shown.lengthMm': { description: 'Finished length of the piece shown, mm.' },
   'shown.insideGirthMm': { description: 'Girth of the largest cylinder it passes round, mm.' },
   'shown.counts': { description: "Repeats of each section of each strand, in the design's own order." },
   'shown.priceMinor': { description: 'Price of one piece, minor units.' },
+  'shown.postageMinor': { description: 'Postage within the total that was shown, minor units.' },
   'shown.currency': { description: 'ISO 4217 code.' },
 };
 
@@ -60,14 +67,15 @@ const order = orderFields<At>({
       additionalProperties: false,
     };
   },
+  either: (_tag, cases) => (path) => ({ oneOf: Object.values(cases).map((one) => one(path)) }),
   test: () => () => ({ type: 'string' }),
 });
 
-/** The JSON Schema (2020-12) of version 1, as `public/schema/order-1.json` publishes it. */
+/** The JSON Schema (2020-12) of the version written, as `public/schema/order-2.json` publishes it. */
 export function orderJsonSchema(): Schema {
   return {
-    $id: 'claspwise-order-1',
-    title: 'Order, version 1',
+    $id: `claspwise-order-${VERSION}`,
+    title: `Order, version ${VERSION}`,
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     ...order(''),
   };

@@ -1,7 +1,7 @@
 /**
  * The compact form: an order as one word for links, e-mails and QR codes.
  *
- *     claspwise1.<base64url>.end
+ *     claspwise2.<base64url>.end
  *
  * The head names format and version, the tail shows where it stops, so that a
  * cut or wrapped copy is told from a whole one. Between them, in base64url
@@ -9,14 +9,14 @@
  * in UTF-8 and, in the last four bytes, its CRC-32. Nothing in it is touched by
  * address bars, quoted-printable or the sentence it stands in.
  */
-import { isOrder } from './check.ts';
 import { crc32 } from './crc32.ts';
-import type { OrderDocument } from './document.ts';
+import { VERSION, type OrderDocument } from './document.ts';
+import { readDocument } from './migrate.ts';
 import { fromRow, toRow } from './row.ts';
 
 /** The longest payload that is looked at: three times the largest legal order. */
 const MOST_CHARACTERS = 24_000;
-const HEAD = 'claspwise1.';
+const HEAD = `claspwise${VERSION}.`;
 const TAIL = '.end';
 /**
  * What mail does to long words: line breaks, quote marks (`>` or `|`), soft
@@ -66,7 +66,7 @@ export function decodeAll(text: string, most: number): Decoded[] {
 }
 
 function decodeOne(version: number, mangled: string, whole: boolean): Decoded {
-  if (version > 1) return refused({ code: 'newer-version', version });
+  if (version > VERSION) return refused({ code: 'newer-version', version });
   if (version < 1) return refused({ code: 'unknown-version', version });
   if (mangled.length > MOST_CHARACTERS) return refused({ code: 'too-long' });
   if (!whole) return refused({ code: 'cut-off' });
@@ -80,13 +80,16 @@ function decodeOne(version: number, mangled: string, whole: boolean): Decoded {
   const json = bytes.subarray(0, -4);
   const sum = new DataView(bytes.buffer).getUint32(json.length);
   if (sum !== crc32(json)) return refused({ code: 'damaged' });
-  const document = parse(json);
-  return isOrder(document) ? { ok: true, document } : refused({ code: 'not-an-order' });
+  const read = readDocument(parse(version, json));
+  return read.ok ? read : refused({ code: 'not-an-order' });
 }
 
-function parse(json: Uint8Array): unknown {
+function parse(version: number, json: Uint8Array): unknown {
   try {
-    return fromRow(JSON.parse(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(json)));
+    return fromRow(
+      version,
+      JSON.parse(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(json)),
+    );
   } catch {
     return null;
   }

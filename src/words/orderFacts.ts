@@ -15,6 +15,7 @@ export type OrderFacts = {
     readonly lengthMm: number;
     readonly insideGirthMm: number;
     readonly priceMinor: number;
+    readonly postageMinor: number;
   };
 };
 

@@ -62,8 +62,12 @@ const VALUES: readonly unknown[] = [
   'TX2-FYF-HTW',
   'gbp',
   'claspwise1..end',
+  'post',
+  'collection',
+  { by: 'unsaid' },
+  { by: 'post' },
 ];
-const KEYS = ['__proto__', 'constructor', 'toString', 'extra', 'number', 'buyer', '', 'Format'];
+const KEYS = ['__proto__', 'constructor', 'toString', 'extra', 'number', 'buyer', 'by', 'to', '', 'Format'];
 
 /** A copy of the document with one to three fields replaced, removed, added, or swapped. */
 export function mutateDocument(order: OrderDocument, random: Random): unknown {
@@ -92,7 +96,7 @@ export function mutateText(order: OrderDocument, random: Random): string {
     '\u00ad',
     '<br>',
     '&shy;',
-    'claspwise1.',
+    'claspwise2.',
     '.end',
     'A',
     '-',

@@ -25,13 +25,33 @@ export const sample: OrderDocument = {
     email: 'iris.moeller@example.org',
     note: 'For my sister’s birthday on the 3rd; please leave off the tag.\nThank you!',
   },
+  delivery: { by: 'unsaid' },
   shown: {
     lengthMm: 201.35,
     insideGirthMm: 175.02,
     counts: [[1, 8, 2, 3]],
     priceMinor: 6450,
+    postageMinor: 0,
     currency: 'GBP',
   },
+};
+
+/** The same, to be posted to her sister. */
+export const posted: OrderDocument = {
+  ...sample,
+  delivery: {
+    by: 'post',
+    to: {
+      name: 'Solveig Møller',
+      line1: 'Reepschlägergasse 7',
+      line2: 'Hinterhaus',
+      town: 'Stapelmünde',
+      region: '',
+      postcode: '24999',
+      country: 'DE',
+    },
+  },
+  shown: { ...sample.shown, postageMinor: 820 },
 };
 
 const plainText = (most: number) =>
@@ -41,6 +61,7 @@ const note = fc
   .array(plainText(60), { maxLength: 12 })
   .map((lines) => lines.join('\n').replace(/(?![\n\t])[\p{Cc}\p{Cs}]/gu, ' '))
   .filter((text) => text.length <= CAPS.note);
+const seen = (most: number) => line(most).filter((text) => NAME.test(text));
 const id = fc.stringMatching(/^[a-z0-9][a-z0-9-]{0,63}$/);
 const mm = fc.double({ min: 1, max: CAPS.mm, noNaN: true });
 const counts = fc.array(
@@ -73,15 +94,31 @@ export const anyOrder: fc.Arbitrary<OrderDocument> = fc.record({
   quantity: fc.integer({ min: 1, max: CAPS.quantity }),
   choices,
   buyer: fc.record({
-    name: line(CAPS.name).filter((name) => NAME.test(name)),
+    name: seen(CAPS.name),
     email: fc.emailAddress().filter((email) => EMAIL.test(email) && email.length <= CAPS.email),
     note,
   }),
+  delivery: fc.oneof(
+    fc.constantFrom({ by: 'unsaid' } as const, { by: 'collection' } as const),
+    fc.record({
+      by: fc.constant('post' as const),
+      to: fc.record({
+        name: seen(CAPS.name),
+        line1: seen(CAPS.addressLine),
+        line2: line(CAPS.addressLine),
+        town: line(CAPS.addressLine),
+        region: line(CAPS.addressLine),
+        postcode: line(CAPS.postcode),
+        country: fc.stringMatching(/^[A-Z]{2}$/),
+      }),
+    }),
+  ),
   shown: fc.record({
     lengthMm: mm,
     insideGirthMm: mm,
     counts,
     priceMinor: fc.integer({ min: 0, max: CAPS.minor }),
+    postageMinor: fc.integer({ min: 0, max: CAPS.minor }),
     currency: fc.stringMatching(/^[A-Z]{3}$/),
   }),
 });

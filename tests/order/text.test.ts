@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { crc32 } from '#order/crc32.ts';
 import { foldCompact, mailBody, mailtoLink, slipLink } from '#order/mail.ts';
 import { decode, decodeAll, encode } from '#order/text.ts';
-import { anyOrder, sample } from './orders.ts';
+import { anyOrder, posted, sample } from './orders.ts';
 
 /** Real quoted-printable by RFC 2045, 6.7: soft breaks at 75 characters, everything but plain ASCII escaped. */
 function quotedPrintable(text: string): string {
@@ -54,6 +54,7 @@ describe('the compact form', () => {
     expect(encode(sample).length).toBeLessThanOrEqual(600);
     const chatty = { ...sample, buyer: { ...sample.buyer, note: 'x'.repeat(240) } };
     expect(encode(chatty).length).toBeLessThanOrEqual(600);
+    expect(encode(posted).length).toBeLessThanOrEqual(600);
   });
 
   it('carries the CRC-32 that zlib knows', () => {
@@ -111,11 +112,13 @@ describe('the compact form', () => {
     ['Dear Wren, I would like a bracelet.', { code: 'no-order' }],
     [whole.slice(0, -4), { code: 'cut-off' }],
     [whole.slice(0, 100), { code: 'cut-off' }],
-    [whole.replace('claspwise1', 'claspwise2'), { code: 'newer-version', version: 2 }],
-    [whole.replace('claspwise1', 'claspwise0'), { code: 'unknown-version', version: 0 }],
+    [whole.replace('claspwise2', 'claspwise3'), { code: 'newer-version', version: 3 }],
+    [whole.replace('claspwise2', 'claspwise0'), { code: 'unknown-version', version: 0 }],
     ['claspwise1..end', { code: 'damaged' }],
     ['claspwise1.AAAAAAAA.end', { code: 'damaged' }],
     [whole.replace('.W', '.X'), { code: 'damaged' }],
+    // The same values under the other version's name are no order of that version.
+    [whole.replace('claspwise2', 'claspwise1'), { code: 'not-an-order' }],
     [`claspwise1.${'A'.repeat(24_001)}.end`, { code: 'too-long' }],
     [withSum('{}'), { code: 'not-an-order' }],
     [withSum('[1]'), { code: 'not-an-order' }],

@@ -29,6 +29,14 @@ describe('outbox', () => {
     expect(readOutbox(store)).toEqual([]);
   });
 
+  test('an order kept by an older version of the shop goes on its way in this one', () => {
+    const store = memoryStore();
+    const { delivery: _unasked, ...old } = sample;
+    const { postageMinor: _none, ...shown } = sample.shown;
+    writeText(store, JSON.stringify([{ ...first, order: { ...old, version: 1, shown } }]));
+    expect(readOutbox(store)).toEqual([first]);
+  });
+
   test.each(['', '{', '{}', 'null', '[1,null,{}]', '[{"order":{},"state":"waiting"}]'])(
     'rubbish in the store (%s) is passed over',
     (text) => {

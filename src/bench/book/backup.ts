@@ -1,7 +1,7 @@
 /** The whole book in one file, and back. */
 import { rmSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
-import { isOrder } from '#order/check.ts';
+import { readDocument } from '#order/migrate.ts';
 import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
 import { inOneWrite, openBook, type Book } from './open.ts';
 import { BookError, named } from './problem.ts';
@@ -77,5 +77,5 @@ function checkBackup(source: string): void {
 function holdsOrder(row: Readonly<Record<string, unknown>>): boolean {
   const document = JSON.parse(String(row.document)) as Record<string, unknown>;
   const someone = { name: 'x', email: 'x@example.org', note: '' };
-  return isOrder(row.erased_at === null ? document : { ...document, buyer: someone });
+  return readDocument(row.erased_at === null ? document : { ...document, buyer: someone }).ok;
 }

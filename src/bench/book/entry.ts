@@ -1,5 +1,6 @@
 /** An order as it stands in the book. */
 import type { OrderDocument } from '#order/document.ts';
+import { migrate } from '#order/migrate.ts';
 import type { OrderState, OrderWay } from '#words/benchCodes.ts';
 import type { Book } from './open.ts';
 import { named } from './problem.ts';
@@ -47,9 +48,15 @@ export function history(book: Book, number: string): Event[] {
   });
 }
 
+/** The document of a row: kept as it came in, read in today's version. */
+export function documentOf(row: Row): OrderDocument {
+  const kept = JSON.parse(String(row.document)) as Readonly<Record<string, unknown>>;
+  return migrate(kept) as OrderDocument;
+}
+
 export function toEntry(row: Row): Entry {
   return {
-    document: JSON.parse(String(row.document)) as OrderDocument,
+    document: documentOf(row),
     receivedAt: String(row.received_at),
     way: row.way as OrderWay,
     state: row.state as OrderState,

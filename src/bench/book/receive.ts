@@ -1,7 +1,7 @@
 /** Taking orders in: once on disk, and never twice. */
 import type { OrderDocument } from '#order/document.ts';
 import type { OrderWay } from '#words/benchCodes.ts';
-import type { Happening } from './entry.ts';
+import { documentOf, type Happening, type Row } from './entry.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { keepSnapshot, sha256, snapshotOfRevision, type Snapshot } from './snapshot.ts';
 
@@ -37,11 +37,13 @@ function receiveOne(book: Book, arrival: Arrival): Reception {
   const content = canonical(document);
   const digest = sha256(content);
   const known = book.db
-    .prepare('SELECT digest, received_at, erased_at FROM orders WHERE number = ?')
-    .get(number);
+    .prepare('SELECT document, digest, received_at, erased_at FROM orders WHERE number = ?')
+    .get(number) as Row | undefined;
   if (known !== undefined) {
-    // Once erased there is nothing left to compare; the number alone says it.
-    const same = known.erased_at !== null || known.digest === digest;
+    // Once erased there is nothing left to compare; the number alone says it. An order of an older
+    // version may come again in a newer one, so both are compared in today's.
+    const same =
+      known.erased_at !== null || known.digest === digest || canonical(documentOf(known)) === content;
     return { outcome: same ? 'same' : 'number-taken', number, receivedAt: String(known.received_at) };
   }
   const kept = now === null ? null : keepSnapshot(book, now, at);

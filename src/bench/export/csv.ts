@@ -1,4 +1,5 @@
 /** Orders as CSV (RFC 4180), safe to open in a spreadsheet. */
+import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { majorAmount } from '#words/format.ts';
 import type { Entry } from '../book/entry.ts';
 
@@ -50,7 +51,7 @@ function row({ document, state, receivedAt, dueOn }: Entry): (string | number)[]
     document.quantity,
     shown.lengthMm,
     shown.insideGirthMm,
-    majorAmount(shown.priceMinor * document.quantity, shown.currency),
+    majorAmount(orderTotalMinor(shown, document.quantity), shown.currency),
     shown.currency,
     buyer.name,
     buyer.email,

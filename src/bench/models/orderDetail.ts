@@ -1,5 +1,6 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
 import { partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
+import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { formatMoney } from '#words/format.ts';
 import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
@@ -59,9 +60,11 @@ export function nameOf(catalogue: Catalogue, id: string, lang: Frame['lang']): s
   return piece === undefined ? id : textsOf(piece, lang).name;
 }
 
-/** What is to be paid: the maker's own figure, never the buyer's. */
+/** What is to be paid: the maker's own price, never the buyer's, and the postage. */
 function totalMinor({ document }: Entry, { candidate }: Recheck): number | null {
-  return candidate === null ? null : candidate.priceMinor * document.quantity;
+  if (candidate === null) return null;
+  const { postageMinor } = document.shown;
+  return orderTotalMinor({ priceMinor: candidate.priceMinor, postageMinor }, document.quantity);
 }
 
 function paymentOf({ shop }: Catalogue, entry: Entry, checked: Recheck): string | null {
@@ -81,7 +84,7 @@ function draftsOf(
   const { shop } = catalogue;
   const { document } = entry;
   const theirs = frameIn(document.lang, frame);
-  const total = totalMinor(entry, checked) ?? document.shown.priceMinor * document.quantity;
+  const total = totalMinor(entry, checked) ?? orderTotalMinor(document.shown, document.quantity);
   const lengthMm = checked.candidate?.finishedLengthMm ?? document.shown.lengthMm;
   return draftsFor(document, {
     name: document.buyer.name,

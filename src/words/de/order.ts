@@ -1,5 +1,6 @@
 /** Was auf dem Weg einer Bestellung gesagt wird: Formular, Stand, E-Mail und Zettel. */
 import type { Measure } from '#core/design/choice.ts';
+import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import type { order as english } from '../en/order.ts';
 import type { FormProblem, SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
@@ -98,7 +99,7 @@ export const order: typeof english = {
     { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
     { label: 'Preis', value: f.money(shown.priceMinor) },
     { label: 'Wie viele', value: f.number(quantity) },
-    ...(quantity > 1 ? [{ label: 'Zusammen', value: f.money(shown.priceMinor * quantity) }] : []),
+    ...(quantity > 1 ? [{ label: 'Zusammen', value: f.money(orderTotalMinor(shown, quantity)) }] : []),
     ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
     ...(buyer.email === '' ? [] : [{ label: 'E-Mail', value: buyer.email }]),
     ...(buyer.note === '' ? [] : [{ label: 'Nachricht', value: buyer.note }]),

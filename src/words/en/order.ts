@@ -1,5 +1,6 @@
 /** What is said on an order's road: the form, where the order stands, the e-mail and the slip. */
 import type { Measure } from '#core/design/choice.ts';
+import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import type { Format } from '../format.ts';
 import type { FormProblem, OrderFacts, OrderRow, SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
@@ -100,7 +101,7 @@ export const order = {
     { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
     { label: 'Price', value: f.money(shown.priceMinor) },
     { label: 'How many', value: f.number(quantity) },
-    ...(quantity > 1 ? [{ label: 'Together', value: f.money(shown.priceMinor * quantity) }] : []),
+    ...(quantity > 1 ? [{ label: 'Together', value: f.money(orderTotalMinor(shown, quantity)) }] : []),
     ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
     ...(buyer.email === '' ? [] : [{ label: 'E-mail', value: buyer.email }]),
     ...(buyer.note === '' ? [] : [{ label: 'Note', value: buyer.note }]),

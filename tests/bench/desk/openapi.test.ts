@@ -31,7 +31,7 @@ const PROBLEMS: readonly DeskProblem[] = [
   { code: 'too-large', mostBytes: 65536 },
   { code: 'not-json' },
   { code: 'not-an-order' },
-  { code: 'newer-version', version: 2 },
+  { code: 'newer-version', version: 3 },
   { code: 'unknown-version', version: 'x' },
   { code: 'wrong-field', field: 'sit' },
   { code: 'robot' },

@@ -3,8 +3,8 @@
  * read from the store and written back at once, so that two tabs, a reload or
  * a closed window lose nothing.
  */
-import { isOrder } from '#order/check.ts';
 import type { OrderDocument } from '#order/document.ts';
+import { readDocument } from '#order/migrate.ts';
 import type { SendProblem } from '#words/orderFacts.ts';
 import type { Store } from '../../model/ports.ts';
 import { readText, writeText } from './outboxText.ts';
@@ -41,11 +41,11 @@ export function newEntry(order: OrderDocument, pieceName: string, state: 'waitin
   return { order, pieceName, state, tries: 0, nextTryMs: 0, problem: null, receivedAt: null, differs: false };
 }
 
-/** What is kept, oldest first. Anything that is no entry is passed over, never thrown at. */
+/** What is kept, oldest first, orders of older versions in today's. Anything that is no entry is passed over, never thrown at. */
 export function readOutbox(store: Store): readonly Entry[] {
   try {
     const kept: unknown = JSON.parse(readText(store));
-    return Array.isArray(kept) ? kept.filter(isEntry) : [];
+    return Array.isArray(kept) ? kept.flatMap(toEntry) : [];
   } catch {
     return [];
   }
@@ -64,14 +64,15 @@ export function dropEntry(store: Store, number: string): void {
   writeText(store, JSON.stringify(readOutbox(store).filter(({ order }) => order.number !== number)));
 }
 
-function isEntry(value: unknown): value is Entry {
-  if (typeof value !== 'object' || value === null) return false;
+/** The entry in a list of one; none where it is none. */
+function toEntry(value: unknown): Entry[] {
+  if (typeof value !== 'object' || value === null) return [];
   const entry = value as Partial<Record<keyof Entry, unknown>>;
-  return (
-    isOrder(entry.order) &&
+  const read = readDocument(entry.order);
+  const whole =
     typeof entry.pieceName === 'string' &&
     STATES.some((state) => state === entry.state) &&
     Number.isInteger(entry.tries) &&
-    typeof entry.nextTryMs === 'number'
-  );
+    typeof entry.nextTryMs === 'number';
+  return read.ok && whole ? [{ ...(value as Entry), order: read.document }] : [];
 }

@@ -55,6 +55,8 @@ function composeItem(item: OrderItem, form: OrderForm, nowMs: number, number: st
     candidate,
     currency: piece.rules.currency,
     buyer: { name, email, note },
+    delivery: { by: 'unsaid' },
+    postageMinor: 0,
   });
 }
 
