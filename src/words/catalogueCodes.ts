@@ -2,7 +2,7 @@
  * What can be wrong with an authored entry: one row a code, with what its
  * sentences need. Measures are millimetres; a list is written out already.
  */
-import type { ValidationError } from '#core/design/validationError.ts';
+import type { MeasureError, ValidationError } from '#core/design/validationError.ts';
 import type { Sentences } from './sentence.ts';
 
 /** The units that ranges are told in. */
@@ -64,8 +64,7 @@ export type CatalogueError =
       readonly options: string;
     }
   | { readonly code: 'field-not-for'; readonly field: string; readonly kind: string }
-  | { readonly code: 'rounding-too-large'; readonly roundingMm: number; readonly mostMm: number }
-  | { readonly code: 'hole-too-wide'; readonly holeMm: number; readonly acrossMm: number }
+  | MeasureError
   | { readonly code: 'sections-or-strands' }
   | { readonly code: 'strands-apart'; readonly leastMm: number; readonly mostMm: number }
   | { readonly code: 'counts-order'; readonly fewest: number; readonly usual: number; readonly most: number }

@@ -3,31 +3,13 @@ import type { Component } from '#core/design/component.ts';
 import type { FitSection } from '#core/solver/problem.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design, PieceKind, Section, Strand } from '#core/design/design.ts';
+import { BLANK } from '#tests/support/blank.ts';
 
 export function component(id: string, part: Partial<Component> = {}): Component {
-  const alongMm = part.alongMm ?? 6;
-  return {
-    id,
-    kind: 'bead',
-    name: id,
-    shape: 'ball',
-    alongMm,
-    acrossMm: part.acrossMm ?? alongMm,
-    roundingMm: part.roundingMm ?? Math.min(alongMm, part.acrossMm ?? alongMm) / 2,
-    holeMm: 1.2,
-    material: 'glass',
-    massG: null,
-    look: { family: 'glass', colour: '#336699', accent: null },
-    costMinor: 10,
-    stock: null,
-    closedMm: null,
-    handed: false,
-    ways: 1,
-    loop: null,
-    hangMm: 0,
-    cautions: [],
-    ...part,
-  };
+  const alongMm = part.alongMm ?? BLANK.alongMm;
+  const acrossMm = part.acrossMm ?? alongMm;
+  const roundingMm = Math.min(alongMm, acrossMm) / 2;
+  return { ...BLANK, id, name: id, alongMm, acrossMm, roundingMm, holeMm: 1.2, ...part };
 }
 
 export const ball = (id: string, mm: number): Component => component(id, { alongMm: mm });

@@ -1,27 +1,6 @@
 /** Components for the drawing tests and the gallery: made up, with measures such as real ones have. */
 import type { Component, Look, Wire } from '#core/design/component.ts';
-
-const BLANK: Component = {
-  id: 'blank',
-  kind: 'bead',
-  name: 'blank',
-  shape: 'ball',
-  alongMm: 6,
-  acrossMm: 6,
-  roundingMm: 3,
-  holeMm: 1,
-  material: 'glass',
-  massG: null,
-  look: { family: 'glass', colour: '#808080', accent: null },
-  costMinor: 10,
-  stock: null,
-  closedMm: null,
-  handed: false,
-  ways: 1,
-  loop: null,
-  hangMm: 0,
-  cautions: [],
-};
+import { BLANK } from '#tests/support/blank.ts';
 
 export const wire: Wire = {
   id: 'wire-49',

@@ -7,10 +7,14 @@ import { size } from '#core/sizing/size.ts';
 import type { Rules } from '#core/design/rules.ts';
 import { rules as usualRules, strict } from '#tests/core/designs.ts';
 import { random, randomContested, type Random } from '#tests/core/random.ts';
+import { mapComponents } from '#tests/support/blank.ts';
 import { verifySizing } from '#core/verify/sizing.ts';
 import { everyPiece, judgedBy, limitsBy } from './everyPiece.ts';
 
 const PIECES = process.env['CLASPWISE_QUICK'] ? 100 : 1000;
+
+/** Noise of sums of lengths, where the judge adds millimetres and the solver nanometres. */
+const ROUNDING_MM = 1e-6;
 
 const NONE: Choice = {
   measure: { of: 'length', mm: 400 },
@@ -43,6 +47,11 @@ function judged(of: Random, design: Design, seed: number): string {
   const [leastMm, mostMm] = limitsBy(design, all);
   if (leastMm - mostMm > 2 * toleranceMm) {
     expect(known, said).toMatchObject({ status: 'refused', problem: { code: 'strands-apart' } });
+    if (known.status !== 'refused' || known.problem.code !== 'strands-apart') return 'apart';
+    const ample = mapComponents(design, (one) => ({ ...one, stock: null }));
+    const [least, most] = limitsBy(ample, everyPiece(ample, 1));
+    // A bead is blamed where more of it would help, and only there.
+    expect(known.problem.short.length > 0, said).toBe(least - most <= 2 * toleranceMm + ROUNDING_MM);
     return 'apart';
   }
   if (known.status === 'refused') throw new Error(`${said}: ${known.problem.code}`);

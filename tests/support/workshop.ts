@@ -2,6 +2,7 @@
 import type { Component } from '#core/design/component.ts';
 import type { Hand } from '#core/design/choice.ts';
 import type { Rules } from '#core/design/rules.ts';
+import { BLANK } from './blank.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import type { Stringing } from '#core/instructions/stringing.ts';
@@ -9,28 +10,9 @@ import type { Design, MotifPart, Section, Strand } from '#core/design/design.ts'
 
 export function component(id: string, more: Partial<Component> = {}): Component {
   const alongMm = more.alongMm ?? 8;
-  return {
-    id,
-    kind: 'bead',
-    name: id,
-    shape: 'ball',
-    alongMm,
-    acrossMm: alongMm,
-    roundingMm: alongMm / 2,
-    holeMm: 1,
-    material: 'quartz',
-    massG: null,
-    look: { family: 'stone', colour: '#8090a0', accent: null },
-    costMinor: 40,
-    stock: null,
-    closedMm: null,
-    handed: false,
-    ways: 1,
-    loop: null,
-    hangMm: 0,
-    cautions: [],
-    ...more,
-  };
+  const stone = { family: 'stone', colour: '#8090a0', accent: null } as const;
+  const ball = { alongMm, acrossMm: alongMm, roundingMm: alongMm / 2 };
+  return { ...BLANK, id, name: id, ...ball, material: 'quartz', look: stone, costMinor: 40, ...more };
 }
 
 const metal = { family: 'metal', colour: '#c0c0c0', accent: null } as const;

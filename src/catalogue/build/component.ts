@@ -1,6 +1,8 @@
 /** From what the maker wrote to the core's component, with defaults kind to her. */
+import { CLASP_SHAPES, LOOPS } from '#core/design/component.ts';
 import type { Component, ComponentKind, Shape } from '#core/design/component.ts';
 import { isMaterial, DENSITY_G_PER_CM3 } from '#core/design/mass/density.ts';
+import { measureErrors } from '#core/design/validate/measures.ts';
 import type { CatalogueError } from '#words/catalogueCodes.ts';
 import { materials } from '../model/materials.ts';
 import type { Entry } from '../read/entry.ts';
@@ -68,8 +70,8 @@ const measured: Readonly<Partial<Record<ComponentKind, readonly Field[]>>> = {
 /** What has to be chosen for a kind, for nothing is usual. */
 const chosen: Readonly<Partial<Record<ComponentKind, { readonly field: Field; readonly options: string }>>> =
   {
-    clasp: { field: 'shape', options: 'lobster, spring-ring, toggle, hook, box, magnetic' },
-    pendant: { field: 'loop', options: 'in-plane, through' },
+    clasp: { field: 'shape', options: CLASP_SHAPES.join(', ') },
+    pendant: { field: 'loop', options: LOOPS.join(', ') },
   };
 
 type Report = (path: FieldPath, error: CatalogueError) => void;
@@ -131,11 +133,11 @@ export function buildComponent(entry: Entry<AuthoredComponent>): {
     report([], { code: 'size-or-both', shape });
     return { component: null, problems };
   }
-  const most = Math.min(size.alongMm, size.acrossMm) / 2;
-  const roundingMm = value.rounding ?? most * 2 * rounded[shape];
-  if (roundingMm > most) report(['rounding'], { code: 'rounding-too-large', roundingMm, mostMm: most });
+  const roundingMm = value.rounding ?? Math.min(size.alongMm, size.acrossMm) * rounded[shape];
   const holeMm = value.hole ?? (kind === 'cover' ? (value.takes ?? 0) : kind === 'ring' ? size.alongMm : 0);
-  if (holeMm >= size.acrossMm) report(['hole'], { code: 'hole-too-wide', holeMm, acrossMm: size.acrossMm });
+  for (const error of measureErrors({ ...size, roundingMm, holeMm })) {
+    report([error.code === 'hole-too-wide' ? 'hole' : 'rounding'], error);
+  }
   if (problems.length > 0) return { component: null, problems };
   const { material } = value;
   const component: Component = {

@@ -10,7 +10,8 @@ import type { ShownUnit } from '#core/units/unit.ts';
 import type { Lang } from '#words/lang.ts';
 
 /** `available`: lies on the shelf in its listed size. `to-order`: made when asked for. `past`: not made any more. */
-export type Status = 'available' | 'to-order' | 'past';
+export const STATUSES = ['available', 'to-order', 'past'] as const;
+export type Status = (typeof STATUSES)[number];
 
 /** A piece's words in one language. `story` may hold several paragraphs, a blank line between. */
 export type PieceTexts = { readonly name: string; readonly summary: string; readonly story: string };

@@ -1,27 +1,7 @@
 /** A component as the maker writes it. Many live in one file, each under its short name. */
-import { z } from 'zod';
+import type { z } from 'zod';
+import { COMPONENT_CAUTIONS, COMPONENT_KINDS, JOINTS, LOOPS, SHAPES } from '#core/design/component.ts';
 import { colour, fields, listOf, money, oneOf, quantity, text, whole, yesNo } from '../fields/field.ts';
-
-const kinds = ['bead', 'spacer', 'cap', 'crimp', 'cover', 'ring', 'clasp', 'pendant'] as const;
-
-const shapes = [
-  'ball',
-  'rondelle',
-  'bicone',
-  'tube',
-  'cube',
-  'chip',
-  'coin',
-  'drop',
-  'cap',
-  'ring',
-  'lobster',
-  'spring-ring',
-  'toggle',
-  'hook',
-  'box',
-  'magnetic',
-] as const;
 
 // A bead as long as a hand has the wrong unit.
 const longestMm = 150;
@@ -34,8 +14,8 @@ export const componentSchema = fields({
   'part-number': text(24).optional(),
   /** Where it lies: the tray or drawer that pick lists go by. */
   tray: text(16).optional(),
-  kind: oneOf(kinds).default('bead'),
-  shape: oneOf(shapes).optional(),
+  kind: oneOf(COMPONENT_KINDS).default('bead'),
+  shape: oneOf(SHAPES).optional(),
   /** Length and width in one, where they are the same. */
   size: length.optional(),
   /** Length on the wire; of a clasp or ring, from bearing point to bearing point. */
@@ -61,12 +41,12 @@ export const componentSchema = fields({
   /** Clasps: how many strands. */
   ways: whole(1, 12).optional(),
   /** Pendants: the way their loop lies. */
-  loop: oneOf(['in-plane', 'through']).optional(),
+  loop: oneOf(LOOPS).optional(),
   /** Rings: whether they can be opened to take a loop. */
-  joint: oneOf(['closed', 'open', 'split']).optional(),
+  joint: oneOf(JOINTS).optional(),
   /** Pendants: how far they hang, rings not counted. */
   hang: length.optional(),
-  cautions: listOf(oneOf(['magnet', 'nickel', 'lead', 'sharp'])).optional(),
+  cautions: listOf(oneOf(COMPONENT_CAUTIONS)).optional(),
 });
 
 export type AuthoredComponent = z.output<typeof componentSchema>;

@@ -1,5 +1,7 @@
 /** A finished piece as the maker writes it, one in a file named after it. */
 import type { z } from 'zod';
+import { STATUSES } from '../model/catalogue.ts';
+import { LIES, PIECE_KINDS, ROLES } from '#core/design/design.ts';
 import {
   beadLine,
   date,
@@ -18,9 +20,11 @@ import {
 const longestStory = 4000;
 const mostRepeats = 999;
 
+const [, ...LIES_OF_SEVERAL] = LIES;
+
 const section = fields({
   name: text(40),
-  role: oneOf(['focal', 'body', 'filler']).default('body'),
+  role: oneOf(ROLES).default('body'),
   /** One repeat: components in order, from the centre outwards. */
   beads: listOf(beadLine),
   usual: whole(0, mostRepeats).default(1),
@@ -40,8 +44,8 @@ const german = fields({ name: text(60).optional(), summary: text(200), story: te
 
 export const pieceSchema = fields({
   name: text(60),
-  kind: oneOf(['necklace', 'bracelet', 'anklet', 'collar']),
-  status: oneOf(['available', 'to-order', 'past']),
+  kind: oneOf(PIECE_KINDS),
+  status: oneOf(STATUSES),
   made: date,
   price: money,
   summary: text(200),
@@ -66,7 +70,7 @@ export const pieceSchema = fields({
   mirrored: yesNo.optional(),
   sections: listOf(section).optional(),
   strands: listOf(strand).optional(),
-  lie: oneOf(['side-by-side', 'nested']).optional(),
+  lie: oneOf(LIES_OF_SEVERAL).optional(),
   /** Nested strands: clear gap between them. */
   gap: quantity('length', 0, 200).optional(),
 });

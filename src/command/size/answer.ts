@@ -13,7 +13,7 @@ import type { Subject } from './subject.ts';
 
 export const ANSWER_FORMAT = 'claspwise/size-answer';
 /** 2: a section that ends the sizes is named with its strand. */
-export const ANSWER_VERSION = 2;
+export const ANSWER_VERSION = 3;
 
 /** Micrometres and micrograms: below what anyone measures, above rounding noise. */
 export const rounded = (value: number): number => Math.round(value * 1000) / 1000;

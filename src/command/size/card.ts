@@ -61,7 +61,7 @@ function checkLines(
     ...(guard === null ? [] : [bench.guard(guard, f, name)]),
     ...(pendant === null ? [] : [bench.centred(pendant, f)]),
     ...(pendant === null || pendant.facing === null ? [] : [bench.facing(pendant.facing, f)]),
-    ...(balance.told ? [bench.balance(balance, f)] : []),
+    ...(balance.notable ? [bench.balance(balance, f)] : []),
   ];
 }
 

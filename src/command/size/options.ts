@@ -2,7 +2,7 @@
 import { parseArgs } from 'node:util';
 import { near } from '#catalogue/read/near.ts';
 import type { Aim } from '#core/body/place.ts';
-import type { Sex } from '#core/body/neckBase.ts';
+import { SEXES, type Sex } from '#core/body/neckBase.ts';
 import {
   HANDS,
   MEASURES,
@@ -124,7 +124,7 @@ function read(values: Values, positionals: readonly string[], lang: Lang): Optio
     piece: onePiece(positionals),
     wanted: wanted(values, fallback),
     wearer: {
-      sex: oneOf(values, 'sex', ['female', 'male', 'unstated']) ?? 'unstated',
+      sex: oneOf(values, 'sex', SEXES) ?? 'unstated',
       neck: length(values, 'neck', fallback),
       height: length(values, 'height', fallback),
       ageYears: number(values, 'age'),

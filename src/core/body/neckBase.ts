@@ -1,7 +1,8 @@
 /** The foot of the neck, where a necklace lies, from the neck girth that a buyer can measure. */
 import { NECK_BASE_FROM_NECK } from './data.ts';
 
-export type Sex = 'female' | 'male' | 'unstated';
+export const SEXES = ['female', 'male', 'unstated'] as const;
+export type Sex = (typeof SEXES)[number];
 
 /** A figure with its spread: the standard deviation of people about it. */
 export type Estimate = { readonly mm: number; readonly sdMm: number };

@@ -4,37 +4,57 @@
  */
 
 /** What a component is for. A wire is not a component: it carries them. */
-export type ComponentKind = 'bead' | 'spacer' | 'cap' | 'crimp' | 'cover' | 'ring' | 'clasp' | 'pendant';
+export const COMPONENT_KINDS = [
+  'bead',
+  'spacer',
+  'cap',
+  'crimp',
+  'cover',
+  'ring',
+  'clasp',
+  'pendant',
+] as const;
+export type ComponentKind = (typeof COMPONENT_KINDS)[number];
+
+/** Shapes that only a clasp has. */
+export const CLASP_SHAPES = ['lobster', 'spring-ring', 'toggle', 'hook', 'box', 'magnetic'] as const;
 
 /** The outline seen from the side; drawing and volume both go by it. */
-export type Shape =
-  | 'ball'
-  | 'rondelle'
-  | 'bicone'
-  | 'tube'
-  | 'cube'
-  | 'chip'
-  | 'coin'
-  | 'drop'
-  | 'cap'
-  | 'ring'
-  | 'lobster'
-  | 'spring-ring'
-  | 'toggle'
-  | 'hook'
-  | 'box'
-  | 'magnetic';
+export const SHAPES = [
+  'ball',
+  'rondelle',
+  'bicone',
+  'tube',
+  'cube',
+  'chip',
+  'coin',
+  'drop',
+  'cap',
+  'ring',
+  ...CLASP_SHAPES,
+] as const;
+export type Shape = (typeof SHAPES)[number];
+
+/** Materials that take the light alike. */
+export const FAMILIES = ['glass', 'stone', 'pearl', 'metal', 'wood', 'shell'] as const;
 
 /** How a component takes the light. Colours are `#rrggbb`. */
 export type Look = {
-  readonly family: 'glass' | 'stone' | 'pearl' | 'metal' | 'wood' | 'shell';
+  readonly family: (typeof FAMILIES)[number];
   readonly colour: string;
   /** Second colour of a figured stone, a lined glass, a grain. */
   readonly accent: string | null;
 };
 
 /** How a ring closes: `closed` for good (soldered); `open`, cut through, so that it opens front to back (a jump ring); `split`, two turns that a loop is worked round. */
-export type Joint = 'closed' | 'open' | 'split';
+export const JOINTS = ['closed', 'open', 'split'] as const;
+export type Joint = (typeof JOINTS)[number];
+
+/** Which way a pendant's loop faces: `in-plane` lies in its own plane, `through` is a bail or a side-to-side hole. */
+export const LOOPS = ['in-plane', 'through'] as const;
+
+/** Cautions that can follow from what a component is. */
+export const COMPONENT_CAUTIONS = ['magnet', 'nickel', 'lead', 'sharp'] as const;
 
 export type Component = {
   readonly id: string;
@@ -49,7 +69,7 @@ export type Component = {
   readonly roundingMm: number;
   /** Diameter of its hole; of a crimp, its inside diameter; 0 where no wire passes (a clasp, a hung pendant). */
   readonly holeMm: number;
-  /** Key of `core/components/density.ts`. */
+  /** Key of `mass/density.ts`. */
   readonly material: string;
   /** As weighed by the maker, which wins over volume × density; null where not weighed. */
   readonly massG: number | null;
@@ -64,14 +84,13 @@ export type Component = {
   readonly handed: boolean;
   /** Clasps: how many strands it takes side by side. 1 for all else. */
   readonly ways: number;
-  /** Pendants: which way the loop faces. `in-plane` lies in the pendant's own plane, `through` is a bail or a side-to-side hole. Else null. */
-  readonly loop: 'in-plane' | 'through' | null;
+  /** Pendants; else null. */
+  readonly loop: (typeof LOOPS)[number] | null;
   /** Rings: what they can take once made. Left out where it isn't stated, as in designs of before it was asked. */
   readonly joint?: Joint;
   /** Pendants: how far it hangs below the wire, rings not counted. 0 for all else. */
   readonly hangMm: number;
-  /** Cautions that follow from it, e.g. `magnet`, `nickel`, `lead`. */
-  readonly cautions: readonly ('magnet' | 'nickel' | 'lead' | 'sharp')[];
+  readonly cautions: readonly (typeof COMPONENT_CAUTIONS)[number][];
 };
 
 export type Wire = {

@@ -4,7 +4,14 @@
  */
 import type { Component, Wire } from './component.ts';
 
-export type PieceKind = 'necklace' | 'bracelet' | 'anklet' | 'collar';
+export const PIECE_KINDS = ['necklace', 'bracelet', 'anklet', 'collar'] as const;
+export type PieceKind = (typeof PIECE_KINDS)[number];
+
+/** A focal section stands once, in the middle of a mirrored strand, and never changes. Fillers lie near the clasp and may be 0. */
+export const ROLES = ['focal', 'body', 'filler'] as const;
+
+/** How strands lie to each other. Side by side they share one inside girth; nested they hang one below the other. */
+export const LIES = ['single', 'side-by-side', 'nested'] as const;
 
 /** One entry of a motif: `count` of one component in a row. */
 export type MotifPart = { readonly component: string; readonly count: number };
@@ -21,8 +28,7 @@ export type Section = {
   readonly usual: number;
   readonly fewest: number;
   readonly most: number;
-  /** A focal section stands once, in the middle of a mirrored strand, and never changes. Fillers lie near the clasp and may be 0. */
-  readonly role: 'focal' | 'body' | 'filler';
+  readonly role: (typeof ROLES)[number];
   /** What one repeat more or less costs the design, an integer; the greater, the later it is changed. null: by place, falling from centre to clasp. */
   readonly cost: number | null;
 };
@@ -61,8 +67,7 @@ export type Design = {
   readonly id: string;
   readonly kind: PieceKind;
   readonly strands: readonly Strand[];
-  /** Several strands: side by side share one inside girth; nested hang one below the other. */
-  readonly lie: 'single' | 'side-by-side' | 'nested';
+  readonly lie: (typeof LIES)[number];
   /** Nested strands: clear gap below the strand inside, mm. */
   readonly nestGapMm: number;
   readonly ends: Ends;

@@ -7,6 +7,11 @@ export type FieldType = 'flag' | 'text' | 'id' | 'number' | 'whole' | 'list' | '
 /** What a figure counts; `minor` is the smallest coin of the currency, `none` a plain number. */
 export type FigureUnit = 'mm' | 'g' | 'N' | 'g/m' | 'minor' | 'none';
 
+/** Two measures of one component that can't both be true. */
+export type MeasureError =
+  | { readonly code: 'rounding-too-large'; readonly roundingMm: number; readonly mostMm: number }
+  | { readonly code: 'hole-too-wide'; readonly holeMm: number; readonly acrossMm: number };
+
 type Fault =
   // The shape of a design: a field is missing, of another type or beyond its range.
   | { readonly code: 'wrong-type'; readonly wanted: FieldType }
@@ -25,18 +30,7 @@ type Fault =
   // Figures of one component that can't be true together.
   | { readonly code: 'no-length'; readonly component: string }
   | { readonly code: 'no-width'; readonly component: string }
-  | {
-      readonly code: 'rounding-too-large';
-      readonly component: string;
-      readonly roundingMm: number;
-      readonly mostMm: number;
-    }
-  | {
-      readonly code: 'hole-too-wide';
-      readonly component: string;
-      readonly holeMm: number;
-      readonly acrossMm: number;
-    }
+  | (MeasureError & { readonly component: string })
   | { readonly code: 'unknown-material'; readonly component: string; readonly material: string }
   // Names.
   | { readonly code: 'unknown-component'; readonly component: string }

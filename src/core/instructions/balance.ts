@@ -21,9 +21,9 @@ export type Balance = {
   /**
    * Worth telling: off the middle of what is strung by more than the eye
    * forgives, or heavy enough to pull round. That clasp and ring differ is so
-   * of nearly every piece, and is in `offMm` without being told.
+   * of nearly every piece, and is in `offMm` without being notable.
    */
-  readonly told: boolean;
+  readonly notable: boolean;
 };
 
 /** A pendant this far off its middle shows (common practice, no source). */
@@ -93,6 +93,6 @@ export function balanceOf(design: Design, sequence: readonly Placed[]): Balance 
     ringSide: { lengthMm: lengthMm - atMm, massG: allG - claspG },
     offMm,
     heavierG,
-    told: Math.abs(atMm - middleMm) > SHOWS_MM || Math.abs(heavierG) > PULLS_SHARE * allG,
+    notable: Math.abs(atMm - middleMm) > SHOWS_MM || Math.abs(heavierG) > PULLS_SHARE * allG,
   };
 }

@@ -4,17 +4,29 @@ import type { Design } from '../design/design.ts';
 import type { Rules } from '../design/rules.ts';
 import { tally } from '../design/tally.ts';
 import type { JointProblem } from '../solver/jointProblem.ts';
-import { jointLimits, type Limit, type ToFirst } from '../solver/limits.ts';
+import { jointLimits, type JointLimits, type Limit, type ToFirst } from '../solver/limits.ts';
 import { toMm, toNm } from '../solver/outcome.ts';
 import { fewestCounts, type FitProblem } from '../solver/problem.ts';
-import type { Job } from './job.ts';
+import { jobOf, type Job } from './job.ts';
 import { refuse } from './refused.ts';
 import type { Limits, Refused, SectionAt, SizingProblem } from './sizing.ts';
 import { askedOf } from './target.ts';
 
-/** Strands that no size brings together, not even within tolerance of it; null where there is one. */
-function apartProblem({ leastMm, mostMm }: Limits, toleranceMm: number): SizingProblem | null {
-  return leastMm - mostMm > 2 * toleranceMm ? { code: 'strands-apart', leastMm, mostMm } : null;
+/** True where no size brings all strands within tolerance of it. */
+const apart = ({ least, most }: JointLimits, toleranceMm: number): boolean =>
+  toMm(least.firstNm) - toMm(most.firstNm) > 2 * toleranceMm;
+
+/** The same piece with as many of every component as it could use. */
+function ample(job: Job, rules: Rules): Job {
+  const components = Object.entries(job.design.components);
+  const uncounted = components.map(([id, component]) => [id, { ...component, stock: null }] as const);
+  return jobOf({ ...job.design, components: Object.fromEntries(uncounted) }, rules, job.pieces);
+}
+
+/** Components whose stock alone keeps the strands apart; none where more of it would not bring them together. */
+function keepingApart(job: Job, rules: Rules, mostStock: readonly string[]): readonly string[] {
+  const found = jointLimits(ample(job, rules).joint, toFirstOf(job));
+  return found !== null && apart(found, job.toleranceMm) ? [] : mostStock;
 }
 
 /** The component that runs short for even the smallest piece. */
@@ -103,6 +115,7 @@ export function limitsOf(
     mostBinds: standingAt(most, 'most'),
     mostStock: runOut(most),
   };
-  const apart = apartProblem(limits, toleranceMm);
-  return apart === null ? { status: 'known', limits } : refuse(apart);
+  if (!apart(found, toleranceMm)) return { status: 'known', limits };
+  const short = keepingApart(job, rules, limits.mostStock);
+  return refuse({ code: 'strands-apart', leastMm, mostMm, short });
 }

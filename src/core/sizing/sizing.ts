@@ -92,8 +92,17 @@ export type SizingProblem =
   | { readonly code: 'choice'; readonly field: 'measure' | 'sit' | 'hand' | 'pick' }
   /** The stock doesn't reach for the smallest piece: `need` of `component`, `have` there. */
   | { readonly code: 'stock'; readonly component: string; readonly have: number; readonly need: number }
-  /** No size suits all strands: one is never below `leastMm`, another never above `mostMm`, in the first strand's measure. */
-  | { readonly code: 'strands-apart'; readonly leastMm: number; readonly mostMm: number }
+  /**
+   * No size suits all strands: one is never below `leastMm`, another never above `mostMm`, in the
+   * first strand's measure. `short`: components of which more would bring them together; empty
+   * where the strands' own sections keep them apart.
+   */
+  | {
+      readonly code: 'strands-apart';
+      readonly leastMm: number;
+      readonly mostMm: number;
+      readonly short: readonly string[];
+    }
   /** The search ran into its cap before it was through, so no answer is claimed. */
   | { readonly code: 'search-limit' }
   | { readonly code: 'design'; readonly problems: readonly ValidationError[] };

@@ -60,8 +60,10 @@ const problems: Sentences<SizingProblem> = {
   'measure-wrong-kind': ({ of }) => `Dieses Stück wird nicht nach ${BODY[of]} bemessen.`,
   quantity: () => 'Bestellen Sie eine ganze Zahl von Stücken, mindestens eines.',
   choice: () => 'Die Auswahl ist unvollständig. Bitte wählen Sie Maß, Sitz und Hand neu.',
-  'strands-apart': ({ leastMm, mostMm }, f) =>
-    `Die Stränge dieses Stücks kommen auf keine gemeinsame Größe: Einer ist nie unter ${f.length(leastMm)}, ein anderer nie über ${f.length(mostMm)}. Bitte schreiben Sie der Werkstatt.`,
+  'strands-apart': ({ leastMm, mostMm, short }, f) =>
+    short.length > 0
+      ? 'Es sind nicht genug Perlen da, um alle Stränge dieses Stücks auf eine Größe zu bringen. Bitte schreiben Sie der Werkstatt.'
+      : `Die Stränge dieses Stücks kommen auf keine gemeinsame Größe: Einer ist nie unter ${f.length(leastMm)}, ein anderer nie über ${f.length(mostMm)}. Bitte schreiben Sie der Werkstatt.`,
   stock: ({ have, need }, f) =>
     `Für dieses Stück sind nicht genug Perlen da: ${f.number(have)} von mindestens ${f.number(need)}. Bitte schreiben Sie der Werkstatt.`,
   'search-limit': () =>

@@ -55,8 +55,10 @@ const problems: Sentences<SizingProblem> = {
   'measure-wrong-kind': ({ of }) => `This piece isn’t sized by ${BODY[of]}.`,
   quantity: (): string => 'Order a whole number of pieces, one or more.',
   choice: () => 'The choice is incomplete. Choose size, sit and hand again.',
-  'strands-apart': ({ leastMm, mostMm }, f) =>
-    `The strands of this piece don’t come to one size: one is never below ${f.length(leastMm)}, another never above ${f.length(mostMm)}. Please write to the shop.`,
+  'strands-apart': ({ leastMm, mostMm, short }, f) =>
+    short.length > 0
+      ? 'There aren’t enough beads left to bring all strands of this piece to one size. Please write to the shop.'
+      : `The strands of this piece don’t come to one size: one is never below ${f.length(leastMm)}, another never above ${f.length(mostMm)}. Please write to the shop.`,
   stock: ({ have, need }, f) =>
     `There aren’t enough beads left for this piece: ${f.number(have)} of the ${f.number(need)} it needs at the least. Please write to the shop.`,
   'search-limit': () =>

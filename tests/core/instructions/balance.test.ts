@@ -22,7 +22,7 @@ const pendant = (of: Design) => hungPendant(of, sequence(of));
 describe('balance', () => {
   it('of a mirrored piece is off by half of what clasp and ring differ, and equal in weight', () => {
     const found = balance(focalBracelet);
-    expect(found).toMatchObject({ about: 'focal', offMm: 4, told: false });
+    expect(found).toMatchObject({ about: 'focal', offMm: 4, notable: false });
     expect(found.claspSide.lengthMm).toBe(12 + 4 + 4 + 69 + 10);
     expect(found.ringSide.lengthMm).toBe(4 + 4 + 4 + 69 + 10);
     expect(found.heavierG).toBeCloseTo(0, 9);
@@ -32,7 +32,7 @@ describe('balance', () => {
     const heavy = withComponent(focalBracelet, 'lobster', { massG: 50, alongMm: 40, roundingMm: 0 });
     expect(balance(heavy).heavierG).toBeCloseTo(0, 9);
     expect(balance(heavy).offMm).toBe(18);
-    expect(balance(heavy).told).toBe(false);
+    expect(balance(heavy).notable).toBe(false);
   });
 
   it('says which side is heavier, and when it pulls round', () => {
@@ -41,7 +41,7 @@ describe('balance', () => {
     expect(found.about).toBe('middle');
     expect(found.heavierG).toBeLessThan(0);
     expect(found.claspSide.massG - found.ringSide.massG).toBeCloseTo(found.heavierG, 9);
-    expect(found.told).toBe(true);
+    expect(found.notable).toBe(true);
     const turned = balance({
       ...unequalNecklace,
       strands: unequalNecklace.strands.map((one) => ({ ...one, sections: one.sections.toReversed() })),
@@ -66,7 +66,7 @@ describe('balance', () => {
     // three balls of 8 mm more on the ring's side, 8 mm less of clasp and ring
     expect(found.about).toBe('focal');
     expect(found.offMm).toBeCloseTo((8 - 24) / 2, 9);
-    expect(found.told).toBe(true);
+    expect(found.notable).toBe(true);
     expect(Math.abs(found.offMm)).toBeGreaterThan(SHOWS_MM);
   });
 
@@ -86,17 +86,17 @@ describe('balance', () => {
   };
 
   it('off its middle by length alone is told from beyond five millimetres on', () => {
-    expect(round(6, 7, {})).toMatchObject({ heavierG: 0, told: false });
-    expect(round(6, 8, {})).toMatchObject({ heavierG: 0, told: true });
-    expect(round(8, 6, {})).toMatchObject({ heavierG: 0, told: true });
+    expect(round(6, 7, {})).toMatchObject({ heavierG: 0, notable: false });
+    expect(round(6, 8, {})).toMatchObject({ heavierG: 0, notable: true });
+    expect(round(8, 6, {})).toMatchObject({ heavierG: 0, notable: true });
   });
 
   it('out of balance by weight alone is told from beyond a twentieth of all that is strung', () => {
-    expect(round(5, 5, { 'ball-8': 1, tube: 1.08 })).toMatchObject({ told: false });
-    expect(round(5, 5, { 'ball-8': 1, tube: 1.12 })).toMatchObject({ told: true });
-    expect(round(5, 5, { 'ball-8': 1.12, tube: 1 })).toMatchObject({ told: true });
+    expect(round(5, 5, { 'ball-8': 1, tube: 1.08 })).toMatchObject({ notable: false });
+    expect(round(5, 5, { 'ball-8': 1, tube: 1.12 })).toMatchObject({ notable: true });
+    expect(round(5, 5, { 'ball-8': 1.12, tube: 1 })).toMatchObject({ notable: true });
     // The heavier the focal, the less the same difference pulls.
-    expect(round(5, 5, { 'ball-8': 1.12, tube: 1, boulder: 10 })).toMatchObject({ told: false });
+    expect(round(5, 5, { 'ball-8': 1.12, tube: 1, boulder: 10 })).toMatchObject({ notable: false });
   });
 
   it('about the pendant where one hangs, on either side of which the wire is', () => {

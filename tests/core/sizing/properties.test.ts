@@ -6,10 +6,10 @@ import { range } from '#core/sizing/range.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
-import type { Component } from '#core/design/component.ts';
 import type { Design, PieceKind } from '#core/design/design.ts';
 import { focalBracelet, necklace, rules, tubeBracelet } from '../designs.ts';
 import { askedMm, random, randomDesign } from '../random.ts';
+import { mapComponents } from '#tests/support/blank.ts';
 
 const KINDS: readonly PieceKind[] = ['necklace', 'bracelet'];
 
@@ -45,11 +45,6 @@ function answer(sizing: Sizing): Candidate | null {
 function answered(cases: number, compared: number): void {
   expect(compared).toBeGreaterThan(0.8 * cases);
 }
-
-const mapComponents = (design: Design, of: (component: Component) => Component): Design => ({
-  ...design,
-  components: Object.fromEntries(Object.values(design.components).map((one) => [one.id, of(one)])),
-});
 
 describe('symmetries: the same answer', () => {
   test('with other names, and components in another order', () => {
@@ -175,7 +170,7 @@ test('range and fit agree everywhere', () => {
     }),
     { numRuns: RUNS },
   );
-  expect(said.refused).toBeLessThan(0.1 * RUNS);
+  expect(said.refused).toBeLessThan(0.2 * RUNS);
   expect(said.inside).toBeGreaterThan(0.3 * RUNS);
   expect(said.outside).toBeGreaterThan(0.3 * RUNS);
 });

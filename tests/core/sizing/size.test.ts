@@ -8,7 +8,7 @@ import { size } from '#core/sizing/size.ts';
 import type { Sizing } from '#core/sizing/sizing.ts';
 import type { Rules } from '#core/design/rules.ts';
 import { describe as describePiece } from '#core/sizing/usual.ts';
-import type { Design, Strand } from '#core/design/design.ts';
+import type { Design } from '#core/design/design.ts';
 import { withEnds } from '#core/design/swap.ts';
 import {
   ball,
@@ -22,7 +22,6 @@ import {
   strict,
   tubeBracelet,
 } from '../designs.ts';
-import { twoStrands } from '#tests/support/workshop.ts';
 
 type Of = Choice['measure']['of'];
 
@@ -90,21 +89,6 @@ describe('refused', () => {
       problem: { code: 'stock', component: 'six', have: 5, need: 6 },
     });
     expect(range(scarce, rules)).toMatchObject({ problem: { code: 'stock', component: 'six' } });
-  });
-
-  test('strands that no size suits', () => {
-    const [upper, lower] = twoStrands.strands;
-    const between = (fewest: number, most: number, of = upper!): Strand => ({
-      ...of,
-      sections: of.sections.map((section) => ({ ...section, usual: fewest, fewest, most })),
-    });
-    const apart: Design = { ...twoStrands, strands: [between(10, 12), between(8, 9, lower)] };
-    const together: Design = { ...twoStrands, strands: [between(10, 12), between(22, 26, lower)] };
-    expect(range(together, rules)).toMatchObject({ status: 'known' });
-    const known = range(apart, rules);
-    if (known.status !== 'refused' || known.problem.code !== 'strands-apart') throw new Error(known.status);
-    expect(known.problem.leastMm - known.problem.mostMm).toBeGreaterThan(2 * rules.toleranceMm.bracelet);
-    expect(sized(apart, ask('wrist', 165))).toEqual({ status: 'refused', problem: known.problem });
   });
 });
 

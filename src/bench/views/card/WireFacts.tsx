@@ -69,7 +69,7 @@ function hangLines({ card: { pendant, balance }, nameOf, words, said, format }: 
     if (facing?.faces === 'sideways')
       lines.push({ label: '', value: said.facing(facing, format), bad: true });
   }
-  if (balance.told) lines.push({ label: words.balance, value: said.balance(balance, format) });
+  if (balance.notable) lines.push({ label: words.balance, value: said.balance(balance, format) });
   return lines;
 }
 

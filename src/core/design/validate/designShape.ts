@@ -1,20 +1,16 @@
 /** The shape of a design, field by field, with the range of every figure. */
 import * as caps from '../caps.ts';
+import { COMPONENT_CAUTIONS, COMPONENT_KINDS, FAMILIES, JOINTS, LOOPS, SHAPES } from '../component.ts';
+import { LIES, PIECE_KINDS, ROLES } from '../design.ts';
 import { fields, flag, id, list, number, oneOf, optional, orNull, table, text, whole } from './shape.ts';
 import type { Checker } from './shape.ts';
-
-const KINDS = ['bead', 'spacer', 'cap', 'crimp', 'cover', 'ring', 'clasp', 'pendant'];
-const SHAPES = [
-  ...['ball', 'rondelle', 'bicone', 'tube', 'cube', 'chip', 'coin', 'drop', 'cap', 'ring'],
-  ...['lobster', 'spring-ring', 'toggle', 'hook', 'box', 'magnetic'],
-];
 
 const measure = number(0, caps.MOST_MEASURE_MM, 'mm');
 const money = whole(0, caps.MOST_MINOR, 'minor');
 
 const component = fields({
   id,
-  kind: oneOf(KINDS),
+  kind: oneOf(COMPONENT_KINDS),
   name: text,
   shape: oneOf(SHAPES),
   alongMm: measure,
@@ -24,7 +20,7 @@ const component = fields({
   material: text,
   massG: orNull(number(0, caps.MOST_MASS_G, 'g')),
   look: fields({
-    family: oneOf(['glass', 'stone', 'pearl', 'metal', 'wood', 'shell']),
+    family: oneOf(FAMILIES),
     colour: text,
     accent: orNull(text),
   }),
@@ -33,10 +29,10 @@ const component = fields({
   closedMm: orNull(measure),
   handed: flag,
   ways: whole(1, caps.MOST_STRANDS),
-  loop: orNull(oneOf(['in-plane', 'through'])),
-  joint: optional(oneOf(['closed', 'open', 'split'])),
+  loop: orNull(oneOf(LOOPS)),
+  joint: optional(oneOf(JOINTS)),
   hangMm: measure,
-  cautions: list(oneOf(['magnet', 'nickel', 'lead', 'sharp']), 4),
+  cautions: list(oneOf(COMPONENT_CAUTIONS), COMPONENT_CAUTIONS.length),
 });
 
 /** The thinnest coated wire sold is about 0.25 mm; half of that is still a slip of the pen. */
@@ -61,19 +57,19 @@ const section = fields({
   usual: repeats,
   fewest: repeats,
   most: repeats,
-  role: oneOf(['focal', 'body', 'filler']),
+  role: oneOf(ROLES),
   cost: orNull(whole(0, 1_000_000)),
 });
 
 /** Checks that a value is a design at all; what it names is checked elsewhere. */
 export const designShape: Checker = fields({
   id: text,
-  kind: oneOf(['necklace', 'bracelet', 'anklet', 'collar']),
+  kind: oneOf(PIECE_KINDS),
   strands: list(
     fields({ id: text, sections: list(section, caps.MOST_SECTIONS), mirrored: flag }),
     caps.MOST_STRANDS,
   ),
-  lie: oneOf(['single', 'side-by-side', 'nested']),
+  lie: oneOf(LIES),
   nestGapMm: measure,
   ends: fields({
     clasp: id,

@@ -9,13 +9,13 @@ import { report } from './shape.ts';
 
 function validateStrung(design: Design, problems: ValidationError[]): void {
   const needMm = design.wire.diameterMm;
-  const told = new Set<string>();
+  const reported = new Set<string>();
   design.strands.forEach((strand, s) => {
     strand.sections.forEach((section, k) => {
       for (const { component: id } of section.motif) {
         const holeMm = design.components[id]?.holeMm ?? 0;
-        if (takes(holeMm, needMm) || told.has(id)) continue;
-        told.add(id);
+        if (takes(holeMm, needMm) || reported.has(id)) continue;
+        reported.add(id);
         const at = `strands.${s}.sections.${k}`;
         report(problems, {
           code: 'hole-too-small',
