@@ -52,6 +52,8 @@ export type LetterFacts = {
   readonly length: string;
   readonly price: string;
   readonly weeks: number;
+  /** Day by which she expects to have it ready; null where none is set. */
+  readonly due: string | null;
   /** Payment address; null for none. */
   readonly payment: string | null;
   readonly maker: string;

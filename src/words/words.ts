@@ -19,6 +19,7 @@ import { slip as slipDe } from './de/slip.ts';
 import { stringing as stringingDe } from './de/stringing.ts';
 import { strip as stripDe } from './de/strip.ts';
 import { terminal as terminalDe } from './de/terminal.ts';
+import { week as weekDe } from './de/week.ts';
 import { bench as benchEn } from './en/bench.ts';
 import { benchCard as benchCardEn } from './en/benchCard.ts';
 import { body as bodyEn } from './en/body.ts';
@@ -36,6 +37,7 @@ import { slip as slipEn } from './en/slip.ts';
 import { stringing as stringingEn } from './en/stringing.ts';
 import { strip as stripEn } from './en/strip.ts';
 import { terminal as terminalEn } from './en/terminal.ts';
+import { week as weekEn } from './en/week.ts';
 import type { Lang } from './lang.ts';
 
 /** Gives the function that picks one language of an area. */
@@ -107,3 +109,7 @@ export const stripWords = inLanguages<StripWords>({ de: stripDe, en: stripEn });
 /** The terminal. */
 export type TerminalWords = typeof terminalEn;
 export const terminalWords = inLanguages<TerminalWords>({ de: terminalDe, en: terminalEn });
+
+/** The maker's week. */
+export type WeekWords = typeof weekEn;
+export const weekWords = inLanguages<WeekWords>({ de: weekDe, en: weekEn });

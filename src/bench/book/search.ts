@@ -76,6 +76,18 @@ export function allEntries(book: Book): Entry[] {
   );
 }
 
+/** Every order in one of some states, oldest first. Throws BookError. */
+export function entriesIn(book: Book, states: readonly OrderState[]): Entry[] {
+  return named(() =>
+    book.db
+      .prepare(
+        'SELECT * FROM orders WHERE state IN (SELECT value FROM json_each(?)) ORDER BY received_at, number',
+      )
+      .all(JSON.stringify(states))
+      .map((row) => toEntry(row as Row)),
+  );
+}
+
 function statesOf(wanted: Filter['state']): readonly OrderState[] {
   if (wanted === 'all') return ORDER_STATES;
   if (wanted === 'open' || wanted === 'late') return OPEN_STATES;

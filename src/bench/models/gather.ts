@@ -1,15 +1,10 @@
 /** What the orders still to be strung take together, beside what the maker has: what to buy. */
 import { partNamesIn, wireKey, type Catalogue } from '#catalogue/model/catalogue.ts';
-import { tally } from '#core/design/tally.ts';
-import type { Candidate } from '#core/sizing/sizing.ts';
 import { stringing } from '#core/instructions/stringing.ts';
-import type { Entry } from '../book/entry.ts';
+import { findEntry, type Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
-import { allEntries } from '../book/search.ts';
-import type { Snapshot } from '../book/snapshot.ts';
-import { pieceNow } from '../check/pieceNow.ts';
-import { recheck } from '../check/recheck.ts';
 import type { Frame } from './frame.ts';
+import { openWorks, partsOf, worksOf, type Work } from './work.ts';
 
 export type Needed = {
   readonly id: string;
@@ -44,11 +39,7 @@ export type Gathering = {
   readonly leftOut: readonly string[];
 };
 
-type Work = { readonly entry: Entry; readonly copy: Snapshot; readonly candidate: Candidate };
 type Sum = { amount: number; readonly orders: string[] };
-
-/** Orders still to be strung. */
-const TO_STRING: readonly Entry['state'][] = ['new', 'asked', 'agreed'];
 
 /**
  * Adds up what open orders take, by the pieces as they stand now.
@@ -56,33 +47,27 @@ const TO_STRING: readonly Entry['state'][] = ['new', 'asked', 'agreed'];
  * Throws BookError.
  */
 export function gather(book: Book, catalogue: Catalogue, frame: Frame, only: string | null): Gathering {
-  const entries = allEntries(book).filter(({ document, state }) =>
-    only === null ? TO_STRING.includes(state) : document.number === only,
-  );
-  const works = entries.map((entry) => workOf(entry, catalogue));
-  const known = works.filter((work) => work !== null);
+  const { works, leftOut } = only === null ? openWorks(book, catalogue) : worksOf(one(book, only), catalogue);
   const parts = new Map<string, Sum>();
   const wires = new Map<string, Sum>();
-  for (const work of known) add(work, parts, wires);
+  for (const work of works) add(work, parts, wires);
   return {
     parts: neededParts(parts, catalogue, frame),
     wires: neededWires(wires, catalogue, frame),
-    orders: known.map(({ entry }) => entry.document.number),
-    leftOut: entries.filter((_, at) => works[at] === null).map(({ document }) => document.number),
+    orders: works.map(({ entry }) => entry.document.number),
+    leftOut,
   };
 }
 
-function workOf(entry: Entry, catalogue: Catalogue): Work | null {
-  const copy = pieceNow(catalogue, entry.document.piece.id);
-  const { candidate } = recheck(entry.document, copy, entry.receivedAt);
-  return copy === null || candidate === null ? null : { entry, copy, candidate };
+function one(book: Book, number: string): Entry[] {
+  const entry = findEntry(book, number);
+  return entry === null ? [] : [entry];
 }
 
-function add({ entry, copy, candidate }: Work, parts: Map<string, Sum>, wires: Map<string, Sum>): void {
+function add(work: Work, parts: Map<string, Sum>, wires: Map<string, Sum>): void {
+  const { entry, copy, candidate } = work;
   const { number, quantity, hand } = entry.document;
-  for (const [id, count] of tally(copy.design, candidate.counts)) {
-    grow(parts, id, count * quantity, number);
-  }
+  for (const [id, count] of partsOf(work)) grow(parts, id, count, number);
   const { wire, strands } = stringing(copy.design, copy.rules, candidate, hand);
   for (const { cut } of strands) grow(wires, wire.id, cut.totalMm * quantity, number);
 }

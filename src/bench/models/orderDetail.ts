@@ -1,7 +1,7 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
 import { partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
-import { formatMoney } from '#words/format.ts';
+import { formatDate, formatMoney } from '#words/format.ts';
 import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
@@ -94,6 +94,7 @@ function draftsOf(
     length: theirs.format.length(lengthMm),
     price: formatMoney(total, shop.rules.currency, document.lang),
     weeks: shop.orders.weeks,
+    due: entry.dueOn === null ? null : formatDate(entry.dueOn, document.lang),
     payment,
     maker: shop.maker,
     shop: shop.name,

@@ -109,6 +109,7 @@ export const bench: typeof en = {
   nav: {
     label: 'Werkbank',
     book: 'Auftragsbuch',
+    week: 'Woche',
     gather: 'Bereitlegen',
     pieces: 'Stücke',
     takeIn: 'Annehmen',

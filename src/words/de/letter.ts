@@ -15,6 +15,12 @@ const what = ({ piece, size, length, price }: LetterFacts): string =>
 const pay = ({ payment }: LetterFacts): string[] =>
   payment === null ? [] : ['', 'Bezahlen können Sie hier:', payment];
 
+/** Der Tag ist die eigene Schätzung der Werkstatt, und so steht er da. */
+const when = ({ due, weeks }: LetterFacts): string =>
+  due === null
+    ? `In etwa ${weeks === 1 ? 'einer Woche' : `${weeks} Wochen`} ist sie bei Ihnen.`
+    : `Bis zum ${due} sollte sie fertig zum Verschicken sein. Das ist meine eigene Schätzung; ändert sich etwas, schreibe ich Ihnen.`;
+
 const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
   question: (facts) => [
     'vielen Dank für Ihre Bestellung:',
@@ -33,7 +39,7 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
     'vielen Dank. Ich fädele sie auf wie vereinbart:',
     what(facts),
     '',
-    `In etwa ${facts.weeks === 1 ? 'einer Woche' : `${facts.weeks} Wochen`} ist sie bei Ihnen.`,
+    when(facts),
     ...pay(facts),
   ],
   ready: (facts) => ['Ihr Stück ist aufgefädelt und geprüft:', what(facts), ...pay(facts)],

@@ -105,6 +105,7 @@ export const bench = {
   nav: {
     label: 'Bench',
     book: 'Order book',
+    week: 'Week',
     gather: 'To gather',
     pieces: 'Pieces',
     takeIn: 'Take in',

@@ -14,6 +14,12 @@ const what = ({ piece, size, length, price }: LetterFacts): string =>
 const pay = ({ payment }: LetterFacts): string[] =>
   payment === null ? [] : ['', 'You can pay here:', payment];
 
+/** The day is the shop's own estimate, and says so. */
+const when = ({ due, weeks }: LetterFacts): string =>
+  due === null
+    ? `It will be with you in about ${weeks === 1 ? 'a week' : `${weeks} weeks`}.`
+    : `I expect to have it ready to send by ${due}. That is my own estimate; I will write if anything changes.`;
+
 const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
   question: (facts) => [
     'Thank you for your order:',
@@ -28,13 +34,7 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
         ]
       : ['Before I string it I would like to ask:', '']),
   ],
-  agreed: (facts) => [
-    'Thank you. I will string it as agreed:',
-    what(facts),
-    '',
-    `It will be with you in about ${facts.weeks === 1 ? 'a week' : `${facts.weeks} weeks`}.`,
-    ...pay(facts),
-  ],
+  agreed: (facts) => ['Thank you. I will string it as agreed:', what(facts), '', when(facts), ...pay(facts)],
   ready: (facts) => ['Your piece is strung and checked:', what(facts), ...pay(facts)],
   sent: (facts) => [
     `${facts.piece} is in the post.`,

@@ -1,0 +1,54 @@
+/** Orders still to be strung, each with what it takes by its piece as it stands now. */
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import { tally } from '#core/design/tally.ts';
+import { minutesOf } from '#core/sizing/price/minutes.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import type { Entry } from '../book/entry.ts';
+import type { Book } from '../book/open.ts';
+import { entriesIn } from '../book/search.ts';
+import type { Snapshot } from '../book/snapshot.ts';
+import { pieceNow } from '../check/pieceNow.ts';
+import { recheck } from '../check/recheck.ts';
+
+export type Work = {
+  readonly entry: Entry;
+  readonly copy: Snapshot;
+  readonly candidate: Candidate;
+};
+
+/** Orders still to be strung. */
+const TO_STRING: readonly Entry['state'][] = ['new', 'asked', 'agreed'];
+
+/** What can be strung, and the numbers of orders from which nothing can as they are. */
+export type Works = { readonly works: readonly Work[]; readonly leftOut: readonly string[] };
+
+/** Work of all orders still to be strung, oldest first. Throws BookError. */
+export function openWorks(book: Book, catalogue: Catalogue): Works {
+  return worksOf(entriesIn(book, TO_STRING), catalogue);
+}
+
+/** Work of some orders, in turn. */
+export function worksOf(entries: readonly Entry[], catalogue: Catalogue): Works {
+  const all = entries.map((entry) => workOf(entry, catalogue));
+  return {
+    works: all.filter((work) => work !== null),
+    leftOut: entries.filter((_, at) => all[at] === null).map(({ document }) => document.number),
+  };
+}
+
+function workOf(entry: Entry, catalogue: Catalogue): Work | null {
+  const copy = pieceNow(catalogue, entry.document.piece.id);
+  const { candidate } = recheck(entry.document, copy, entry.receivedAt);
+  return copy === null || candidate === null ? null : { entry, copy, candidate };
+}
+
+/** Components that all pieces of an order take together, by id. */
+export function partsOf({ entry, copy, candidate }: Work): ReadonlyMap<string, number> {
+  const { quantity } = entry.document;
+  return new Map([...tally(copy.design, candidate.counts)].map(([id, count]) => [id, count * quantity]));
+}
+
+/** Minutes that all pieces of an order take together, by the shop's rule. */
+export function minutesOfWork({ entry, copy, candidate }: Work): number {
+  return entry.document.quantity * minutesOf(copy.design, candidate.counts, copy.rules);
+}
