@@ -5,8 +5,6 @@ import { cutLength } from '#core/design/ends/cut.ts';
 import { endPartMm } from '#core/design/ends/endPart.ts';
 import { checkGuard } from '#core/design/ends/guard.ts';
 import { takes } from '#core/geometry/packing.ts';
-import { flexibility, strengthOf, wireBreak } from '#core/instructions/strength.ts';
-import { checkTail, checkTails } from '#core/instructions/tail.ts';
 import { component, COMPONENTS, design, RULES } from '#tests/support/workshop.ts';
 
 const crimp = (id: string, holeMm: number, closedMm: number | null = null) =>
@@ -121,136 +119,10 @@ describe('the cut', () => {
   });
 });
 
-describe('the tail', () => {
-  const beads = (...holes: number[]) => holes.map((holeMm, index) => component(`b${index + 1}`, { holeMm }));
-
-  it('goes in where every bead over its length takes two wires', () => {
-    const found = checkTail(beads(1, 1, 1, 1, 0.5), 0.48, 25.4);
-    expect(found.beads.map(({ position, passes }) => [position, passes])).toEqual([
-      [1, true],
-      [2, true],
-      [3, true],
-      [4, true],
-    ]);
-    expect(found).toMatchObject({
-      tailMm: 25.4,
-      needMm: 0.96,
-      passed: 4,
-      // Cut flush where it leaves the fourth.
-      reachMm: 32,
-      blockedBy: null,
-      fitsWireMm: null,
-    });
-  });
-
-  it('names the first bead in the way, how far the tail gets, and what would fit', () => {
-    const found = checkTail(beads(1, 0.8, 0.6, 1), 0.48, 25.4);
-    expect(found.blockedBy).toEqual({ component: 'b2', holeMm: 0.8, position: 2, passes: false });
-    expect(found).toMatchObject({ passed: 1, reachMm: 8 });
-    expect(found.fitsWireMm).toBe(0.4);
-    expect(found.beads).toHaveLength(4);
-  });
-
-  it('ends exactly at a bead’s edge, and with the beads', () => {
-    expect(checkTail(beads(1, 1, 0.2), 0.48, 16).blockedBy).toBeNull();
-    expect(checkTail(beads(1), 0.48, 25.4)).toMatchObject({ reachMm: 8, blockedBy: null });
-    expect(checkTail([], 0.48, 25.4)).toMatchObject({ beads: [], reachMm: 0, blockedBy: null });
-  });
-});
-
-describe('both tails', () => {
-  const beads = (...holes: number[]) => holes.map((holeMm, index) => component(`b${index + 1}`, { holeMm }));
-
-  it('go in from either end', () => {
-    const { clasp, ring } = checkTails(beads(1, 1, 1, 1, 1, 1, 1, 0.5, 1), 0.48, 16);
-    expect(clasp).toMatchObject({ passed: 2, reachMm: 16, blockedBy: null });
-    expect(ring).toMatchObject({ passed: 1, reachMm: 8, blockedBy: { component: 'b8', position: 2 } });
-  });
-
-  it('on a short strand have half of it each, and never meet in one bead', () => {
-    const passed = (count: number) => {
-      const { clasp, ring } = checkTails(beads(...new Array<number>(count).fill(1)), 0.48, 25.4);
-      return [clasp.passed, ring.passed];
-    };
-    expect(passed(8)).toEqual([4, 4]);
-    expect(passed(7)).toEqual([4, 3]);
-    expect(passed(4)).toEqual([2, 2]);
-    expect(passed(1)).toEqual([1, 0]);
-    expect(passed(0)).toEqual([0, 0]);
-  });
-});
-
 describe('a wire guard', () => {
   it('takes one wire', () => {
     const guard = COMPONENTS['guard'] ?? component('guard');
     expect(checkGuard(guard, 0.48)).toEqual({ guard: 'guard', holeMm: 0.7, needMm: 0.48, passes: true });
     expect(checkGuard(guard, 0.8).passes).toBe(false);
-  });
-});
-
-describe('strength', () => {
-  const { wire } = design();
-
-  it('goes by the rating where there is one, crimp loss left out', () => {
-    expect(wireBreak({ ...wire, breakN: 90 })).toEqual({
-      breakN: 90,
-      basis: 'rated',
-      caveats: ['no-crimp-loss'],
-    });
-  });
-
-  it('a make that isn’t known is taken for the weakest known one, and said so', () => {
-    const odd = wireBreak({ ...wire, strands: 33 });
-    const known = [7, 19, 21, 49].map((strands) => wireBreak({ ...wire, strands }).breakN);
-    expect(odd.breakN).toBe(Math.min(...known));
-    expect(odd.caveats).toEqual([
-      'no-crimp-loss',
-      'bare-metal-estimate',
-      'coating-assumed',
-      'strands-assumed',
-    ]);
-  });
-
-  it('a wire no thicker than its coating bears nothing', () => {
-    expect(wireBreak({ ...wire, diameterMm: 0.02 }).breakN).toBe(0);
-  });
-
-  // Geometric fill of equal round wires: 1x7 0.7778, 1x19 0.76, 3x7 0.5026 (closed forms).
-  it.each([
-    [7, 0.777777778],
-    [19, 0.76],
-    [21, 0.502577388],
-  ])('%i wires fill %f of their circle', (strands, fill) => {
-    const { breakN } = wireBreak({ ...wire, strands, diameterMm: 1.03 });
-    expect(breakN / (1960 * (Math.PI / 4) * (0.388 / 0.432))).toBeCloseTo(fill, 8);
-  });
-
-  it('weighs the break against pull and snag', () => {
-    const rated = { ...wire, breakN: 60 };
-    expect(strengthOf(rated, RULES, 5)).toMatchObject({
-      pullN: 5,
-      snagN: 15,
-      factor: 3,
-      wantedFactor: 2,
-      enough: true,
-    });
-    expect(strengthOf({ ...wire, breakN: 40 }, RULES, 5).enough).toBe(true);
-    expect(strengthOf({ ...wire, breakN: 39.9 }, RULES, 5).enough).toBe(false);
-  });
-
-  it('no load at all divides by nothing', () => {
-    const rules = { ...RULES, wire: { ...RULES.wire, snagN: 0 } };
-    expect(strengthOf(wire, rules, 0).factor).toBe(Number.MAX_VALUE);
-  });
-
-  it.each([
-    [7, 'stiff'],
-    [18, 'stiff'],
-    [19, 'supple'],
-    [48, 'supple'],
-    [49, 'softest'],
-    [133, 'softest'],
-  ])('%i wires are %s', (strands, word) => {
-    expect(flexibility({ ...wire, strands })).toBe(word);
   });
 });
