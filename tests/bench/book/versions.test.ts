@@ -19,7 +19,10 @@ it('a version 1 order in a backup stays as it came and is read as version 2', ()
   const file = join(folder, 'old.sqlite');
   const old = openBook(file);
   old.db
-    .prepare(`INSERT INTO orders VALUES (?, ?, 'digest of version 1', ?, 'desk', 'new', NULL, NULL, 1, NULL)`)
+    .prepare(
+      `INSERT INTO orders (number, document, digest, received_at, way, state)
+       VALUES (?, ?, 'digest of version 1', ?, 'desk', 'new')`,
+    )
     .run(sample.number, version1, AT);
   old.db.close();
 
