@@ -54,6 +54,7 @@ export const layers = {
 export const stages = {
   core: [
     { name: 'units', why: 'units reads numbers and lengths as people write them; it stands on nothing.' },
+    { name: 'post', why: 'post reckons what a parcel costs from its weight and value; it knows no piece.' },
     {
       name: 'geometry',
       why: 'geometry is the taut loop and its numbers; it knows outlines, not components.',

@@ -105,6 +105,34 @@ export type CatalogueError =
       readonly ruleMinor: number;
       readonly currency: string;
     }
+  // Posting; weights in grams
+  | { readonly code: 'not-a-country'; readonly value: string }
+  | { readonly code: 'post-nothing' }
+  | { readonly code: 'no-bands' }
+  | {
+      readonly code: 'country-twice';
+      readonly country: string;
+      readonly group: number;
+      readonly other: number;
+    }
+  /** The band before it ends at `endG`. */
+  | { readonly code: 'bands-overlap'; readonly fromG: number; readonly toG: number; readonly endG: number }
+  | { readonly code: 'bands-gap'; readonly endG: number; readonly fromG: number }
+  | { readonly code: 'band-empty'; readonly fromG: number; readonly toG: number }
+  | {
+      readonly code: 'band-cheaper';
+      readonly minor: number;
+      readonly beforeMinor: number;
+      readonly currency: string;
+    }
+  /** The heaviest piece with its packing. */
+  | {
+      readonly code: 'bands-end';
+      readonly piece: string;
+      readonly weightG: number;
+      readonly mostG: number;
+      readonly countries: string;
+    }
   // Pictures
   | { readonly code: 'picture-outside'; readonly file: string }
   | { readonly code: 'picture-missing'; readonly file: string }

@@ -7,8 +7,9 @@ import { contentFolder } from './contentFolder.ts';
 import { designMistakes } from './mistakes/designs.ts';
 import { entryMistakes } from './mistakes/entries.ts';
 import { fieldMistakes } from './mistakes/fields.ts';
+import { postMistakes } from './mistakes/post.ts';
 
-const mistakes = [...fieldMistakes, ...entryMistakes, ...designMistakes];
+const mistakes = [...fieldMistakes, ...entryMistakes, ...designMistakes, ...postMistakes];
 
 const place = ({ file, line, field }: Problem): string => `${file}:${line}${field === '' ? '' : ` ${field}`}`;
 

@@ -1,5 +1,6 @@
 /** From what the maker wrote to the shop and the core's rules. */
 import type { Rules } from '#core/design/rules.ts';
+import { buildPost } from './post.ts';
 import type { Shop } from '../model/catalogue.ts';
 import type { AuthoredRules, AuthoredShop } from '../schemas/shop.ts';
 
@@ -49,5 +50,6 @@ export function buildShop(value: AuthoredShop): Shop {
       keepMonths: value.orders.keep,
       hoursPerWeek: value.orders.hours ?? null,
     },
+    post: value.post === undefined ? null : buildPost(value.post),
   };
 }

@@ -1,5 +1,6 @@
 /** The kinds of field an entry may have, as zod schemas that fail with a code and not a sentence. */
 import { z } from 'zod';
+import { COUNTRIES } from '#core/post/countries.ts';
 import { parseMoney, parseRate } from './money.ts';
 import type { CatalogueError } from '#words/catalogueCodes.ts';
 import { parseQuantity, UNIT_OF, type Dimension } from './quantity.ts';
@@ -93,6 +94,16 @@ export const isId = (value: string): boolean =>
 export const id = field((written): Parsed<string> => {
   const value = String(written);
   return isId(value) ? { ok: true, value } : refuse({ code: 'not-an-id', value });
+});
+
+/** What stands for every country that no group names. */
+export const EVERYWHERE_ELSE = 'everywhere else';
+
+/** A country by its two letters (ISO 3166-1), or everywhere else. */
+export const country = field((written): Parsed<string> => {
+  const value = String(written).trim();
+  const known = value === EVERYWHERE_ELSE || COUNTRIES.includes(value);
+  return known ? { ok: true, value } : refuse({ code: 'not-a-country', value });
 });
 
 /** An address that a browser may post to: https, no name or password in it. */

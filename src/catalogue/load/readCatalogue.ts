@@ -10,6 +10,7 @@ import { componentSchema } from '../schemas/component.ts';
 import { guideSchema } from '../schemas/guide.ts';
 import { pieceSchema } from '../schemas/piece.ts';
 import { wireSchema } from '../schemas/wire.ts';
+import { assertBandsReach } from '../invariants/post.ts';
 import { assertCurrency } from '../invariants/currency.ts';
 import { assertOwnNames, assertOwnNumbers } from '../invariants/names.ts';
 import { collectFiles, collectMaps, idOfFile } from '../read/collect.ts';
@@ -115,7 +116,7 @@ export function readCatalogue(folder: string): Reading {
     return { catalogue: null, problems: [missing], notes: [] };
   }
   const files = contentFiles(folder);
-  const { shop, problems: shopProblems } = readShop(folder, files.shop);
+  const { shop, entry: shopEntry, problems: shopProblems } = readShop(folder, files.shop);
   const currency = shop?.rules.currency ?? null;
   const components = readComponents(folder, files.components, currency);
   const wires = readWires(folder, files.wires, currency);
@@ -135,8 +136,10 @@ export function readCatalogue(folder: string): Reading {
     rules: shop?.rules ?? null,
   };
   const built = collected.entries.map((entry) => buildPiece(entry, stock));
+  const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
   const problems = [
     ...shopProblems,
+    ...(shopEntry === null ? [] : assertBandsReach(shopEntry, pieces)),
     ...components.problems,
     ...wires.problems,
     ...guideProblems,
@@ -145,7 +148,6 @@ export function readCatalogue(folder: string): Reading {
     ...assertOwnNumbers([...components.entries, ...wires.entries]),
     ...built.flatMap((one) => one.problems),
   ];
-  const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
   const trays = { ...components.labels.trays, ...wires.labels.trays };
   const all = { components: components.components, ...labels, trays, wires: wires.wires, pieces, guides };
   return {

@@ -4,38 +4,53 @@ import { join } from 'node:path';
 import type { z } from 'zod';
 import type { Rules } from '#core/design/rules.ts';
 import { buildShop, rulesOf } from '../build/shop.ts';
+import type { Money } from '../fields/money.ts';
 import type { Shop } from '../model/catalogue.ts';
-import { rulesSchema, shopSchema, type AuthoredRules } from '../schemas/shop.ts';
+import { assertPost } from '../invariants/post.ts';
+import { rulesSchema, shopSchema, type AuthoredRules, type AuthoredShop } from '../schemas/shop.ts';
 import { assertCurrency } from '../invariants/currency.ts';
 import { readEntry, type Entry } from '../read/entry.ts';
-import { problemOfFile, type Problem } from '../read/problem.ts';
+import { problemOfFile, type FieldPath, type Problem } from '../read/problem.ts';
 import { take } from '../read/source.ts';
 
+type ShopEntry = Entry<AuthoredShop>;
+
 function strangeAmounts(entry: Entry<AuthoredRules>): Problem[] {
-  const { price, currency } = entry.value;
-  const amounts = [
+  const { price, currency, post } = entry.value;
+  const amounts: readonly (readonly [FieldPath, Money | undefined])[] = [
     [['price', 'labour'], price.labour],
     [['price', 'packing'], price.packing],
     [['price', 'round-up-to'], price['round-up-to']],
-  ] as const;
-  return amounts.flatMap(([path, amount]) => assertCurrency(entry, path, amount, currency));
+    ...(post?.groups ?? []).flatMap(({ bands, 'free-from': freeFrom }, group) => [
+      [['post', 'groups', group, 'free-from'], freeFrom] as const,
+      ...(bands ?? []).map(
+        (band, place) => [['post', 'groups', group, 'bands', place, 'price'], band.price] as const,
+      ),
+    ]),
+  ];
+  return amounts.flatMap(([path, amount]) =>
+    amount === undefined ? [] : assertCurrency(entry, path, amount, currency),
+  );
 }
 
 function readAs<Schema extends z.ZodType<AuthoredRules>>(folder: string, file: string, schema: Schema) {
   const taken = take(folder, file);
-  if (taken.source === null) return { value: null, problems: [...taken.problems] };
+  if (taken.source === null) return { entry: null, problems: [...taken.problems] };
   const { entry, problems } = readEntry('shop', taken.source, [], schema);
-  if (entry === null) return { value: null, problems: [...problems] };
-  return { value: entry.value, problems: strangeAmounts(entry) };
+  if (entry === null) return { entry: null, problems: [...problems] };
+  return { entry, problems: [...strangeAmounts(entry), ...assertPost(entry)] };
 }
 
-/** The shop out of its content folder. */
-export function readShop(folder: string, file: string): { shop: Shop | null; problems: Problem[] } {
+/** The shop out of its content folder, with its entry to be held against the pieces. */
+export function readShop(
+  folder: string,
+  file: string,
+): { shop: Shop | null; entry: ShopEntry | null; problems: Problem[] } {
   if (!existsSync(join(folder, file))) {
-    return { shop: null, problems: [problemOfFile(file, { code: 'shop-missing', file })] };
+    return { shop: null, entry: null, problems: [problemOfFile(file, { code: 'shop-missing', file })] };
   }
-  const { value, problems } = readAs(folder, file, shopSchema);
-  return { shop: value === null ? null : buildShop(value), problems };
+  const { entry, problems } = readAs(folder, file, shopSchema);
+  return { shop: entry === null ? null : buildShop(entry.value), entry, problems };
 }
 
 /**
@@ -48,7 +63,8 @@ export function readRules(path: string): {
   unit: Shop['unit'] | null;
   problems: Problem[];
 } {
-  const { value, problems } = readAs('', path, rulesSchema);
-  if (value === null || problems.length > 0) return { rules: null, unit: null, problems };
+  const { entry, problems } = readAs('', path, rulesSchema);
+  if (entry === null || problems.length > 0) return { rules: null, unit: null, problems };
+  const { value } = entry;
   return { rules: rulesOf(value), unit: value.unit ?? null, problems };
 }

@@ -4,6 +4,7 @@
  * units); dates are ISO 8601 as far as they are known.
  */
 import type { Component, Wire } from '#core/design/component.ts';
+import type { PostRules } from '#core/post/rules.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
@@ -66,6 +67,15 @@ type Orders = {
   readonly hoursPerWeek: number | null;
 };
 
+/** How pieces reach a buyer. */
+type Post = {
+  readonly rules: PostRules;
+  /** Where and when an order can be collected, by language; null where none can. */
+  readonly collection: { readonly en: string; readonly de: string | null } | null;
+  /** Sender, as printed on a label; null for the shop's name alone. */
+  readonly returnTo: string | null;
+};
+
 export type Shop = {
   readonly name: string;
   readonly maker: string;
@@ -78,6 +88,8 @@ export type Shop = {
   readonly unit: ShownUnit;
   readonly rules: Rules;
   readonly orders: Orders;
+  /** null where buyers aren't asked. */
+  readonly post: Post | null;
 };
 
 /** A page of advice, written in Markdown. */

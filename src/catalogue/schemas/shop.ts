@@ -2,9 +2,11 @@
 import type { z } from 'zod';
 import { SHOWN_UNITS } from '#core/units/unit.ts';
 import {
+  country,
   email,
   fields,
   httpsAddress,
+  listOf,
   money,
   oneOf,
   perHour,
@@ -19,6 +21,33 @@ const allowance = quantity('length', 0, 500);
 const sits = fields({ snug: allowance, easy: allowance, loose: allowance });
 const tolerance = quantity('length', 0, 50);
 const minutes = quantity('minutes', 0, 600);
+
+const countries = listOf(country);
+
+/** How the pieces reach a buyer; left out: buyers aren't asked. */
+const post = fields({
+  /** Box, tissue, card: added to what the pieces weigh. */
+  packing: quantity('mass', 0, 5000),
+  groups: listOf(
+    fields({
+      countries,
+      bands: listOf(
+        fields({
+          /** For those who copy a carrier's table; where it is left out, a band begins where the last one ends. */
+          from: quantity('mass', 0, 30_000).optional(),
+          'up-to': quantity('mass', 1, 30_000),
+          price: money,
+        }),
+      ).optional(),
+      'free-from': money.optional(),
+    }),
+  ).optional(),
+  /** Where and when she can come for it, as buyers read it; left out: nothing can be collected. */
+  collection: text(120).optional(),
+  'collection-de': text(120).optional(),
+  /** Printed small on the label. */
+  'return-to': text(160).optional(),
+});
 
 export const shopSchema = fields({
   name: text(60),
@@ -42,6 +71,7 @@ export const shopSchema = fields({
     /** Hours a week that she strings; left out: nothing is planned by them. */
     hours: quantity('hoursPerWeek', 0.5, 168).optional(),
   }),
+  post: post.optional(),
   /** Accepted difference from the wanted size. */
   tolerance: fields({ necklace: tolerance, bracelet: tolerance, anklet: tolerance, collar: tolerance }),
   /** What each sit adds to the measure. */
@@ -71,3 +101,4 @@ export const rulesSchema = shopSchema.partial({
 
 export type AuthoredShop = z.output<typeof shopSchema>;
 export type AuthoredRules = z.output<typeof rulesSchema>;
+export type AuthoredPost = NonNullable<AuthoredShop['post']>;

@@ -235,6 +235,42 @@ export const catalogue: CatalogueSentences = {
     what: `Der Preis ist ${formatMoney(listedMinor, currency, 'de')}; nach der Regel des Ladens kommt das Stück auf ${formatMoney(ruleMinor, currency, 'de')}.`,
     fix: 'Heben Sie den Preis an oder ändern Sie die Regel in shop.yaml.',
   }),
+  'not-a-country': ({ value }) => ({
+    what: `„${value}“ sind nicht die zwei Buchstaben eines Landes.`,
+    fix: `${value.toUpperCase() === 'UK' ? 'Großbritannien und Nordirland sind GB. ' : ''}Schreiben Sie die zwei Großbuchstaben nach ISO 3166-1 wie GB, DE oder US, oder „everywhere else“ für alle, die keine andere Gruppe nennt.`,
+  }),
+  'post-nothing': () => ({
+    what: 'Unter „post“ stehen weder Gruppen von Ländern noch ein Ort zum Abholen.',
+    fix: 'Schreiben Sie „groups“ dazu mit dem, was der Versand kostet, oder „collection“ mit wo und wann; oder streichen Sie „post“, dann wird niemand gefragt.',
+  }),
+  'no-bands': () => ({
+    what: 'Diese Gruppe von Ländern hat keine Gewichtsstufen, also kann nichts dorthin gehen.',
+    fix: 'Schreiben Sie „bands“ dazu, jede Stufe mit „up-to: 250 g“ und „price: £4.20“; oder streichen Sie die Gruppe.',
+  }),
+  'country-twice': ({ country, group, other }) => ({
+    what: `„${country}“ steht in Gruppe ${group} und schon in Gruppe ${other}.`,
+    fix: 'Lassen Sie es in der Gruppe stehen, deren Preise dafür gelten.',
+  }),
+  'bands-overlap': ({ fromG, toG, endG }) => ({
+    what: `Die Stufe von ${number(fromG)} bis ${number(toG)} g überschneidet sich mit der vor ihr, die bis ${number(endG)} g geht: Ein Paket hätte zwei Preise.`,
+    fix: `Schreiben Sie die leichteste Stufe zuerst; diese geht von ${number(endG)} g an weiter, also muss „up-to“ darüber liegen, und „from“ kann wegbleiben.`,
+  }),
+  'bands-gap': ({ endG, fromG }) => ({
+    what: `Für Pakete zwischen ${number(endG)} und ${number(fromG)} g gibt es keine Stufe: Sie hätten keinen Preis.`,
+    fix: `Schreiben Sie „from: ${number(endG)} g“, oder lassen Sie „from“ weg: Eine Stufe beginnt, wo die letzte endet.`,
+  }),
+  'band-empty': ({ fromG, toG }) => ({
+    what: `Die Stufe beginnt bei ${number(fromG)} g und endet bei ${number(toG)} g, also passt nichts hinein.`,
+    fix: 'Prüfen Sie beide Gewichte, oder lassen Sie „from“ weg.',
+  }),
+  'band-cheaper': ({ minor, beforeMinor, currency }) => ({
+    what: `Diese Stufe kostet ${formatMoney(minor, currency, 'de')}, weniger als die leichtere vor ihr mit ${formatMoney(beforeMinor, currency, 'de')}.`,
+    fix: 'Prüfen Sie beide Preise; ein schwereres Paket kostet gleich viel oder mehr.',
+  }),
+  'bands-end': ({ piece, weightG, mostG, countries }) => ({
+    what: `„${piece}“ wiegt in der größten Länge verpackt ${number(weightG)} g, aber die letzte Stufe für ${countries} endet bei ${number(mostG)} g.`,
+    fix: 'Schreiben Sie eine Stufe für schwerere Pakete dazu, oder setzen Sie „up-to“ der letzten höher.',
+  }),
   'picture-outside': ({ file }) => ({
     what: `Das Bild „${file}“ liegt außerhalb des Inhaltsordners.`,
     fix: 'Legen Sie es neben das Stück und schreiben Sie nur den Dateinamen.',

@@ -236,6 +236,42 @@ export const catalogue: CatalogueSentences = {
     what: `The price is ${formatMoney(listedMinor, currency, 'en')}; by the shop’s rule the piece comes to ${formatMoney(ruleMinor, currency, 'en')}.`,
     fix: 'Raise the price, or change the rule in shop.yaml.',
   }),
+  'not-a-country': ({ value }) => ({
+    what: `“${value}” isn’t a country’s two letters.`,
+    fix: `${value.toUpperCase() === 'UK' ? 'Great Britain and Northern Ireland are GB. ' : ''}Write the two capitals of ISO 3166-1, as in GB, DE or US, or “everywhere else” for all that no other group names.`,
+  }),
+  'post-nothing': () => ({
+    what: 'There is a “post” without groups of countries and without a place to collect from.',
+    fix: 'Add “groups” with what posting costs, or “collection” with where and when; or take “post” away, and buyers aren’t asked.',
+  }),
+  'no-bands': () => ({
+    what: 'This group of countries has no weight bands, so nothing can be posted there.',
+    fix: 'Add “bands”, each with “up-to: 250 g” and “price: £4.20”; or take the group away.',
+  }),
+  'country-twice': ({ country, group, other }) => ({
+    what: `“${country}” stands in group ${group}, and in group ${other} already.`,
+    fix: 'Leave it in the group whose prices hold for it.',
+  }),
+  'bands-overlap': ({ fromG, toG, endG }) => ({
+    what: `The band from ${number(fromG)} to ${number(toG)} g overlaps the one before it, which goes up to ${number(endG)} g: a parcel would have two prices.`,
+    fix: `Write the bands lightest first; this one goes on from ${number(endG)} g, so “up-to” must be more, and “from” can be left out.`,
+  }),
+  'bands-gap': ({ endG, fromG }) => ({
+    what: `No band holds parcels between ${number(endG)} and ${number(fromG)} g: they would have no price.`,
+    fix: `Write “from: ${number(endG)} g”, or leave “from” out: a band begins where the last one ends.`,
+  }),
+  'band-empty': ({ fromG, toG }) => ({
+    what: `The band begins at ${number(fromG)} g and ends at ${number(toG)} g, so nothing fits into it.`,
+    fix: 'Check both weights, or leave “from” out.',
+  }),
+  'band-cheaper': ({ minor, beforeMinor, currency }) => ({
+    what: `This band costs ${formatMoney(minor, currency, 'en')}, less than the lighter one before it at ${formatMoney(beforeMinor, currency, 'en')}.`,
+    fix: 'Check both prices; a heavier parcel costs as much or more.',
+  }),
+  'bands-end': ({ piece, weightG, mostG, countries }) => ({
+    what: `“${piece}” at its longest weighs ${number(weightG)} g packed, but the last band for ${countries} ends at ${number(mostG)} g.`,
+    fix: 'Add a band for heavier parcels, or raise “up-to” of the last one.',
+  }),
   'picture-outside': ({ file }) => ({
     what: `The picture “${file}” lies outside the content folder.`,
     fix: 'Put it beside the piece and write its file name only.',
