@@ -1,36 +1,43 @@
-/** What the orders still to be strung take together, beside what the maker has: what to buy. */
+/** What the orders still to be strung take together, in the order of trays, beside what the maker has: what to pick and what to buy. */
 import { partNamesIn, wireKey, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import { findEntry, type Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
+import type { Lang } from '#words/lang.ts';
+import { entriesIn } from '../book/search.ts';
 import type { Frame } from './frame.ts';
-import { openWorks, partsOf, worksOf, type Work } from './work.ts';
+import { partsOf, TO_STRING, worksOf, type Work } from './work.ts';
+
+/** One order, and how much of a thing it takes: components, or millimetres of wire. */
+export type Share = { readonly order: string; readonly amount: number };
 
 export type Needed = {
   readonly id: string;
   readonly name: string;
   /** As on the bag; null where she wrote none. */
   readonly number: string | null;
+  /** Where it lies; null where she wrote nothing. */
+  readonly tray: string | null;
   readonly count: number;
   /** How many she has; null where she doesn't count. */
   readonly stock: number | null;
   /** How many are missing; null where she doesn't count. */
   readonly missing: number | null;
-  /** Numbers of the orders that take it. */
-  readonly orders: readonly string[];
+  readonly orders: readonly Share[];
 };
 
 export type NeededWire = {
   readonly id: string;
   readonly name: string;
   readonly number: string | null;
+  readonly tray: string | null;
   /** All cuts together, allowances included. */
   readonly lengthMm: number;
-  readonly orders: readonly string[];
+  readonly orders: readonly Share[];
 };
 
 export type Gathering = {
-  /** Missing ones first, then by name. */
+  /** By tray, then by name; what has no tray comes last. */
   readonly parts: readonly Needed[];
   readonly wires: readonly NeededWire[];
   /** Orders that are in it. */
@@ -39,17 +46,16 @@ export type Gathering = {
   readonly leftOut: readonly string[];
 };
 
-type Sum = { amount: number; readonly orders: string[] };
+/** `open`: all that are still to be strung. `agreed`: of those, the ones that are agreed. Else the number of one order. */
+export type GatherFor = { readonly of: 'open' | 'agreed' } | { readonly number: string };
 
-/**
- * Adds up what open orders take, by the pieces as they stand now.
- * @param only number of the one order to gather for; null for all that are still to be strung
- * Throws BookError.
- */
-export function gather(book: Book, catalogue: Catalogue, frame: Frame, only: string | null): Gathering {
-  const { works, leftOut } = only === null ? openWorks(book, catalogue) : worksOf(one(book, only), catalogue);
-  const parts = new Map<string, Sum>();
-  const wires = new Map<string, Sum>();
+type Sums = Map<string, Share[]>;
+
+/** Adds up what orders take, by the pieces as they stand now. Throws BookError. */
+export function gather(book: Book, catalogue: Catalogue, frame: Frame, wanted: GatherFor): Gathering {
+  const { works, leftOut } = worksOf(entriesFor(book, wanted), catalogue);
+  const parts: Sums = new Map();
+  const wires: Sums = new Map();
   for (const work of works) add(work, parts, wires);
   return {
     parts: neededParts(parts, catalogue, frame),
@@ -59,12 +65,13 @@ export function gather(book: Book, catalogue: Catalogue, frame: Frame, only: str
   };
 }
 
-function one(book: Book, number: string): Entry[] {
-  const entry = findEntry(book, number);
+function entriesFor(book: Book, wanted: GatherFor): Entry[] {
+  if ('of' in wanted) return entriesIn(book, wanted.of === 'agreed' ? ['agreed'] : TO_STRING);
+  const entry = findEntry(book, wanted.number);
   return entry === null ? [] : [entry];
 }
 
-function add(work: Work, parts: Map<string, Sum>, wires: Map<string, Sum>): void {
+function add(work: Work, parts: Sums, wires: Sums): void {
   const { entry, copy, candidate } = work;
   const { number, quantity, hand } = entry.document;
   for (const [id, count] of partsOf(work)) grow(parts, id, count, number);
@@ -72,34 +79,47 @@ function add(work: Work, parts: Map<string, Sum>, wires: Map<string, Sum>): void
   for (const { cut } of strands) grow(wires, wire.id, cut.totalMm * quantity, number);
 }
 
-function grow(into: Map<string, Sum>, id: string, amount: number, order: string): void {
-  const sum = into.get(id) ?? { amount: 0, orders: [] };
-  sum.amount += amount;
-  if (!sum.orders.includes(order)) sum.orders.push(order);
-  into.set(id, sum);
+function grow(into: Sums, id: string, amount: number, order: string): void {
+  const shares = into.get(id) ?? [];
+  const last = shares.at(-1);
+  // An order's strands come one after the other.
+  if (last?.order === order) shares.splice(-1, 1, { order, amount: last.amount + amount });
+  else shares.push({ order, amount });
+  into.set(id, shares);
 }
 
-function neededParts(sums: ReadonlyMap<string, Sum>, catalogue: Catalogue, { lang }: Frame): Needed[] {
+const total = (shares: readonly Share[]): number => shares.reduce((sum, { amount }) => sum + amount, 0);
+
+function neededParts(sums: Sums, catalogue: Catalogue, { lang }: Frame): Needed[] {
   const own = partNamesIn(catalogue, lang);
-  const all = [...sums].map(([id, { amount, orders }]): Needed => {
+  const all = [...sums].map(([id, orders]): Needed => {
     const found = catalogue.components[id];
     const stock = found?.stock ?? null;
-    const missing = stock === null ? null : Math.max(0, amount - stock);
+    const count = total(orders);
+    const missing = stock === null ? null : Math.max(0, count - stock);
     const name = own[id] ?? found?.name ?? id;
     const number = catalogue.partNumbers[id] ?? null;
-    return { id, name, number, count: amount, stock, missing, orders };
+    return { id, name, number, tray: catalogue.trays[id] ?? null, count, stock, missing, orders };
   });
-  return all.toSorted(
-    (a, b) =>
-      Number((b.missing ?? 0) > 0) - Number((a.missing ?? 0) > 0) || a.name.localeCompare(b.name, lang),
-  );
+  return all.toSorted((a, b) => byTray(a, b, lang));
 }
 
-function neededWires(sums: ReadonlyMap<string, Sum>, catalogue: Catalogue, { lang }: Frame): NeededWire[] {
+function neededWires(sums: Sums, catalogue: Catalogue, { lang }: Frame): NeededWire[] {
   const own = partNamesIn(catalogue, lang);
-  return [...sums].map(([id, { amount, orders }]) => {
-    const name = own[wireKey(id)] ?? catalogue.wires[id]?.name ?? id;
-    const number = catalogue.partNumbers[wireKey(id)] ?? null;
-    return { id, name, number, lengthMm: amount, orders };
+  const all = [...sums].map(([id, orders]): NeededWire => {
+    const key = wireKey(id);
+    const name = own[key] ?? catalogue.wires[id]?.name ?? id;
+    const number = catalogue.partNumbers[key] ?? null;
+    return { id, name, number, tray: catalogue.trays[key] ?? null, lengthMm: total(orders), orders };
   });
+  return all.toSorted((a, b) => byTray(a, b, lang));
+}
+
+type InTray = { readonly tray: string | null; readonly name: string };
+
+/** Trays as a hand goes along them: A2 before A10. */
+function byTray(a: InTray, b: InTray, lang: Lang): number {
+  if ((a.tray === null) !== (b.tray === null)) return a.tray === null ? 1 : -1;
+  const trays = (a.tray ?? '').localeCompare(b.tray ?? '', lang, { numeric: true });
+  return trays === 0 ? a.name.localeCompare(b.name, lang) : trays;
 }

@@ -17,7 +17,7 @@ export type Work = {
 };
 
 /** Orders still to be strung. */
-const TO_STRING: readonly Entry['state'][] = ['new', 'asked', 'agreed'];
+export const TO_STRING: readonly Entry['state'][] = ['new', 'asked', 'agreed'];
 
 /** What can be strung, and the numbers of orders from which nothing can as they are. */
 export type Works = { readonly works: readonly Work[]; readonly leftOut: readonly string[] };

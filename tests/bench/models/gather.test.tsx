@@ -38,7 +38,7 @@ function beadsOf({ piece: { id }, measure, sit, hand, pick, quantity }: OrderDoc
 it('adds up what every order still to be strung takes', () => {
   const one = take(orderFor(catalogue, 'banked-fire', 165));
   const two = take({ ...orderFor(catalogue, 'banked-fire', 178), quantity: 3 });
-  const { parts, wires, orders, leftOut } = gather(shop.book, catalogue, frame, null);
+  const { parts, wires, orders, leftOut } = gather(shop.book, catalogue, frame, { of: 'open' });
   expect(orders.toSorted()).toEqual([one.number, two.number].toSorted());
   expect(leftOut).toEqual([]);
   const wanted = new Map<string, number>();
@@ -61,11 +61,11 @@ it('leaves out what is strung already, and gathers for one order alone', () => {
   const two = take(orderFor(catalogue, 'weir-light', 165));
   const strung = { kind: 'state', state: 'strung' } as const;
   expect(change(shop.book, one.number, 1, frame.now, strung)).toBe('done');
-  expect(gather(shop.book, catalogue, frame, null).orders).toEqual([two.number]);
-  expect(gather(shop.book, catalogue, frame, one.number).orders).toEqual([one.number]);
+  expect(gather(shop.book, catalogue, frame, { of: 'open' }).orders).toEqual([two.number]);
+  expect(gather(shop.book, catalogue, frame, { number: one.number }).orders).toEqual([one.number]);
 });
 
-it('names what is missing, first, and says so of an order that can’t be strung', () => {
+it('names what is missing, above the list, and says so of an order that can’t be strung', () => {
   const order = take(orderFor(catalogue, 'banked-fire', 165));
   const [bead, count] = [...beadsOf(order)].toSorted((a, b) => b[1] - a[1])[0] ?? ['', 0];
   const found = catalogue.components[bead];
@@ -74,13 +74,43 @@ it('names what is missing, first, and says so of an order that can’t be strung
     ...catalogue,
     components: { ...catalogue.components, [bead]: { ...found, stock: count - 5 } },
   };
-  const gathering = gather(shop.book, counted, frame, null);
-  expect(gathering.parts[0]).toMatchObject({ id: bead, stock: count - 5, missing: 5 });
-  const page = renderToString(<GatherView gathering={gathering} frame={frame} />);
+  const gathering = gather(shop.book, counted, frame, { of: 'open' });
+  expect(gathering.parts.find(({ id }) => id === bead)).toMatchObject({ stock: count - 5, missing: 5 });
+  const page = renderToString(<GatherView gathering={gathering} wanted={{ of: 'open' }} frame={frame} />);
   expect(page).toContain(found.name);
   expect(page).toContain('<strong class="warn">5</strong>');
+  expect(page.indexOf('id="buy"')).toBeLessThan(page.indexOf('id="pick"'));
 
-  const gone = gather(shop.book, { ...catalogue, pieces: [] }, frame, null);
+  const gone = gather(shop.book, { ...catalogue, pieces: [] }, frame, { of: 'open' });
   expect(gone).toMatchObject({ parts: [], orders: [], leftOut: [order.number] });
-  expect(renderToString(<GatherView gathering={gone} frame={frame} />)).toContain(order.number);
+  expect(renderToString(<GatherView gathering={gone} wanted={{ of: 'open' }} frame={frame} />)).toContain(
+    order.number,
+  );
+});
+
+it('goes from tray to tray, says whose each bead is, and gathers only what is agreed where asked', () => {
+  const one = take(orderFor(catalogue, 'banked-fire', 165));
+  const two = take({ ...orderFor(catalogue, 'weir-light', 165), quantity: 2 });
+  const trays = { 'crimp-2-silver': 'A10', 'lobster-12-silver': 'A2' };
+  const { parts, wires } = gather(shop.book, { ...catalogue, trays }, frame, { of: 'open' });
+  const placed = parts.filter(({ tray }) => tray !== null).map(({ tray }) => tray);
+  expect(placed).toEqual(['A2', 'A10']);
+  expect(parts.slice(placed.length).every(({ tray }) => tray === null)).toBe(true);
+  const inTrays = gather(shop.book, catalogue, frame, { of: 'open' }).parts;
+  expect(inTrays.map(({ tray }) => tray)).toEqual(
+    inTrays.map(({ tray }) => tray ?? '').toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true })),
+  );
+  expect(new Set(inTrays.map(({ tray }) => tray)).size).toBeGreaterThan(2);
+  for (const { count, orders } of parts) {
+    expect(orders.reduce((sum, { amount }) => sum + amount, 0)).toBe(count);
+    expect(new Set(orders.map(({ order }) => order)).size).toBe(orders.length);
+  }
+  expect(wires.flatMap(({ orders }) => orders.map(({ order }) => order)).toSorted()).toEqual(
+    [one.number, two.number].toSorted(),
+  );
+  expect(change(shop.book, two.number, 1, frame.now, { kind: 'state', state: 'agreed' })).toBe('done');
+  const agreed = gather(shop.book, catalogue, frame, { of: 'agreed' });
+  expect(agreed.orders).toEqual([two.number]);
+  const page = renderToString(<GatherView gathering={agreed} wanted={{ of: 'agreed' }} frame={frame} />);
+  expect(page).toContain('All that is still to be strung');
 });
