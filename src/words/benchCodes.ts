@@ -4,6 +4,38 @@
 export const ORDER_STATES = ['new', 'asked', 'agreed', 'strung', 'sent', 'cancelled'] as const;
 export type OrderState = (typeof ORDER_STATES)[number];
 
+/** `paid`: money that came in. `refunded`: money that went back. */
+export const PAYMENT_KINDS = ['paid', 'refunded'] as const;
+export type PaymentKind = (typeof PAYMENT_KINDS)[number];
+
+/** By which way money went. */
+export const PAYMENT_WAYS = ['transfer', 'card', 'cash', 'other'] as const;
+export type PaymentWay = (typeof PAYMENT_WAYS)[number];
+
+/** How an order's money stands. `settled`: nothing is open. `to-pay-back`: more is here than is owed. */
+export type MoneyStanding = 'unpaid' | 'part-paid' | 'settled' | 'to-pay-back';
+
+/** Why a sum could not be read; `text` as it was typed. */
+export type SumProblem =
+  | { readonly code: 'sum-missing' | 'sum-nothing' | 'sum-too-large' }
+  | { readonly code: 'sum-unreadable' | 'sum-ambiguous'; readonly text: string }
+  | { readonly code: 'sum-too-fine'; readonly text: string; readonly digits: number }
+  | { readonly code: 'sum-other-currency'; readonly text: string; readonly currency: string };
+
+/** Why money was not written down. */
+export type LedgerProblem =
+  | { readonly code: 'more-than-open'; readonly openMinor: number; readonly currency: string }
+  | { readonly code: 'more-than-paid'; readonly hereMinor: number; readonly currency: string }
+  | { readonly code: 'refund-rests-on-it' };
+
+/** Why a change was not made; what was typed is shown again. */
+export type ChangeProblem =
+  | SumProblem
+  | LedgerProblem
+  | { readonly code: 'day-unreadable' | 'day-ahead'; readonly text: string }
+  | { readonly code: 'reason-missing' }
+  | { readonly code: 'changed-meanwhile' };
+
 /** How an order came in. */
 export type OrderWay = 'desk' | 'paste' | 'file' | 'link';
 

@@ -11,6 +11,7 @@ import { desk as deskDe } from './de/desk.ts';
 import { goods as goodsDe } from './de/goods.ts';
 import { letter as letterDe } from './de/letter.ts';
 import { measuring as measuringDe } from './de/measuring.ts';
+import { money as moneyDe } from './de/money.ts';
 import { order as orderDe } from './de/order.ts';
 import { pages as pagesDe } from './de/pages.ts';
 import { plainMail as plainMailDe } from './de/plainMail.ts';
@@ -28,6 +29,7 @@ import { desk as deskEn } from './en/desk.ts';
 import { goods as goodsEn } from './en/goods.ts';
 import { letter as letterEn } from './en/letter.ts';
 import { measuring as measuringEn } from './en/measuring.ts';
+import { money as moneyEn } from './en/money.ts';
 import { order as orderEn } from './en/order.ts';
 import { pages as pagesEn } from './en/pages.ts';
 import { plainMail as plainMailEn } from './en/plainMail.ts';
@@ -75,6 +77,10 @@ export const letterWords = inLanguages<LetterWords>({ de: letterDe, en: letterEn
 /** How to measure. */
 export type MeasuringWords = typeof measuringEn;
 export const measuringWords = inLanguages<MeasuringWords>({ de: measuringDe, en: measuringEn });
+
+/** Money and states of an order, at the bench. */
+export type MoneyWords = typeof moneyEn;
+export const moneyWords = inLanguages<MoneyWords>({ de: moneyDe, en: moneyEn });
 
 /** The order form, the outbox and the e-mail. */
 export type OrderWords = typeof orderEn;

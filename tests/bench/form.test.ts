@@ -3,7 +3,12 @@ import { settingsFrom } from '#bench/context/settings.ts';
 import { readChange } from '#bench/intake/changeForm.ts';
 import { readFileForm, readForm } from '#bench/http/readForm.ts';
 
-const form = (text: string) => readChange(new URLSearchParams(text));
+const form = (text: string) =>
+  readChange(new URLSearchParams(text), { currency: 'GBP', now: '2026-11-25T19:00:00.000Z' });
+const changeIn = (text: string) => {
+  const read = form(text);
+  return read !== null && 'change' in read ? read.change : read;
+};
 const request = (body: BodyInit, type?: string) =>
   new Request('http://x/', {
     method: 'POST',
@@ -16,14 +21,46 @@ describe('a change’s form', () => {
     expect(form('version=2&kind=state&state=asked')).toEqual({
       version: 2,
       change: { kind: 'state', state: 'asked' },
+      write: null,
     });
-    expect(form('version=2&kind=due&on=2026-12-20')?.change).toEqual({ kind: 'due', on: '2026-12-20' });
-    expect(form('version=2&kind=due&on=')?.change).toEqual({ kind: 'due', on: null });
-    expect(form('version=2&kind=note&text=+a%0D%0Ab+')?.change).toEqual({ kind: 'note', text: 'a\nb' });
-    expect(form('version=2&kind=message&message=ready')?.change).toEqual({
+    expect(changeIn('version=2&kind=due&on=2026-12-20')).toEqual({ kind: 'due', on: '2026-12-20' });
+    expect(changeIn('version=2&kind=due&on=')).toEqual({ kind: 'due', on: null });
+    expect(changeIn('version=2&kind=note&text=+a%0D%0Ab+')).toEqual({ kind: 'note', text: 'a\nb' });
+    expect(changeIn('version=2&kind=message&message=ready')).toEqual({
       kind: 'message',
       message: 'ready',
     });
+    expect(form('version=2&kind=state&state=agreed&reason=+she+rang+&write=agreed')).toEqual({
+      version: 2,
+      change: { kind: 'state', state: 'agreed', reason: 'she rang' },
+      write: 'agreed',
+    });
+    expect(changeIn('version=2&kind=strike&id=7&reason=twice')).toEqual({
+      kind: 'strike',
+      id: 7,
+      reason: 'twice',
+    });
+  });
+
+  it('of money is read as people type it', () => {
+    expect(changeIn('version=2&kind=paid&sum=64%2C50&day=2026-11-24&way=cash')).toEqual({
+      kind: 'payment',
+      entered: { kind: 'paid', minor: 6450, currency: 'GBP', day: '2026-11-24', way: 'cash' },
+      really: false,
+    });
+    expect(changeIn('version=2&kind=refunded&sum=%C2%A31&day=2026-11-26&way=card&really=yes')).toMatchObject({
+      entered: { kind: 'refunded', minor: 100 },
+      really: true,
+    });
+  });
+
+  it.each([
+    ['sum=&day=2026-11-24&way=cash', 'sum-missing'],
+    ['sum=lots&day=2026-11-24&way=cash', 'sum-unreadable'],
+    ['sum=12&day=24.11.&way=cash', 'day-unreadable'],
+    ['sum=12&day=2026-11-27&way=cash', 'day-ahead'],
+  ])('of money names what is wrong with %s', (fields, code) => {
+    expect(form(`version=2&kind=paid&${fields}`)).toMatchObject({ version: 2, problem: { code } });
   });
 
   it.each([
@@ -39,6 +76,9 @@ describe('a change’s form', () => {
     `version=1&kind=note&text=${'x'.repeat(4001)}`,
     'version=1&kind=message&message=spam',
     'version=1&kind=__proto__',
+    'version=1&kind=paid&sum=1&day=2026-11-24&way=gold',
+    'version=1&kind=strike&id=x&reason=y',
+    `version=1&kind=state&state=new&reason=${'x'.repeat(4001)}`,
   ])('that no page sends is refused: %.60s', (text) => {
     expect(form(text)).toBe(null);
   });

@@ -1,18 +1,25 @@
 /** Changes to an order, each with its line of history. */
-import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
+import { ORDER_STATES, type ChangeProblem, type OrderState } from '#words/benchCodes.ts';
+import { toEntry, type Entry, type Row, type Sum } from './entry.ts';
 import { inOneWrite, type Book } from './open.ts';
+import { enter, strike, type Entered } from './payments.ts';
 import { record } from './receive.ts';
 
 /** `changed-meanwhile`: another window or bench was first; look again. */
-export type ChangeOutcome = 'done' | 'no-such-order' | 'changed-meanwhile';
+export type ChangeOutcome = 'done' | 'no-such-order' | 'changed-meanwhile' | ChangeProblem;
 
 export type Change =
-  | { readonly kind: 'state'; readonly state: OrderState }
+  /** `reason`: why, in her words; without one no order goes back. */
+  | { readonly kind: 'state'; readonly state: OrderState; readonly reason?: string }
   /** Day, `2026-12-20`; null takes it away. */
   | { readonly kind: 'due'; readonly on: string | null }
   | { readonly kind: 'note'; readonly text: string }
   /** A prepared message was opened; its name. */
-  | { readonly kind: 'message'; readonly message: string };
+  | { readonly kind: 'message'; readonly message: string }
+  /** `really`: more came in than was open, and she says that it did. */
+  | { readonly kind: 'payment'; readonly entered: Entered; readonly really: boolean }
+  /** The payment with this id was entered by mistake. */
+  | { readonly kind: 'strike'; readonly id: number; readonly reason: string };
 
 /** Longest note of the maker's own. */
 export const NOTE_CAP = 4000;
@@ -20,6 +27,7 @@ export const NOTE_CAP = 4000;
 /**
  * Changes one order.
  * @param version the order's version that the maker was looking at
+ * @param figure what the order comes to by the maker's own figures today; what was agreed on comes before it
  * @throws BookError where it can't be written; RangeError for a state, day or note that no form sends
  */
 export function change(
@@ -28,35 +36,98 @@ export function change(
   version: number,
   at: string,
   wanted: Change,
+  figure: Sum | null = null,
 ): ChangeOutcome {
   check(wanted);
   return inOneWrite(book, () => {
-    const row = book.db.prepare('SELECT version FROM orders WHERE number = ?').get(number);
+    const row = book.db.prepare('SELECT * FROM orders WHERE number = ?').get(number);
     if (row === undefined) return 'no-such-order';
-    if (Number(row.version) !== version) return 'changed-meanwhile';
-    apply(book, number, at, wanted);
+    const entry = toEntry(row as Row);
+    if (entry.version !== version) return 'changed-meanwhile';
+    const problem = apply(book, entry, at, wanted, figure);
+    if (problem !== null) return problem;
     book.db.prepare('UPDATE orders SET version = version + 1 WHERE number = ?').run(number);
     return 'done';
   });
 }
 
-function apply(book: Book, number: string, at: string, wanted: Change): void {
-  if (wanted.kind === 'state') {
-    book.db.prepare('UPDATE orders SET state = ? WHERE number = ?').run(wanted.state, number);
-    record(book, number, at, { kind: 'state', text: wanted.state });
-  } else if (wanted.kind === 'due') {
-    book.db.prepare('UPDATE orders SET due_on = ? WHERE number = ?').run(wanted.on, number);
-    record(book, number, at, { kind: 'due', text: wanted.on ?? '' });
-  } else if (wanted.kind === 'note') record(book, number, at, { kind: 'note', text: wanted.text });
-  else record(book, number, at, { kind: 'message', text: wanted.message });
+/** What an order comes to: nothing once cancelled, what was agreed on, else the figure of today; null where there is none. */
+export function dueOf({ state, agreed }: Entry, figure: Sum | null): Sum | null {
+  const due = agreed ?? figure;
+  return due !== null && state === 'cancelled' ? { ...due, minor: 0 } : due;
+}
+
+/** True where an order would go back, against the order of states: that wants a reason. */
+export function goesBack(from: OrderState, to: OrderState): boolean {
+  return ORDER_STATES.indexOf(to) < ORDER_STATES.indexOf(from);
+}
+
+/** Call inside a write. Nothing is written where it returns a problem. */
+function apply(
+  book: Book,
+  entry: Entry,
+  at: string,
+  wanted: Change,
+  figure: Sum | null,
+): ChangeProblem | null {
+  const { number } = entry.document;
+  switch (wanted.kind) {
+    case 'state':
+      return setState(book, entry, at, wanted, figure);
+    case 'due':
+      book.db.prepare('UPDATE orders SET due_on = ? WHERE number = ?').run(wanted.on, number);
+      record(book, number, at, { kind: 'due', text: wanted.on ?? '' });
+      return null;
+    case 'note':
+      record(book, number, at, { kind: 'note', text: wanted.text });
+      return null;
+    case 'message':
+      record(book, number, at, { kind: 'message', text: wanted.message });
+      return null;
+    case 'payment': {
+      const due = dueOf(entry, figure) ?? { minor: 0, currency: wanted.entered.currency };
+      return enter(book, number, at, due, wanted.entered, wanted.really);
+    }
+    case 'strike': {
+      if (wanted.reason === '') return { code: 'reason-missing' };
+      const problem = strike(book, number, at, wanted.id);
+      if (problem === null) record(book, number, at, { kind: 'reason', text: wanted.reason });
+      return problem;
+    }
+  }
+}
+
+/** States in which nothing is agreed on yet. */
+const BEFORE_AGREEMENT: readonly OrderState[] = ['new', 'asked'];
+
+/** From agreement on the order's sum stands, whatever the piece's price becomes; going back before it frees it. */
+function setState(
+  book: Book,
+  entry: Entry,
+  at: string,
+  { state, reason = '' }: Change & { readonly kind: 'state' },
+  figure: Sum | null,
+): ChangeProblem | null {
+  const { number } = entry.document;
+  if (reason === '' && goesBack(entry.state, state)) return { code: 'reason-missing' };
+  const agreed = BEFORE_AGREEMENT.includes(state)
+    ? null
+    : (entry.agreed ?? (state === 'cancelled' ? null : figure));
+  book.db
+    .prepare('UPDATE orders SET state = ?, agreed_minor = ?, agreed_currency = ? WHERE number = ?')
+    .run(state, agreed?.minor ?? null, agreed?.currency ?? null, number);
+  record(book, number, at, { kind: 'state', text: state });
+  if (reason !== '') record(book, number, at, { kind: 'reason', text: reason });
+  return null;
 }
 
 function check(wanted: Change): void {
   if (wanted.kind === 'state' && !ORDER_STATES.includes(wanted.state)) throw new RangeError(wanted.state);
   if (wanted.kind === 'due' && wanted.on !== null && !isDay(wanted.on)) throw new RangeError(wanted.on);
-  if (wanted.kind === 'note' && (wanted.text === '' || wanted.text.length > NOTE_CAP)) {
-    throw new RangeError('note');
-  }
+  if (wanted.kind === 'payment' && !isDay(wanted.entered.day)) throw new RangeError(wanted.entered.day);
+  if (wanted.kind === 'note' && wanted.text === '') throw new RangeError('note');
+  const text = 'text' in wanted ? wanted.text : 'reason' in wanted ? wanted.reason : '';
+  if (text.length > NOTE_CAP) throw new RangeError('note');
 }
 
 /** True for a day of the calendar, `2026-12-20`. */

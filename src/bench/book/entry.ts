@@ -5,6 +5,13 @@ import type { OrderState, OrderWay } from '#words/benchCodes.ts';
 import type { Book } from './open.ts';
 import { named } from './problem.ts';
 
+/** An amount of money. */
+export type Sum = {
+  readonly minor: number;
+  /** ISO 4217. */
+  readonly currency: string;
+};
+
 /** States in which there is still something to do. */
 export const OPEN_STATES: readonly OrderState[] = ['new', 'asked', 'agreed', 'strung'];
 
@@ -18,6 +25,8 @@ export type Entry = {
   readonly dueOn: string | null;
   /** Of the piece as it stood when the order came in; null where its revision was not known then. */
   readonly snapshotId: number | null;
+  /** What was agreed on for all of it; null before that, and where the book kept no money then. */
+  readonly agreed: Sum | null;
   readonly version: number;
   readonly erasedAt: string | null;
 };
@@ -26,7 +35,10 @@ export type Entry = {
 export type Happening =
   | { readonly kind: 'received'; readonly text: OrderWay }
   | { readonly kind: 'state'; readonly text: OrderState }
-  | { readonly kind: 'due' | 'note' | 'message' | 'erased'; readonly text: string };
+  /** The id of a payment that was written down, or struck out again. */
+  | { readonly kind: 'payment' | 'struck'; readonly text: string }
+  /** `reason`: why the change before it was made, in her words. */
+  | { readonly kind: 'due' | 'note' | 'reason' | 'message' | 'erased'; readonly text: string };
 
 export type Event = Happening & { readonly at: string };
 
@@ -62,6 +74,10 @@ export function toEntry(row: Row): Entry {
     state: row.state as OrderState,
     dueOn: row.due_on as string | null,
     snapshotId: row.snapshot as number | null,
+    agreed:
+      row.agreed_minor === null
+        ? null
+        : { minor: Number(row.agreed_minor), currency: String(row.agreed_currency) },
     version: Number(row.version),
     erasedAt: row.erased_at as string | null,
   };

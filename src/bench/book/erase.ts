@@ -5,8 +5,8 @@ import { named } from './problem.ts';
 import { record } from './receive.ts';
 
 /**
- * Erases what tells who a buyer is: name, address, note, choices, and the maker's
- * own notes on the order. The bytes are overwritten in the file and its log.
+ * Erases what tells who a buyer is: name, address, note, choices, and what the maker
+ * wrote of her own on the order. Sums and days of payments stay: they tell of no one. The bytes are overwritten in the file and its log.
  * @returns how many orders were erased
  * @throws BookError
  */
@@ -45,7 +45,7 @@ function eraseOne(book: Book, number: string, at: string): boolean {
       `UPDATE orders SET document = ?, digest = NULL, erased_at = ?, version = version + 1 WHERE number = ?`,
     )
     .run(JSON.stringify(kept), at, number);
-  book.db.prepare(`UPDATE event SET text = '' WHERE number = ? AND kind = 'note'`).run(number);
+  book.db.prepare(`UPDATE event SET text = '' WHERE number = ? AND kind IN ('note', 'reason')`).run(number);
   record(book, number, at, { kind: 'erased', text: '' });
   return true;
 }

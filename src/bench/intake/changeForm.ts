@@ -1,21 +1,60 @@
 /** A change's form, read. */
-import { LETTERS, ORDER_STATES } from '#words/benchCodes.ts';
+import {
+  LETTERS,
+  ORDER_STATES,
+  PAYMENT_KINDS,
+  PAYMENT_WAYS,
+  type ChangeProblem,
+  type Letter,
+  type PaymentKind,
+} from '#words/benchCodes.ts';
 import { isDay, NOTE_CAP, type Change } from '../book/change.ts';
+import { readSum } from './readSum.ts';
 
-export type ChangeForm = { readonly version: number; readonly change: Change };
+/** What a form is read by. */
+export type FormFacts = {
+  /** The order's, ISO 4217. */
+  readonly currency: string;
+  /** By the maker's clock, ISO 8601. */
+  readonly now: string;
+};
 
-/** Reads the form of `Changes.tsx` or `Letters.tsx`; null for one that neither sends. */
-export function readChange(form: URLSearchParams): ChangeForm | null {
+/** A form filled in as it should be; or by hand in a way that has to be named. `version`: the order's that she saw. */
+export type ChangeForm =
+  | {
+      readonly version: number;
+      readonly change: Change;
+      /** The message to have ready after it; null for none. */
+      readonly write: Letter | null;
+    }
+  | { readonly version: number; readonly problem: ChangeProblem };
+
+type Read = Change | { readonly problem: ChangeProblem } | null;
+
+/** Reads a form of the order's page; null for one that it doesn't send. */
+export function readChange(form: URLSearchParams, facts: FormFacts): ChangeForm | null {
   const version = Number(form.get('version') ?? '');
-  const change = changeOf(form);
-  return change === null || !Number.isInteger(version) || version < 1 ? null : { version, change };
+  const read = changeOf(form, facts);
+  if (read === null || !Number.isInteger(version) || version < 1) return null;
+  if ('problem' in read) return { version, problem: read.problem };
+  const write = LETTERS.find((one) => one === form.get('write')) ?? null;
+  return { version, change: read, write };
 }
 
-function changeOf(form: URLSearchParams): Change | null {
+function changeOf(form: URLSearchParams, facts: FormFacts): Read {
   const kind = form.get('kind');
+  const paymentKind = PAYMENT_KINDS.find((one) => one === kind);
+  if (paymentKind !== undefined) return paymentOf(paymentKind, form, facts);
   if (kind === 'state') {
     const state = ORDER_STATES.find((one) => one === form.get('state'));
-    return state === undefined ? null : { kind, state };
+    const reason = noteIn(form, 'reason');
+    if (state === undefined || reason === null) return null;
+    return reason === '' ? { kind, state } : { kind, state, reason };
+  }
+  if (kind === 'strike') {
+    const id = Number(form.get('id') ?? '');
+    const reason = noteIn(form, 'reason');
+    return !Number.isInteger(id) || id < 1 || reason === null ? null : { kind, id, reason };
   }
   if (kind === 'due') {
     const on = form.get('on') ?? '';
@@ -23,9 +62,30 @@ function changeOf(form: URLSearchParams): Change | null {
     return { kind, on: on === '' ? null : on };
   }
   if (kind === 'note') {
-    const text = (form.get('text') ?? '').trim().replace(/\r\n?/g, '\n');
-    return text === '' || text.length > NOTE_CAP ? null : { kind, text };
+    const text = noteIn(form, 'text');
+    return text === null || text === '' ? null : { kind, text };
   }
   const message = LETTERS.find((one) => one === form.get('message'));
   return kind === 'message' && message !== undefined ? { kind, message } : null;
+}
+
+/** A payment's day may be a day ahead of the bench's clock, which goes by UTC. */
+const DAY_MS = 24 * 60 * 60 * 1000;
+
+function paymentOf(kind: PaymentKind, form: URLSearchParams, { currency, now }: FormFacts): Read {
+  const way = PAYMENT_WAYS.find((one) => one === form.get('way'));
+  if (way === undefined) return null;
+  const sum = readSum(form.get('sum') ?? '', currency);
+  if (!sum.ok) return sum;
+  const day = (form.get('day') ?? '').trim();
+  if (!isDay(day)) return { problem: { code: 'day-unreadable', text: day } };
+  if (Date.parse(day) > Date.parse(now) + DAY_MS) return { problem: { code: 'day-ahead', text: day } };
+  const entered = { kind, minor: sum.minor, currency, day, way };
+  return { kind: 'payment', entered, really: form.get('really') === 'yes' };
+}
+
+/** Her own words, '' for none; null for more than a note holds. */
+function noteIn(form: URLSearchParams, name: string): string | null {
+  const text = (form.get(name) ?? '').trim().replace(/\r\n?/g, '\n');
+  return text.length > NOTE_CAP ? null : text;
 }

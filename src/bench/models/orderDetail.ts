@@ -1,16 +1,18 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
 import { partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
-import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
 import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
+import { paymentsOf } from '../book/payments.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { recheck, type Recheck } from '../check/recheck.ts';
 import { draftsFor, paymentLink, type Draft } from '../letters/letters.ts';
 import type { Frame } from './frame.ts';
 import { frameIn } from './frame.ts';
+import { moneyOf, type Money } from './money.ts';
+import { nextStep, type NextStep } from './nextStep.ts';
 
 /** One way of computing the order again, and the copy of the piece it goes by. */
 export type CheckedCopy = { readonly copy: Snapshot; readonly checked: Recheck };
@@ -25,7 +27,10 @@ export type OrderDetail = {
   readonly now: { readonly copy: Snapshot | null; readonly checked: Recheck };
   /** By the piece as it stood when the order came in; null where that is not known. */
   readonly then: CheckedCopy | null;
+  readonly money: Money;
+  readonly next: NextStep | null;
   readonly drafts: readonly Draft[];
+  /** Payment address for what is open; null where nothing is. */
   readonly payment: string | null;
 };
 
@@ -43,14 +48,19 @@ export function orderDetail(
   const now = { copy, checked: recheck(document, copy, receivedAt) };
   const old = snapshotId === null ? null : findSnapshot(book, snapshotId);
   const then = old === null ? null : { copy: old, checked: recheck(document, old, receivedAt) };
-  const detail = { entry, events: history(book, number), now, then };
-  const payment = paymentOf(catalogue, entry, now.checked);
+  const money = moneyOf(entry, now.checked, then?.checked ?? null, paymentsOf(book, number), catalogue.shop);
+  const payment = paymentOf(catalogue, number, money);
   return {
-    ...detail,
+    entry,
+    events: history(book, number),
+    now,
+    then,
     pieceName: nameOf(catalogue, document.piece.id, frame.lang),
     partNames: partNamesIn(catalogue, frame.lang),
+    money,
+    next: nextStep(entry, now.checked),
     payment,
-    drafts: entry.erasedAt === null ? draftsOf(catalogue, entry, now.checked, payment, frame) : [],
+    drafts: entry.erasedAt === null ? draftsOf(catalogue, entry, now.checked, money, payment, frame) : [],
   };
 }
 
@@ -60,17 +70,10 @@ export function nameOf(catalogue: Catalogue, id: string, lang: Frame['lang']): s
   return piece === undefined ? id : textsOf(piece, lang).name;
 }
 
-/** What is to be paid: the maker's own price, never the buyer's, and the postage. */
-function totalMinor({ document }: Entry, { candidate }: Recheck): number | null {
-  if (candidate === null) return null;
-  const { postageMinor } = document.shown;
-  return orderTotalMinor({ priceMinor: candidate.priceMinor, postageMinor }, document.quantity);
-}
-
-function paymentOf({ shop }: Catalogue, entry: Entry, checked: Recheck): string | null {
-  const total = totalMinor(entry, checked);
-  if (total === null) return null;
-  return paymentLink(shop.orders.payment, entry.document.number, total, shop.rules.currency);
+/** Only while something is open, and never by the buyer's own figure. */
+function paymentOf({ shop }: Catalogue, number: string, { basis, ledger, due, kept }: Money): string | null {
+  if (basis === 'shown' || ledger.openMinor <= 0 || !kept) return null;
+  return paymentLink(shop.orders.payment, number, ledger.openMinor, due.currency);
 }
 
 /** Letters are in the buyer's language, in the shop's unit and money. */
@@ -78,13 +81,13 @@ function draftsOf(
   catalogue: Catalogue,
   entry: Entry,
   checked: Recheck,
+  { price }: Money,
   payment: string | null,
   frame: Frame,
 ): Draft[] {
   const { shop } = catalogue;
   const { document } = entry;
   const theirs = frameIn(document.lang, frame);
-  const total = totalMinor(entry, checked) ?? orderTotalMinor(document.shown, document.quantity);
   const lengthMm = checked.candidate?.finishedLengthMm ?? document.shown.lengthMm;
   return draftsFor(document, {
     name: document.buyer.name,
@@ -92,7 +95,7 @@ function draftsOf(
     piece: nameOf(catalogue, document.piece.id, document.lang),
     size: orderWords(document.lang).size(document.measure),
     length: theirs.format.length(lengthMm),
-    price: formatMoney(total, shop.rules.currency, document.lang),
+    price: formatMoney(price.minor, price.currency, document.lang),
     weeks: shop.orders.weeks,
     due: entry.dueOn === null ? null : formatDate(entry.dueOn, document.lang),
     payment,

@@ -1,45 +1,30 @@
-/** What the maker can do with an order: its state, its day, her notes. Each form says which version she saw. */
-import type { BenchWords } from '#words/words.ts';
-import { ORDER_STATES } from '#words/benchCodes.ts';
+/** An order's day, and the maker's notes on it. */
 import { NOTE_CAP } from '../book/change.ts';
-import type { Entry } from '../book/entry.ts';
+import { typed } from '../models/attempt.ts';
+import { ChangeForm, type ChangeProps } from './ChangeForm.tsx';
 
-type Props = { readonly entry: Entry; readonly words: BenchWords };
-
-export function Changes({ entry, words }: Props) {
-  const action = `/bench/orders/${entry.document.number}/change/`;
-  const version = <input type="hidden" name="version" value={entry.version} />;
+export function Changes(props: ChangeProps) {
+  const { entry, attempt, frame } = props;
+  const { order } = frame.words;
   return (
-    <section aria-labelledby="state">
-      <h2 id="state">
-        {words.order.state}: <span class={`mark state-${entry.state}`}>{words.states[entry.state]}</span>
-      </h2>
-      <form class="row" method="post" action={action}>
-        {version}
-        <input type="hidden" name="kind" value="state" />
-        {ORDER_STATES.filter((state) => state !== entry.state).map((state) => (
-          <button type="submit" name="state" value={state}>
-            {words.order.setState(state)}
-          </button>
-        ))}
-      </form>
-      <form class="row" method="post" action={action}>
-        {version}
-        <input type="hidden" name="kind" value="due" />
+    <section aria-labelledby="plan">
+      <h2 id="plan">{order.plan}</h2>
+      <ChangeForm {...props} form={{ kind: 'due' }} class="row">
         <label>
-          {words.order.due} <input type="date" name="on" value={entry.dueOn ?? ''} />
+          {order.due}{' '}
+          <input type="date" name="on" value={typed(attempt, { kind: 'due' }, 'on', entry.dueOn ?? '')} />
         </label>
-        <button type="submit">{words.order.setDue}</button>
-      </form>
-      <form method="post" action={action}>
-        {version}
-        <input type="hidden" name="kind" value="note" />
+        <button type="submit">{order.setDue}</button>
+      </ChangeForm>
+      <ChangeForm {...props} form={{ kind: 'note' }}>
         <label>
-          {words.order.noteLabel}
-          <textarea name="text" rows={3} maxLength={NOTE_CAP} required></textarea>
+          {order.noteLabel}
+          <textarea name="text" rows={3} maxLength={NOTE_CAP} required>
+            {typed(attempt, { kind: 'note' }, 'text', '')}
+          </textarea>
         </label>
-        <button type="submit">{words.order.addNote}</button>
-      </form>
+        <button type="submit">{order.addNote}</button>
+      </ChangeForm>
     </section>
   );
 }

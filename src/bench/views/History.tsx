@@ -1,19 +1,21 @@
 /** What happened to an order, and when, by the maker's clock. */
-import type { BenchWords } from '#words/words.ts';
-import { formatDate, formatDateTime } from '#words/format.ts';
-import type { Lang } from '#words/lang.ts';
+import { formatDate, formatDateTime, formatMoney } from '#words/format.ts';
+import { moneyWords } from '#words/words.ts';
 import type { Event } from '../book/entry.ts';
+import type { Payment } from '../book/payments.ts';
 import type { Frame } from '../models/frame.ts';
+import type { OrderDetail } from '../models/orderDetail.ts';
 
-export function History({ events, frame: { words, lang } }: { events: readonly Event[]; frame: Frame }) {
+export function History({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
+  const { words, lang } = frame;
   return (
     <section aria-labelledby="history">
       <h2 id="history">{words.order.history}</h2>
       <ol class="history">
-        {events.map((event) => (
+        {detail.events.map((event) => (
           <li>
             <time dateTime={event.at}>{formatDateTime(event.at, lang)}</time>{' '}
-            <bdi class="note">{eventSentence(event, words, lang)}</bdi>
+            <bdi class="note">{eventSentence(event, detail, frame)}</bdi>
           </li>
         ))}
       </ol>
@@ -21,9 +23,9 @@ export function History({ events, frame: { words, lang } }: { events: readonly E
   );
 }
 
-/** Ways, states, days and names of letters are kept as codes. */
-function eventSentence(event: Event, { order }: BenchWords, lang: Lang): string {
-  const { events, letterNames } = order;
+/** Ways, states, days, names of letters and ids of payments are kept as codes. */
+function eventSentence(event: Event, { money }: OrderDetail, { words, lang }: Frame): string {
+  const { events, letterNames } = words.order;
   const letters: Readonly<Record<string, string>> = letterNames;
   switch (event.kind) {
     case 'received':
@@ -36,7 +38,28 @@ function eventSentence(event: Event, { order }: BenchWords, lang: Lang): string 
       return events.message(letters[event.text] ?? event.text);
     case 'note':
       return events.note(event.text);
+    case 'reason':
+      return moneyWords(lang).next.reasonGiven(event.text);
     case 'erased':
       return events.erased();
+    case 'payment':
+    case 'struck':
+      return paymentSentence(
+        event.kind,
+        money.payments.find(({ id }) => String(id) === event.text),
+        lang,
+      );
   }
+}
+
+function paymentSentence(
+  kind: 'payment' | 'struck',
+  payment: Payment | undefined,
+  lang: Frame['lang'],
+): string {
+  if (payment === undefined) return '';
+  const { events } = moneyWords(lang);
+  const sum = formatMoney(payment.minor, payment.currency, lang);
+  if (kind === 'struck') return events.struck(sum);
+  return events.payment(payment.kind, sum, payment.way, formatDate(payment.day, lang));
 }

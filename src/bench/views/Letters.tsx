@@ -1,22 +1,20 @@
 /** Prepared letters: each opens in her own mail program, where she reads and changes it. */
-import type { BenchWords } from '#words/words.ts';
-import type { Entry } from '../book/entry.ts';
 import type { Draft } from '../letters/letters.ts';
+import { ChangeForm, type ChangeProps } from './ChangeForm.tsx';
 
-type Props = {
-  readonly entry: Entry;
-  readonly drafts: readonly Draft[];
-  readonly payment: string | null;
-  readonly words: BenchWords;
-};
+type Props = ChangeProps & { readonly drafts: readonly Draft[]; readonly payment: string | null };
 
-export function Letters({ entry, drafts, payment, words }: Props) {
+export function Letters({ drafts, payment, ...props }: Props) {
+  const { words } = props.frame;
   if (drafts.length === 0) return null;
   return (
     <section aria-labelledby="letters">
       <h2 id="letters">{words.order.letters}</h2>
       {drafts.map((draft) => (
-        <Letter entry={entry} draft={draft} words={words} />
+        <details>
+          <summary>{words.order.letterNames[draft.letter]}</summary>
+          <LetterBody {...props} draft={draft} id={`letter-${draft.letter}`} />
+        </details>
       ))}
       {payment !== null && (
         <p>
@@ -30,28 +28,33 @@ export function Letters({ entry, drafts, payment, words }: Props) {
   );
 }
 
-function Letter({ entry, draft, words }: { entry: Entry; draft: Draft; words: BenchWords }) {
-  const id = `letter-${draft.letter}`;
+type BodyProps = ChangeProps & {
+  readonly draft: Draft;
+  /** Of its text on this page. */
+  readonly id: string;
+  /** The page was opened to send it. */
+  readonly focus?: boolean;
+};
+
+export function LetterBody({ draft, id, focus = false, ...props }: BodyProps) {
+  const { words } = props.frame;
   return (
-    <details>
-      <summary>{words.order.letterNames[draft.letter]}</summary>
+    <>
       <p>
         {words.order.subject}: <bdi>{draft.subject}</bdi>
       </p>
       <label for={id}>{words.order.text}</label>
-      <textarea id={id} rows={12} readOnly lang={entry.document.lang} dir="auto">
+      <textarea id={id} rows={12} readOnly lang={props.entry.document.lang} dir="auto">
         {draft.body}
       </textarea>
-      <form class="row" method="post" action={`/bench/orders/${entry.document.number}/change/`}>
-        <a class="button" href={draft.link}>
+      <ChangeForm {...props} attempt={null} form={{ kind: 'message' }} class="row">
+        <a class={focus ? 'button main' : 'button'} href={draft.link} autofocus={focus}>
           {words.order.openMail}
         </a>
-        <input type="hidden" name="version" value={entry.version} />
-        <input type="hidden" name="kind" value="message" />
         <button type="submit" name="message" value={draft.letter}>
           {words.order.iSent}
         </button>
-      </form>
-    </details>
+      </ChangeForm>
+    </>
   );
 }

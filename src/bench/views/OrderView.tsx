@@ -2,34 +2,50 @@
 import { formatDateTime } from '#words/format.ts';
 import { orderWords } from '#words/words.ts';
 import type { Difference } from '#words/difference.ts';
+import { isOfPage, type Attempt } from '../models/attempt.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
+import { Refused } from './ChangeForm.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
 import { History } from './History.tsx';
 import { Letters } from './Letters.tsx';
 import { FactList, type Fact } from './FactList.tsx';
+import { MoneySection } from './Money.tsx';
+import { Next } from './Next.tsx';
 
 type Props = { readonly detail: OrderDetail; readonly frame: Frame };
 
-export function OrderView({ detail, frame }: Props) {
+type PageProps = Props & {
+  /** A form that could not be done; null where none was sent. */
+  readonly attempt?: Attempt | null;
+  /** Name of the message that was just made ready. */
+  readonly write?: string | null;
+};
+
+export function OrderView({ detail, frame, attempt = null, write = null }: PageProps) {
   const { words, lang } = frame;
   const { entry, now } = detail;
+  const change = { entry, attempt, frame };
+  const written = detail.drafts.find(({ letter }) => letter === write) ?? null;
   return (
     <>
+      {attempt !== null && isOfPage(attempt) && <Refused attempt={attempt} frame={frame} />}
       <p class="quiet">
         {words.order.received(formatDateTime(entry.receivedAt, lang), entry.way)}{' '}
         {words.order.placed(formatDateTime(entry.document.placedAt, lang))}
       </p>
       <Differences all={now.checked.differences} frame={frame} />
+      <Next {...change} detail={detail} written={written} />
       <Sheets detail={detail} frame={frame} />
       <div class="columns">
         <Asked detail={detail} frame={frame} />
-        <Changes entry={entry} words={words} />
+        <MoneySection {...change} money={detail.money} />
       </div>
+      <Changes {...change} />
       <Figures detail={detail} frame={frame} />
-      <Letters entry={entry} drafts={detail.drafts} payment={detail.payment} words={words} />
-      <History events={detail.events} frame={frame} />
+      <Letters {...change} drafts={detail.drafts} payment={detail.payment} />
+      <History detail={detail} frame={frame} />
       <Erase detail={detail} frame={frame} />
     </>
   );

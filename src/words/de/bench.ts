@@ -185,7 +185,7 @@ export const bench: typeof en = {
     gather: 'Was bereitzulegen ist',
     document: 'Bestellung als JSON',
     state: 'Stand',
-    setState: (state: OrderState): string => `Auf „${STATE[state]}“ setzen`,
+    plan: 'Tag und Notizen',
     due: 'Fällig',
     setDue: 'Tag setzen',
     addNote: 'Notiz dazu',

@@ -181,7 +181,7 @@ export const bench = {
     gather: 'What to gather',
     document: 'Order as JSON',
     state: 'State',
-    setState: (state: OrderState): string => `Set to ${STATE[state].toLowerCase()}`,
+    plan: 'Day and notes',
     due: 'Due',
     setDue: 'Set the day',
     addNote: 'Add the note',

@@ -10,6 +10,7 @@ const entry = (buyer: Partial<typeof sample.buyer>): Entry => ({
   state: 'new',
   dueOn: null,
   snapshotId: null,
+  agreed: null,
   version: 1,
   erasedAt: null,
 });

@@ -118,7 +118,9 @@ test('an order is worked through its states, and a second window can’t overwri
   const page = await open(`/bench/orders/${number}/`);
   const other = await page.context().newPage();
   await other.goto(page.url());
-  await page.getByRole('button', { name: 'Set to agreed' }).click();
+  await page.getByRole('button', { name: 'Agree to it' }).click();
+  // The message that goes with it lies ready, and the keyboard is on it.
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('href'))).toContain('mailto:iris');
   await page.getByLabel('Due').fill('2027-01-20');
   await page.getByRole('button', { name: 'Set the day' }).click();
   await page.getByLabel('Note to yourself').fill('Blue tissue');
@@ -126,8 +128,11 @@ test('an order is worked through its states, and a second window can’t overwri
   const told = await page.locator('.history').innerText();
   for (const line of ['Set to agreed', 'Due 20 January 2027', 'Note: Blue tissue'])
     expect(told).toContain(line);
-  await other.getByRole('button', { name: 'Set to cancelled' }).click();
+  await other.getByText('Something else').click();
+  await other.getByLabel('Why', { exact: true }).fill('Two of the same');
+  await other.getByRole('button', { name: 'Cancel it' }).click();
   expect(await other.locator('main').innerText()).toContain('changed in another window');
+  expect(await other.getByLabel('Why', { exact: true }).first().inputValue()).toBe('Two of the same');
   await page.reload();
   expect(await page.locator('#state').innerText()).toContain('Agreed');
 });

@@ -1,0 +1,51 @@
+/** One change to an order, from its form to the answer. */
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import type { BenchProblem } from '#words/benchCodes.ts';
+import { change } from './book/change.ts';
+import type { Book } from './book/open.ts';
+import { readChange } from './intake/changeForm.ts';
+import type { Attempt } from './models/attempt.ts';
+import type { Frame } from './models/frame.ts';
+import { orderDetail, type OrderDetail } from './models/orderDetail.ts';
+
+export type Changed =
+  /** Where to look now. */
+  | { readonly outcome: 'done'; readonly location: string }
+  | { readonly outcome: 'trouble'; readonly problem: BenchProblem; readonly status: number }
+  /** Not done: the order as it is now, with the form as it was filled in. */
+  | {
+      readonly outcome: 'again';
+      readonly detail: OrderDetail;
+      readonly attempt: Attempt;
+      readonly status: number;
+    };
+
+/** Does what a form of the order's page asks for. Throws BookError. */
+export function changeOrder(
+  book: Book,
+  catalogue: Catalogue,
+  number: string,
+  form: URLSearchParams,
+  frame: Frame,
+): Changed {
+  const detail = orderDetail(book, catalogue, number, frame);
+  if (detail === null) return { outcome: 'trouble', problem: { code: 'no-such-order' }, status: 404 };
+  const { due, figure } = detail.money;
+  const read = readChange(form, { currency: due.currency, now: frame.now });
+  if (read === null) return { outcome: 'trouble', problem: { code: 'bad-form' }, status: 400 };
+  const again = (problem: Attempt['problem'], status: number): Changed => ({
+    outcome: 'again',
+    detail: orderDetail(book, catalogue, number, frame) ?? detail,
+    attempt: { form, problem },
+    status,
+  });
+  if ('problem' in read) return again(read.problem, 422);
+  const outcome = change(book, number, read.version, frame.now, read.change, figure);
+  if (outcome === 'no-such-order') {
+    return { outcome: 'trouble', problem: { code: outcome }, status: 404 };
+  }
+  if (outcome === 'changed-meanwhile') return again({ code: outcome }, 409);
+  if (outcome !== 'done') return again(outcome, 422);
+  const write = read.write === null ? '' : `?write=${read.write}`;
+  return { outcome: 'done', location: `/bench/orders/${number}/${write}` };
+}

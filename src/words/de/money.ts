@@ -1,0 +1,137 @@
+/** Geld und Stand einer Bestellung, wie die Macherin sie an ihrer Werkbank liest. */
+import type {
+  ChangeProblem,
+  Letter,
+  MoneyStanding,
+  OrderState,
+  PaymentKind,
+  PaymentWay,
+} from '../benchCodes.ts';
+import type { money as en } from '../en/money.ts';
+import { formatDate, formatMoney, type Format } from '../format.ts';
+import { sentenceOf, type Sentences } from '../sentence.ts';
+
+const WAY: Readonly<Record<PaymentWay, string>> = {
+  transfer: 'Überweisung',
+  card: 'Karte',
+  cash: 'bar',
+  other: 'auf anderem Weg',
+};
+const BY: Readonly<Record<PaymentWay, string>> = {
+  transfer: 'durch Überweisung',
+  card: 'mit Karte',
+  cash: 'in bar',
+  other: 'auf anderem Weg',
+};
+const KIND: Readonly<Record<PaymentKind, string>> = { paid: 'Bezahlt', refunded: 'Zurückgezahlt' };
+const STANDING: Readonly<Record<MoneyStanding, string>> = {
+  unpaid: 'Noch nichts bezahlt',
+  'part-paid': 'Teils bezahlt',
+  settled: 'Nichts offen',
+  'to-pay-back': 'Zurückzuzahlen',
+};
+
+const problems: Sentences<ChangeProblem> = {
+  'sum-missing': () => 'Schreiben Sie den Betrag.',
+  'sum-nothing': () => 'Das ergibt nichts. Schreiben Sie den Betrag, der geflossen ist.',
+  'sum-too-large': () => 'Das ist mehr, als das Buch für eine Bestellung fasst. Prüfen Sie den Betrag.',
+  'sum-unreadable': ({ text }) => `„${text}“ ist nicht als Betrag zu lesen. Schreiben Sie ihn wie 64,50.`,
+  'sum-ambiguous': ({ text }) =>
+    `„${text}“ lässt sich auf zwei Arten lesen. Schreiben Sie ${text.replace(/\D/g, '')} für die Tausender oder zwei Ziffern nach dem Komma.`,
+  'sum-too-fine': ({ text, digits }) =>
+    digits === 0
+      ? `„${text}“ hat Ziffern nach dem Komma, die diese Währung nicht kennt.`
+      : `„${text}“ hat mehr als ${digits} Ziffern nach dem Komma.`,
+  'sum-other-currency': ({ text, currency }) =>
+    `„${text}“ ist in einer anderen Währung. Diese Bestellung rechnet in ${currency}.`,
+  'day-unreadable': ({ text }) => `„${text}“ ist kein Tag des Kalenders. Schreiben Sie ihn wie 2026-12-20.`,
+  'day-ahead': ({ text }, f) =>
+    `Der ${formatDate(text, f.lang)} kommt erst noch. Schreiben Sie den Tag, an dem das Geld floss.`,
+  'more-than-open': ({ openMinor, currency }, f) =>
+    openMinor === 0
+      ? 'An dieser Bestellung ist nichts offen. Kam es trotzdem, so sagen Sie es unten.'
+      : `An dieser Bestellung sind nur ${formatMoney(openMinor, currency, f.lang)} offen. Kam trotzdem mehr, so sagen Sie es unten.`,
+  'more-than-paid': ({ hereMinor, currency }, f) =>
+    hereMinor === 0
+      ? 'Es wurde nichts bezahlt, das zurückgezahlt werden könnte.'
+      : `Mehr als ${formatMoney(hereMinor, currency, f.lang)} lassen sich nicht zurückzahlen: So viel kam und ist noch da.`,
+  'refund-rests-on-it': () =>
+    'Von dieser Zahlung wurde etwas zurückgezahlt. Streichen Sie zuerst das, wenn auch das ein Versehen war.',
+  'reason-missing': () => 'Schreiben Sie, warum. Es steht dann im Verlauf, wo Sie eines Tages danach suchen.',
+  'changed-meanwhile': () =>
+    'Diese Bestellung wurde in einem anderen Fenster oder an einer anderen Werkbank geändert. Nichts wurde überschrieben, und was Sie schrieben, steht noch hier: Sehen Sie die Bestellung an, wie sie jetzt ist, und tun Sie es dann noch einmal.',
+};
+
+const NEXT: Readonly<Record<OrderState, string>> = {
+  new: 'Als neu nehmen',
+  asked: 'Nachfragen',
+  agreed: 'Vereinbaren',
+  strung: 'Ist aufgefädelt',
+  sent: 'Ist verschickt',
+  cancelled: 'Absagen',
+};
+const LETTER: Readonly<Record<Letter, string>> = {
+  question: 'mit der Frage',
+  agreed: 'dass es vereinbart ist',
+  ready: 'dass es fertig ist',
+  sent: 'dass es unterwegs ist',
+};
+
+export const money: typeof en = {
+  problem: (one: ChangeProblem, f: Format): string => sentenceOf(problems, one, f),
+
+  next: {
+    title: 'Was als Nächstes kommt',
+    step: (state) => NEXT[state],
+    letter: (letter) =>
+      letter === 'question'
+        ? `Dann liegt die Nachricht ${LETTER[letter]} bereit.`
+        : `Dann liegt die Nachricht bereit, ${LETTER[letter]}.`,
+    differs: 'Die Bestellung weicht ab von dem, was gezeigt wurde; darum kommt zuerst eine Frage.',
+    back: (state) => `Zurück auf „${state}“`,
+    finished: 'Nichts mehr zu tun.',
+    cancelled: 'Diese Bestellung ist abgesagt.',
+    else: 'Etwas anderes',
+    reason: 'Warum',
+    reasonHint: 'Gefragt, wo die Bestellung einen Schritt zurückgeht. Es steht dann im Verlauf.',
+    reasonGiven: (text) => (text === '' ? 'Der Grund, gelöscht' : `Weil: ${text}`),
+    written: (letter) => `Die Nachricht liegt bereit: ${letter}`,
+  },
+
+  title: 'Geld',
+  ways: WAY,
+  standing: STANDING,
+  total: 'Macht zusammen',
+  totalBasis: {
+    agreed: 'wie vereinbart',
+    now: 'nach den Zahlen von heute, bis Sie es vereinbaren',
+    then: 'nach dem Stück, wie es damals war',
+    shown: 'nach dem, was gezeigt wurde, weil es sich jetzt nicht rechnen lässt',
+  },
+  paid: 'Bezahlt',
+  refunded: 'Zurückgezahlt',
+  open: 'Noch zu zahlen',
+  toPayBack: 'Zurückzuzahlen',
+  nothingDue: 'nichts, denn sie ist abgesagt',
+  notKept: 'Als diese Bestellung verschickt wurde, führte das Buch noch kein Geld.',
+  list: 'Was kam und was zurückging',
+  line: (kind, way) => `${KIND[kind]} ${BY[way]}`,
+  otherCurrency: 'in anderer Währung, darum nicht gezählt',
+  struck: 'gestrichen',
+  strike: 'Aus Versehen eingetragen',
+  strikeButton: 'Streichen',
+  record: 'Eine Zahlung eintragen',
+  recordMore: 'Noch eine Zahlung eintragen',
+  recordRefund: 'Zurückgezahltes eintragen',
+  sum: 'Betrag',
+  day: 'Tag',
+  way: 'Weg',
+  recordButton: 'Als bezahlt eintragen',
+  refundButton: 'Als zurückgezahlt eintragen',
+  really: 'Es war wirklich mehr',
+
+  events: {
+    payment: (kind, sum, way, day) => `${KIND[kind]}: ${sum} ${BY[way]} am ${day}`,
+    struck: (sum) => `Gestrichen, aus Versehen eingetragen: ${sum}`,
+  },
+};

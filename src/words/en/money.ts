@@ -1,0 +1,133 @@
+/** Money and states of an order, as the maker reads them at her bench. */
+import type {
+  ChangeProblem,
+  Letter,
+  MoneyStanding,
+  OrderState,
+  PaymentKind,
+  PaymentWay,
+} from '../benchCodes.ts';
+import { formatDate, formatMoney, type Format } from '../format.ts';
+import { sentenceOf, type Sentences } from '../sentence.ts';
+
+const WAY: Readonly<Record<PaymentWay, string>> = {
+  transfer: 'bank transfer',
+  card: 'card',
+  cash: 'cash',
+  other: 'another way',
+};
+const BY: Readonly<Record<PaymentWay, string>> = {
+  transfer: 'by bank transfer',
+  card: 'by card',
+  cash: 'in cash',
+  other: 'in another way',
+};
+const KIND: Readonly<Record<PaymentKind, string>> = { paid: 'Paid', refunded: 'Paid back' };
+const STANDING: Readonly<Record<MoneyStanding, string>> = {
+  unpaid: 'Nothing paid yet',
+  'part-paid': 'Part paid',
+  settled: 'Nothing open',
+  'to-pay-back': 'To pay back',
+};
+
+const problems: Sentences<ChangeProblem> = {
+  'sum-missing': () => 'Write the sum.',
+  'sum-nothing': () => 'That comes to nothing. Write the sum that went.',
+  'sum-too-large': () => 'That is more than the book can hold for one order. Check the sum.',
+  'sum-unreadable': ({ text }) => `“${text}” can’t be read as a sum. Write it like 64.50.`,
+  'sum-ambiguous': ({ text }) =>
+    `“${text}” can be read in two ways. Write ${text.replace(/\D/g, '')} for the thousands, or two figures after the point.`,
+  'sum-too-fine': ({ text, digits }) =>
+    digits === 0
+      ? `“${text}” has figures after the point, and this currency has none.`
+      : `“${text}” has more than ${digits} figures after the point.`,
+  'sum-other-currency': ({ text, currency }) =>
+    `“${text}” is in another currency. This order is reckoned in ${currency}.`,
+  'day-unreadable': ({ text }) => `“${text}” is no day of the calendar. Write it like 2026-12-20.`,
+  'day-ahead': ({ text }, f) => `${formatDate(text, f.lang)} is still to come. Write the day the money went.`,
+  'more-than-open': ({ openMinor, currency }, f) =>
+    openMinor === 0
+      ? 'Nothing is open on this order. If this came in all the same, say so below.'
+      : `Only ${formatMoney(openMinor, currency, f.lang)} is open on this order. If more came in all the same, say so below.`,
+  'more-than-paid': ({ hereMinor, currency }, f) =>
+    hereMinor === 0
+      ? 'Nothing was paid that could be paid back.'
+      : `No more than ${formatMoney(hereMinor, currency, f.lang)} can be paid back: that is what came in and is still here.`,
+  'refund-rests-on-it': () =>
+    'Money was paid back out of this payment. Strike out what was paid back first, if that was a mistake too.',
+  'reason-missing': () => 'Write why. It stands in the history, where you will look for it one day.',
+  'changed-meanwhile': () =>
+    'This order was changed in another window or at another bench. Nothing was overwritten, and what you typed is still here: look at the order as it is now, then do it again.',
+};
+
+const NEXT: Readonly<Record<OrderState, string>> = {
+  new: 'Take it as new',
+  asked: 'Ask the buyer',
+  agreed: 'Agree to it',
+  strung: 'It is strung',
+  sent: 'It is sent',
+  cancelled: 'Cancel it',
+};
+const LETTER: Readonly<Record<Letter, string>> = {
+  question: 'with a question',
+  agreed: 'that it is agreed',
+  ready: 'that it is ready',
+  sent: 'that it is on its way',
+};
+
+export const money = {
+  problem: (one: ChangeProblem, f: Format): string => sentenceOf(problems, one, f),
+
+  next: {
+    title: 'What comes next',
+    step: (state: OrderState): string => NEXT[state],
+    letter: (letter: Letter): string => `Then the message ${LETTER[letter]} lies ready.`,
+    differs: 'The order differs from what the buyer saw, so a question comes first.',
+    back: (state: string): string => `Back to “${state}”`,
+    finished: 'Nothing more to do.',
+    cancelled: 'This order is cancelled.',
+    else: 'Something else',
+    reason: 'Why',
+    reasonHint: 'Asked for where the order goes back a step. It stands in the history.',
+    reasonGiven: (text: string): string => (text === '' ? 'The reason, erased' : `Because: ${text}`),
+    written: (letter: string): string => `The message is ready: ${letter}`,
+  },
+
+  title: 'Money',
+  ways: WAY,
+  standing: STANDING,
+  total: 'Comes to',
+  totalBasis: {
+    agreed: 'as agreed',
+    now: 'by today’s figures, until you agree to it',
+    then: 'by the piece as it stood then',
+    shown: 'by what the buyer saw, since it can’t be reckoned now',
+  },
+  paid: 'Paid',
+  refunded: 'Paid back',
+  open: 'Still to pay',
+  toPayBack: 'To pay back',
+  nothingDue: 'nothing, since it is cancelled',
+  notKept: 'When this order was sent, the book didn’t keep money yet.',
+  list: 'What came in and went back',
+  line: (kind: PaymentKind, way: PaymentWay): string => `${KIND[kind]} ${BY[way]}`,
+  otherCurrency: 'in another currency, so not counted',
+  struck: 'struck out',
+  strike: 'Entered by mistake',
+  strikeButton: 'Strike it out',
+  record: 'Write down a payment',
+  recordMore: 'Write down another payment',
+  recordRefund: 'Write down money paid back',
+  sum: 'Sum',
+  day: 'Day',
+  way: 'By',
+  recordButton: 'Write down as paid',
+  refundButton: 'Write down as paid back',
+  really: 'It really was more',
+
+  events: {
+    payment: (kind: PaymentKind, sum: string, way: PaymentWay, day: string): string =>
+      `${KIND[kind]}: ${sum} ${BY[way]} on ${day}`,
+    struck: (sum: string): string => `Struck out, entered by mistake: ${sum}`,
+  },
+};

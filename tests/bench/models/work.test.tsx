@@ -1,0 +1,184 @@
+/** An order worked at its page: states with their messages, money, and forms that can't be done. */
+import { renderToString } from 'preact-render-to-string';
+import { afterAll, describe, expect, it } from 'vitest';
+import { receive } from '#bench/book/receive.ts';
+import { changeOrder, type Changed } from '#bench/changeOrder.ts';
+import { pieceNow } from '#bench/check/pieceNow.ts';
+import type { Attempt } from '#bench/models/attempt.ts';
+import { frameIn } from '#bench/models/frame.ts';
+import { orderDetail, type OrderDetail } from '#bench/models/orderDetail.ts';
+import { OrderView } from '#bench/views/OrderView.tsx';
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { ORDER_STATES } from '#words/benchCodes.ts';
+import { catalogue, frame, openShop, orderFor } from '../shop.ts';
+
+const shop = openShop(catalogue);
+afterAll(() => shop.close());
+
+function detailOf(number: string, seen: Catalogue = catalogue): OrderDetail {
+  const detail = orderDetail(shop.book, seen, number, frame);
+  if (detail === null) throw new Error('not in the book');
+  return detail;
+}
+
+function take(fields: Partial<OrderDocument> = {}): string {
+  const document = { ...orderFor(catalogue, 'weir-light', 165.1), ...fields };
+  const now = pieceNow(catalogue, document.piece.id);
+  receive(shop.book, [{ document, way: 'desk', at: frame.now, now }]);
+  return document.number;
+}
+
+/** Sends a form as the page does, with the version that stands there now. */
+function send(number: string, fields: Record<string, string>, seen: Catalogue = catalogue): Changed {
+  const version = String(detailOf(number).entry.version);
+  return changeOrder(shop.book, seen, number, new URLSearchParams({ version, ...fields }), frame);
+}
+
+const page = (number: string, attempt: Attempt | null = null, write: string | null = null): string =>
+  renderToString(<OrderView detail={detailOf(number)} frame={frame} attempt={attempt} write={write} />);
+
+/** The forms of a page whose fields hold all of these. */
+const formsWith = (html: string, ...texts: string[]): string[] =>
+  (html.match(/<form.*?<\/form>/gs) ?? []).filter((form) => texts.every((text) => form.includes(text)));
+
+describe('the states', () => {
+  it('go on by one button, which has the right message ready', () => {
+    const number = take();
+    for (const [state, letter] of [
+      ['agreed', 'agreed'],
+      ['strung', 'ready'],
+      ['sent', 'sent'],
+    ] as const) {
+      const { next } = detailOf(number);
+      expect(next).toEqual({ state, letter });
+      expect(formsWith(page(number), `value="${state}"`, `name="write" value="${letter}"`)).toHaveLength(1);
+      const changed = send(number, { kind: 'state', state, write: letter });
+      expect(changed).toMatchObject({
+        outcome: 'done',
+        location: `/bench/orders/${number}/?write=${letter}`,
+      });
+      const html = page(number, null, letter);
+      const draft = detailOf(number).drafts.find((one) => one.letter === letter);
+      expect(html).toMatch(/<a class="button main" href="mailto:[^"]*" autofocus/);
+      expect(html).toContain(`>${draft?.body.split('\n')[0] ?? '-'}`);
+    }
+    expect(detailOf(number).next).toBeNull();
+    expect(page(number)).toContain('Nothing more to do');
+  });
+
+  it('ask first where the order differs from what the buyer saw', () => {
+    const plain = orderFor(catalogue, 'weir-light', 165.1);
+    const number = take({ ...plain, shown: { ...plain.shown, priceMinor: 1 } });
+    expect(detailOf(number).next).toEqual({ state: 'asked', letter: 'question' });
+    send(number, { kind: 'state', state: 'asked' });
+    expect(detailOf(number).next).toEqual({ state: 'agreed', letter: 'agreed' });
+  });
+
+  it('are all within reach, and going back without a reason is named, with nothing lost', () => {
+    const number = take();
+    send(number, { kind: 'state', state: 'strung' });
+    const html = page(number);
+    for (const state of ORDER_STATES.filter((one) => one !== 'strung')) {
+      expect(formsWith(html, 'name="reason"', `name="state" value="${state}"`)).toHaveLength(1);
+    }
+    const changed = send(number, { kind: 'state', state: 'asked', reason: '' });
+    if (changed.outcome !== 'again') throw new Error(changed.outcome);
+    expect(changed).toMatchObject({ status: 422, attempt: { problem: { code: 'reason-missing' } } });
+    expect(page(number, changed.attempt)).toContain('Write why.');
+    expect(detailOf(number).entry.state).toBe('strung');
+    send(number, { kind: 'state', state: 'asked', reason: 'One bead is chipped' });
+    expect(page(number)).toContain('Because: One bead is chipped');
+  });
+});
+
+describe('money', () => {
+  const paid = { kind: 'paid', day: '2026-11-24', way: 'transfer' };
+
+  it('is listed: what it comes to, what came, what is open', () => {
+    const number = take({ quantity: 2 });
+    const each = detailOf(number).now.checked.candidate?.priceMinor ?? 0;
+    const { money } = frame.format;
+    expect(page(number)).toContain(`value="${((each * 2) / 100).toFixed(2)}"`);
+    send(number, { ...paid, sum: '20' });
+    const html = page(number);
+    expect(html).toContain('Part paid');
+    expect(html).toContain(`24 November 2026: Paid by bank transfer, ${money(2000)}`);
+    expect(html).toContain(`Paid: ${money(2000)} by bank transfer on 24 November 2026`);
+    expect(html).toContain(`<dt>Still to pay</dt><dd><bdi>${money(each * 2 - 2000)}</bdi>`);
+    expect(renderToString(<OrderView detail={detailOf(number)} frame={frameIn('de', frame)} />)).toContain(
+      'Teils bezahlt',
+    );
+  });
+
+  it('of more than is open is asked about, with what was typed still there, and taken when it really was', () => {
+    const number = take();
+    const form = { ...paid, sum: '1000.00', day: '2026-11-20', way: 'cash' };
+    const changed = send(number, form);
+    if (changed.outcome !== 'again') throw new Error(changed.outcome);
+    const [again = ''] = formsWith(page(number, changed.attempt), 'name="really"');
+    for (const text of [
+      'value="1000.00"',
+      'value="2026-11-20"',
+      'value="cash" selected',
+      'is open on this order',
+    ]) {
+      expect(again).toContain(text);
+    }
+    expect(formsWith(page(number), 'name="really"')).toEqual([]);
+    expect(send(number, { ...form, really: 'yes' }).outcome).toBe('done');
+    expect(page(number)).toContain('To pay back');
+  });
+
+  it('typed in a window that another was before is kept, and nothing is doubled', () => {
+    const number = take();
+    const seen = { ...paid, sum: '20', version: '1' };
+    expect(send(number, seen).outcome).toBe('done');
+    const changed = send(number, seen);
+    if (changed.outcome !== 'again') throw new Error(changed.outcome);
+    expect(changed.status).toBe(409);
+    const html = page(number, changed.attempt);
+    expect(html.slice(0, html.indexOf('Received'))).toContain('changed in another window');
+    const [again = ''] = formsWith(html, 'name="kind" value="paid"');
+    expect(again).toContain('value="20"');
+    expect(again).toContain('name="version" value="2"');
+    expect(detailOf(number).money.ledger.paidMinor).toBe(2000);
+  });
+
+  it('asks for a payment only while something is open, and for no more than that', () => {
+    const number = take();
+    send(number, { kind: 'state', state: 'agreed' });
+    const { price } = detailOf(number).money;
+    expect(detailOf(number).payment).toContain(`amount=${(price.minor / 100).toFixed(2)}`);
+    send(number, { ...paid, sum: '20' });
+    const link = detailOf(number).payment;
+    expect(link).toContain(`amount=${((price.minor - 2000) / 100).toFixed(2)}`);
+    const asking = () => detailOf(number).drafts.filter(({ body }) => body.includes('https://pay.'));
+    expect(asking().length).toBeGreaterThan(0);
+    send(number, { ...paid, sum: ((price.minor - 2000) / 100).toFixed(2) });
+    expect(detailOf(number).payment).toBeNull();
+    expect(asking()).toEqual([]);
+  });
+
+  it('goes by what was agreed on, whatever the piece costs now', () => {
+    const number = take();
+    send(number, { kind: 'state', state: 'agreed' });
+    const { price } = detailOf(number).money;
+    const dearer: Catalogue = {
+      ...catalogue,
+      pieces: catalogue.pieces.map((piece) => ({ ...piece, listedMinor: piece.listedMinor + 5000 })),
+    };
+    const detail = detailOf(number, dearer);
+    expect(detail.money).toMatchObject({ price, basis: 'agreed', figure: { minor: price.minor + 5000 } });
+    const gone = detailOf(take(), { ...catalogue, pieces: [] });
+    expect(gone.money.basis).toBe('then');
+  });
+
+  it('of an order sent before the book kept any is not guessed at', () => {
+    const number = take();
+    shop.book.db.prepare(`UPDATE orders SET state = 'sent' WHERE number = ?`).run(number);
+    expect(detailOf(number).money.kept).toBe(false);
+    expect(detailOf(number).payment).toBeNull();
+    expect(page(number)).toContain('the book didn’t keep money yet');
+  });
+});
