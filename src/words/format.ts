@@ -126,6 +126,12 @@ export function formatKnownDate(known: string, lang: Lang): string {
   return format.format(new Date(known));
 }
 
+/** A month, written out: "November 2026". @param month `2026-11` */
+export function formatMonth(month: string, lang: Lang): string {
+  const style = { month: 'long', year: 'numeric', timeZone: 'UTC' } as const;
+  return new Intl.DateTimeFormat(locale(lang), style).format(new Date(`${month}-01`));
+}
+
 /** A day with its time of day, to the minute. */
 export function formatDateTime(iso: string, lang: Lang, timeZone = 'UTC'): string {
   const style = { dateStyle: 'long', timeStyle: 'short', timeZone } as const;

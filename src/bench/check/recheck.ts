@@ -65,7 +65,7 @@ function candidateOf(sizing: Sizing): Candidate | null {
 }
 
 /** Counts come from outside: only those that this design allows are laid out. */
-function fitsDesign(design: Design, counts: Counts): boolean {
+export function fitsDesign(design: Design, counts: Counts): boolean {
   return (
     counts.length === design.strands.length &&
     design.strands.every(({ sections }, strand) => {

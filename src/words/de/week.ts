@@ -47,4 +47,29 @@ export const week: typeof english = {
   toSend: 'Aufgefädelt, zu verschicken',
   leftOut: 'Nicht im Plan, weil sich aus ihnen so nichts fädeln lässt:',
   byDue: 'Nach Fälligkeit',
+
+  earned: {
+    title: (year) => `Monat für Monat, ${year}`,
+    lead: 'Was kam, was verschickt wurde und was eine Stunde am Brett brachte.',
+    none: (year) => `Für ${year} steht nichts im Buch.`,
+    columns: {
+      month: 'Monat',
+      received: 'Kam',
+      receivedFor: 'Wert',
+      sent: 'Verschickt',
+      sentFor: 'Für',
+      left: 'Bleibt davon',
+      time: 'Dauerte',
+      perHour: 'Je Stunde',
+    },
+    wholeYear: 'Das Jahr',
+    count: (many, pieces, f) =>
+      pieces === many ? f.number(many) : `${f.number(many)} (${f.number(pieces)} Stück)`,
+    cancelled: (many) => `${many} abgesagt`,
+    estimate:
+      'Eine Schätzung und keine Buchführung. Die Preise sind die des Stücks, wie es war, als die Bestellung kam, ohne Porto. „Bleibt davon“ ist der Preis ohne Perlen, Zubehör, Draht und Verpackung, zu dem, was Sie dafür zahlen. Die Stunden kommen aus Ihrer eigenen Minutenregel, nicht von der Uhr. Werkzeug, Gebühren, Heizung, Steuern und die Stunden am Schreibtisch sind nicht darin.',
+    unknown: (many) =>
+      `${orders(many)} nicht zu berechnen: Das Stück ist anders geworden oder nicht mehr da. In keiner Summe hier enthalten.`,
+    otherYears: 'Andere Jahre',
+  },
 };

@@ -43,4 +43,29 @@ export const week = {
   toSend: 'Strung, to be sent',
   leftOut: 'Not in the plan, since nothing can be strung from them as they are:',
   byDue: 'By due day',
+
+  earned: {
+    title: (year: string): string => `Month by month, ${year}`,
+    lead: 'What came in, what was sent, and what an hour at the board earned.',
+    none: (year: string): string => `Nothing in the book for ${year}.`,
+    columns: {
+      month: 'Month',
+      received: 'Came in',
+      receivedFor: 'Worth',
+      sent: 'Sent',
+      sentFor: 'For',
+      left: 'Left of it',
+      time: 'Took',
+      perHour: 'An hour',
+    },
+    wholeYear: 'The year',
+    count: (many: number, pieces: number, f: Format): string =>
+      pieces === many ? f.number(many) : `${f.number(many)} (${f.number(pieces)} pieces)`,
+    cancelled: (many: number): string => `${many} cancelled`,
+    estimate:
+      'An estimate, and no bookkeeping. Prices are those of each piece as it stood when the order came in, without postage. “Left of it” is the price less beads, findings, wire and packing as you pay for them. Hours are your own rule’s minutes, not a clock’s. Tools, fees, heating, tax and the hours of writing to buyers are not in it.',
+    unknown: (many: number): string =>
+      `${orders(many)} can’t be reckoned: the piece isn’t as it was, or is gone. They are in no sum here.`,
+    otherYears: 'Other years',
+  },
 };

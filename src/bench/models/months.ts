@@ -1,0 +1,116 @@
+/** What came in, what was sent and what an hour of it earned, month by month: an estimate, no bookkeeping. */
+import type { Catalogue } from '#catalogue/model/catalogue.ts';
+import { costsOf } from '#core/sizing/price/costs.ts';
+import { priceOf } from '#core/sizing/price/price.ts';
+import type { Book } from '../book/open.ts';
+import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
+import { entriesOfYear, yearsOf, type YearEntry } from '../book/year.ts';
+import { pieceNow } from '../check/pieceNow.ts';
+import { fitsDesign } from '../check/recheck.ts';
+
+/** Figures of some orders; minor units of the shop's currency, postage not among them. */
+export type Sum = {
+  readonly orders: number;
+  readonly pieces: number;
+  readonly priceMinor: number;
+  /** Price less material and packing as the maker pays for them. */
+  readonly leftMinor: number;
+  /** By the shop's rule. */
+  readonly minutes: number;
+};
+
+export type Month = {
+  /** `2026-11`; the year for the sum of all. */
+  readonly month: string;
+  readonly received: Sum;
+  readonly cancelled: number;
+  readonly sent: Sum;
+  /** What an hour of what was sent earned; null where nothing was. */
+  readonly perHourMinor: number | null;
+};
+
+export type Months = {
+  readonly year: string;
+  /** Others that the book has something of. */
+  readonly years: readonly string[];
+  /** Newest first; only those in which something happened. */
+  readonly months: readonly Month[];
+  readonly all: Month;
+  /** Numbers of orders whose piece isn't known any more: they are in no sum of money or time. */
+  readonly unknown: readonly string[];
+};
+
+type Worth = Omit<Sum, 'orders'>;
+type Known = YearEntry & { readonly worth: Worth };
+
+/** The months of a year. Throws BookError. */
+export function monthsOf(book: Book, catalogue: Catalogue, year: string): Months {
+  const entries = entriesOfYear(book, year);
+  const valued = entries.map((one) => ({ ...one, worth: worthOf(book, catalogue, one) }));
+  const known = valued.filter((one): one is Known => one.worth !== null);
+  const names = known.flatMap(({ entry, sentAt }) => [
+    entry.receivedAt.slice(0, 7),
+    sentAt?.slice(0, 7) ?? '',
+  ]);
+  const months = [...new Set(names)].filter((month) => month.startsWith(`${year}-`));
+  return {
+    year,
+    years: yearsOf(book).filter((one) => one !== year),
+    months: months
+      .toSorted()
+      .toReversed()
+      .map((month) => monthOf(month, known)),
+    all: monthOf(year, known),
+    unknown: valued.filter(({ worth }) => worth === null).map(({ entry }) => entry.document.number),
+  };
+}
+
+/** @param start of an ISO 8601 instant: a month's, or a year's */
+function monthOf(start: string, known: readonly Known[]): Month {
+  const received = known.filter(({ entry }) => entry.receivedAt.startsWith(start));
+  const sent = sumOf(known.filter(({ sentAt }) => sentAt?.startsWith(start) === true));
+  return {
+    month: start,
+    received: sumOf(received),
+    cancelled: received.filter(({ entry }) => entry.state === 'cancelled').length,
+    sent,
+    perHourMinor: sent.minutes === 0 ? null : Math.round((60 * sent.leftMinor) / sent.minutes),
+  };
+}
+
+function sumOf(all: readonly Known[]): Sum {
+  const add = (of: (worth: Worth) => number): number => all.reduce((sum, { worth }) => sum + of(worth), 0);
+  return {
+    orders: all.length,
+    pieces: add(({ pieces }) => pieces),
+    priceMinor: add(({ priceMinor }) => priceMinor),
+    leftMinor: add(({ leftMinor }) => leftMinor),
+    minutes: add(({ minutes }) => minutes),
+  };
+}
+
+/** By the piece as it stood when the order came in, else as it stands now, with the counts that were ordered. */
+function worthOf(book: Book, catalogue: Catalogue, { entry }: YearEntry): Worth | null {
+  const { document, snapshotId } = entry;
+  const then = snapshotId === null ? null : findSnapshot(book, snapshotId);
+  return (
+    [then, pieceNow(catalogue, document.piece.id)]
+      .map((copy) => (copy === null ? null : worthBy(copy, entry, catalogue.shop.rules.currency)))
+      .find((worth) => worth !== null) ?? null
+  );
+}
+
+function worthBy(copy: Snapshot, { document }: YearEntry['entry'], currency: string): Worth | null {
+  const { design, rules, listedMinor } = copy;
+  const { shown, quantity } = document;
+  if (rules.currency !== currency || !fitsDesign(design, shown.counts)) return null;
+  const costs = costsOf(design, shown.counts, rules);
+  const priceMinor = priceOf(design, shown.counts, rules, listedMinor);
+  const material = costs.beadsMinor + costs.findingsMinor + costs.wireMinor;
+  return {
+    pieces: quantity,
+    priceMinor: quantity * priceMinor,
+    leftMinor: quantity * (priceMinor - material - costs.packingMinor),
+    minutes: quantity * costs.minutes,
+  };
+}
