@@ -13,8 +13,7 @@ export type Difference =
   | { readonly code: 'currency'; readonly shown: string; readonly now: string }
   | { readonly code: 'length'; readonly shownMm: number; readonly nowMm: number }
   | { readonly code: 'girth'; readonly shownMm: number; readonly nowMm: number }
-  /** Counts section by section, strands parted by a slash. */
-  | { readonly code: 'counts'; readonly shown: string; readonly now: string }
+  | { readonly code: 'counts' }
   | {
       readonly code: 'outside';
       readonly side: 'below' | 'above';

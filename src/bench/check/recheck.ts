@@ -111,7 +111,7 @@ function figureDifferences({ shown }: OrderDocument, now: Candidate, currency: s
     found.push({ code: 'girth', shownMm: shown.insideGirthMm, nowMm: now.insideGirthMm });
   }
   if (JSON.stringify(shown.counts) !== JSON.stringify(now.counts)) {
-    found.push({ code: 'counts', shown: written(shown.counts), now: written(now.counts) });
+    found.push({ code: 'counts' });
   }
   return found;
 }
@@ -129,8 +129,4 @@ function writtenDifference({ measure }: OrderDocument): Difference[] {
 function clockDifference({ placedAt }: OrderDocument, receivedAt: string): Difference[] {
   const aheadMs = Date.parse(placedAt) - Date.parse(receivedAt);
   return aheadMs > CLOCK_MS ? [{ code: 'clock', placedAt, receivedAt }] : [];
-}
-
-function written(counts: Counts): string {
-  return counts.map((strand) => strand.join(', ')).join(' / ');
 }

@@ -21,6 +21,8 @@ export type OrderDetail = {
   readonly entry: Entry;
   readonly events: readonly Event[];
   readonly pieceName: string;
+  /** Null where the catalogue has the piece no more, and so no picture of it. */
+  readonly pictured: string | null;
   /** Names that the shop has today for components, by id, and wires, by `wireKey`, in the reader's language. */
   readonly partNames: Readonly<Record<string, string>>;
   /** By the piece as it stands now; `copy` null where there is no such piece. */
@@ -55,6 +57,7 @@ export function orderDetail(
     events: history(book, number),
     now,
     then,
+    pictured: copy === null ? null : document.piece.id,
     pieceName: nameOf(catalogue, document.piece.id, frame.lang),
     partNames: partNamesIn(catalogue, frame.lang),
     money,

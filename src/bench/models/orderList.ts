@@ -13,6 +13,10 @@ import type { Frame } from './frame.ts';
 export type ListRow = {
   readonly entry: Entry;
   readonly pieceName: string;
+  /** Null where the catalogue has the piece no more, and so no picture of it. */
+  readonly pictured: string | null;
+  /** Finished length as it will be made, or was: the maker's own figure where there is one. */
+  readonly lengthMm: number;
   readonly late: boolean;
   readonly differs: boolean;
 };
@@ -52,6 +56,8 @@ export function orderList(book: Book, catalogue: Catalogue, filter: Filter, fram
     return {
       entry,
       pieceName: piece === undefined ? document.piece.id : textsOf(piece, frame.lang).name,
+      pictured: piece?.id ?? null,
+      lengthMm: checked?.candidate?.finishedLengthMm ?? document.shown.lengthMm,
       late: entry.dueOn !== null && entry.dueOn < filter.today && state !== 'sent' && state !== 'cancelled',
       differs: checked !== null && checked.differences.length > 0,
     };

@@ -28,8 +28,8 @@ export function Figures({ detail, frame }: { detail: OrderDetail; frame: Frame }
   const then = detail.then?.checked.candidate ?? null;
   const now = detail.now.checked.candidate;
   return (
-    <section aria-labelledby="figures">
-      <h2 id="figures">{words.order.figures}</h2>
+    <details open={detail.now.checked.differences.length > 0}>
+      <summary id="figures">{words.order.figures}</summary>
       <div class="scroll" tabIndex={0} role="group" aria-labelledby="figures">
         <table>
           <thead>
@@ -53,7 +53,7 @@ export function Figures({ detail, frame }: { detail: OrderDetail; frame: Frame }
         </table>
       </div>
       {detail.then === null && <p class="quiet">{words.order.noThen}</p>}
-    </section>
+    </details>
   );
 }
 

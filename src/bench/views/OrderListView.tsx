@@ -1,10 +1,12 @@
 /** The order book's list: filter, table, pages. */
 import type { BenchWords } from '#words/words.ts';
 import { formatDate } from '#words/format.ts';
+import { orderWords } from '#words/words.ts';
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import type { Frame } from '../models/frame.ts';
 import type { ListRow, OrderList } from '../models/orderList.ts';
 import { OPEN_STATES } from '../book/entry.ts';
+import { PiecePicture } from './PiecePicture.tsx';
 
 type Props = { readonly list: OrderList; readonly frame: Frame };
 
@@ -87,7 +89,7 @@ function Table({ list, frame }: Props) {
   );
 }
 
-function Row({ row, frame: { words, lang } }: { row: ListRow; frame: Frame }) {
+function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Frame }) {
   const { document, receivedAt, dueOn, state, erasedAt } = row.entry;
   const { columns } = words.book;
   return (
@@ -97,11 +99,19 @@ function Row({ row, frame: { words, lang } }: { row: ListRow; frame: Frame }) {
         {row.differs && <span class="mark warn">{words.book.differs}</span>}
       </th>
       <td data-label={columns.piece}>
-        {document.quantity > 1 ? `${document.quantity} × ` : ''}
-        {row.pieceName}
+        <span class="pictured">
+          {row.pictured !== null && <PiecePicture piece={row.pictured} width={72} />}
+          <span>
+            {document.quantity > 1 ? `${document.quantity} × ` : ''}
+            {row.pieceName}
+          </span>
+        </span>
       </td>
       <td data-label={columns.size}>
-        <bdi>{document.measure.text}</bdi>
+        {format.length(row.lengthMm)}
+        <small class="quiet">
+          <bdi>{orderWords(lang).size(document.measure)}</bdi>
+        </small>
       </td>
       <td data-label={columns.buyer}>
         {erasedAt === null ? <bdi>{document.buyer.name}</bdi> : <i>{words.book.erased}</i>}

@@ -10,6 +10,7 @@ import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
 import { History } from './History.tsx';
 import { Letters } from './Letters.tsx';
+import { PiecePicture } from './PiecePicture.tsx';
 import { FactList, type Fact } from './FactList.tsx';
 import { MoneySection } from './Money.tsx';
 import { Next } from './Next.tsx';
@@ -98,10 +99,11 @@ function Erase({ detail: { entry }, frame: { words, lang } }: Props) {
 function Asked({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
   const { words, lang, format } = frame;
   const { document } = detail.entry;
+  // Ids and revisions help nobody here who has the picture.
   const [piece, size, ...rest] = orderWords(lang).rows(format, document, detail.pieceName);
   const lines: Fact[] = [
-    ...[piece, size].filter((row) => row !== undefined),
-    { label: words.order.exactly, value: `${format.number(document.measure.mm, 2)} mm` },
+    ...(piece === undefined ? [] : [{ ...piece, value: detail.pieceName }]),
+    ...(size === undefined ? [] : [size]),
     { label: words.order.pick, value: words.order.picks[document.pick] },
     ...Object.entries(document.choices).map(([label, value]) => ({ label, value })),
     ...rest,
@@ -109,6 +111,7 @@ function Asked({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
   return (
     <section aria-labelledby="asked">
       <h2 id="asked">{words.order.asked}</h2>
+      {detail.pictured !== null && <PiecePicture piece={detail.pictured} width={320} />}
       <FactList facts={lines} />
     </section>
   );

@@ -2,6 +2,7 @@
 import { pageWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
 import type { PieceRow } from '../models/pieceList.ts';
+import { PiecePicture } from './PiecePicture.tsx';
 
 type Props = { readonly rows: readonly PieceRow[]; readonly text: string; readonly frame: Frame };
 
@@ -36,10 +37,15 @@ export function PieceListView({ rows, text, frame }: Props) {
               {rows.map(({ id, name, summary, kind, status, made, lengthMm }) => (
                 <tr>
                   <th scope="row" data-label={said.columns.piece}>
-                    <a class="plain" href={`/bench/pieces/${id}/`}>
-                      {name}
-                    </a>
-                    <small class="quiet"> {summary}</small>
+                    <span class="pictured">
+                      <PiecePicture piece={id} width={72} />
+                      <span>
+                        <a class="plain" href={`/bench/pieces/${id}/`}>
+                          {name}
+                        </a>
+                        <small class="quiet"> {summary}</small>
+                      </span>
+                    </span>
                   </th>
                   <td data-label={said.columns.kind}>{kinds[kind]}</td>
                   <td data-label={said.columns.length}>{format.length(lengthMm)}</td>

@@ -32,7 +32,7 @@ const differences: Sentences<Difference> = {
     `Fertige Länge: gezeigt wurden ${both(shownMm, f)}, es sind ${both(nowMm, f)}.`,
   girth: ({ shownMm, nowMm }, f) =>
     `Innenumfang: gezeigt wurden ${both(shownMm, f)}, es sind ${both(nowMm, f)}.`,
-  counts: ({ shown, now }) => `Anzahlen je Abschnitt: gezeigt wurden ${shown}, es sind ${now}.`,
+  counts: () => 'Die Zahl der Perlen: nicht so, wie gezeigt wurde.',
   outside: ({ side, leastMm, mostMm }, f) =>
     `Die Größe ist zu ${side === 'below' ? 'klein' : 'groß'} für dieses Stück; es lässt sich für ${both(leastMm, f)} bis ${both(mostMm, f)} machen. Unten steht, was dem am nächsten kommt.`,
   refused: ({ problem }, f) => `Es lässt sich nicht bemessen: ${sentenceOf(sizing.problems, problem, f)}`,
@@ -166,7 +166,6 @@ export const bench: typeof en = {
     differs: 'Das weicht ab von dem, was gezeigt wurde',
     differsHint: 'Nichts ist für Sie entschieden. Schreiben Sie der Käuferin, bevor Sie auffädeln.',
     asked: 'Was bestellt wurde',
-    exactly: 'Größe auf Hundertstel',
     pick: 'Wo keines genau passt',
     picks: { best: 'das nächste', below: 'das kleinere', above: 'das größere' },
     noThen: 'Das Stück war schon vor Eingang geändert; wie es gezeigt wurde, steht nicht im Buch.',

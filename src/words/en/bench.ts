@@ -31,7 +31,7 @@ const differences: Sentences<Difference> = {
     `Finished length: the buyer saw ${both(shownMm, f)}, it comes to ${both(nowMm, f)}.`,
   girth: ({ shownMm, nowMm }, f) =>
     `Inside girth: the buyer saw ${both(shownMm, f)}, it comes to ${both(nowMm, f)}.`,
-  counts: ({ shown, now }) => `Counts by section: the buyer saw ${shown}, it comes to ${now}.`,
+  counts: () => 'The number of beads: not as the buyer saw it.',
   outside: ({ side, leastMm, mostMm }, f) =>
     `The size is too ${side === 'below' ? 'small' : 'large'} for this piece, which can be made for ${both(leastMm, f)} to ${both(mostMm, f)}. What follows is the nearest that can be made.`,
   refused: ({ problem }, f) => `It can’t be sized: ${sentenceOf(sizing.problems, problem, f)}`,
@@ -162,7 +162,6 @@ export const bench = {
     differs: 'This differs from what the buyer saw',
     differsHint: 'Nothing has been decided for you. Write to the buyer before you string it.',
     asked: 'What was asked for',
-    exactly: 'Size to the hundredth',
     pick: 'Where none fits exactly',
     picks: { best: 'the nearest', below: 'the smaller one', above: 'the larger one' },
     noThen: 'The piece was changed before the order came in, so how it stood then is not in the book.',

@@ -2,11 +2,12 @@
 import type { APIRoute } from 'astro';
 import script from '#bench/views/bench.client.js?raw';
 import style from '#bench/styles/bench.css?raw';
+import tokens from '#ui/styles/tokens.css?raw';
 
 export const prerender = false;
 
 const FILES: Readonly<Record<string, { readonly type: string; readonly text: string }>> = {
-  'bench.css': { type: 'text/css; charset=utf-8', text: style },
+  'bench.css': { type: 'text/css; charset=utf-8', text: tokens + style },
   'bench.js': { type: 'text/javascript; charset=utf-8', text: script },
 };
 
