@@ -10,6 +10,17 @@ export type Difference =
       readonly nowMinor: number;
       readonly shownIn: string;
     }
+  /** Of the whole order, by the shop's rules of posting. */
+  | {
+      readonly code: 'postage';
+      readonly shownMinor: number;
+      readonly nowMinor: number;
+      readonly shownIn: string;
+    }
+  /** What can't go as the buyer chose; grams of the whole parcel. */
+  | { readonly code: 'post-too-heavy'; readonly weightG: number; readonly mostG: number }
+  | { readonly code: 'post-not-served'; readonly country: string }
+  | { readonly code: 'no-collection' }
   | { readonly code: 'currency'; readonly shown: string; readonly now: string }
   | { readonly code: 'length'; readonly shownMm: number; readonly nowMm: number }
   | { readonly code: 'girth'; readonly shownMm: number; readonly nowMm: number }

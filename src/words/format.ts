@@ -138,6 +138,12 @@ export function formatDateTime(iso: string, lang: Lang, timeZone = 'UTC'): strin
   return new Intl.DateTimeFormat(locale(lang), style).format(new Date(iso));
 }
 
+const regions = madeOnce((lang, type) => new Intl.DisplayNames(locale(lang), { type: type as 'region' }));
+
+/** A country's name; the code itself where no country has it. `code` is ISO 3166-1, two letters. */
+export const countryName = (code: string, lang: Lang): string =>
+  /^[A-Z]{2}$/.test(code) ? (regions(lang, 'region').of(code) ?? code) : code;
+
 /** "a, b and c". */
 export function formatList(
   items: readonly string[],
@@ -163,6 +169,8 @@ export type Format = {
   readonly money: (minor: number) => string;
   readonly number: (value: number, digits?: number) => string;
   readonly list: (items: readonly string[]) => string;
+  /** A country's name by its two letters. */
+  readonly country: (code: string) => string;
 };
 
 /** Whether a length reads as none at all in the reader's unit: less than half its finest step. */
@@ -186,5 +194,6 @@ export function formatFor(lang: Lang, unit: LengthUnit, currency: string): Forma
     money: (minor) => formatMoney(minor, currency, lang),
     number: (value, digits) => formatNumber(value, lang, digits),
     list: (items) => formatList(items, lang),
+    country: (code) => countryName(code, lang),
   };
 }

@@ -1,5 +1,6 @@
 /** As much of an order as its sentences need: the order document has this shape, and more. */
 import type { Hand, Measure, Sit } from '#core/design/choice.ts';
+import type { AddressFacts } from './address.ts';
 
 export type OrderFacts = {
   readonly number: string;
@@ -11,6 +12,7 @@ export type OrderFacts = {
   readonly hand: Hand;
   readonly quantity: number;
   readonly buyer: { readonly name: string; readonly email: string; readonly note: string };
+  readonly delivery: DeliveryFacts;
   readonly shown: {
     readonly lengthMm: number;
     readonly insideGirthMm: number;
@@ -18,6 +20,12 @@ export type OrderFacts = {
     readonly postageMinor: number;
   };
 };
+
+/** How an order reaches the buyer. */
+export type DeliveryFacts =
+  | { readonly by: 'unsaid' }
+  | { readonly by: 'collection' }
+  | { readonly by: 'post'; readonly to: AddressFacts };
 
 /** One line of a summary, a slip or a mail. */
 export type OrderRow = { readonly label: string; readonly value: string };

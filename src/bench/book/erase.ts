@@ -1,11 +1,12 @@
 /** Forgetting buyers: names, addresses and words go, figures and dates stay. */
+import type { OrderDocument } from '#order/document.ts';
 import { toEntry, type Row } from './entry.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { named } from './problem.ts';
 import { record } from './receive.ts';
 
 /**
- * Erases what tells who a buyer is: name, address, note, choices, and what the maker
+ * Erases what tells who a buyer is: name, addresses, note, choices, and what the maker
  * wrote of her own on the order. Sums and days of payments stay: they tell of no one. The bytes are overwritten in the file and its log.
  * @returns how many orders were erased
  * @throws BookError
@@ -39,7 +40,12 @@ function eraseOne(book: Book, number: string, at: string): boolean {
   const row = book.db.prepare('SELECT * FROM orders WHERE number = ? AND erased_at IS NULL').get(number);
   if (row === undefined) return false;
   const { document } = toEntry(row as Row);
-  const kept = { ...document, choices: {}, buyer: { name: '', email: '', note: '' } };
+  const kept: OrderDocument = {
+    ...document,
+    choices: {},
+    buyer: { name: '', email: '', note: '' },
+    delivery: { by: 'unsaid' },
+  };
   book.db
     .prepare(
       `UPDATE orders SET document = ?, digest = NULL, erased_at = ?, version = version + 1 WHERE number = ?`,

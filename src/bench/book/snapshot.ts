@@ -1,5 +1,6 @@
 /** The piece as it stood: what an order can be sized by again at any later time. */
 import { createHash } from 'node:crypto';
+import type { PostRules } from '#core/post/rules.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Book } from './open.ts';
@@ -13,6 +14,8 @@ export type Snapshot = {
   readonly design: Design;
   readonly rules: Rules;
   readonly listedMinor: number;
+  /** What posting cost; null where buyers weren't asked, left out in books of before there were such rules. */
+  readonly post?: PostRules | null;
 };
 
 /** Keeps a snapshot, once for the same content. Call inside a write. @returns its id */

@@ -7,6 +7,7 @@ import { parseLength } from '#core/units/length.ts';
 import type { OrderDocument } from '#order/document.ts';
 import type { Counts, Design } from '#core/design/design.ts';
 import { INCH_MM, LENGTH_UNITS } from '#core/units/unit.ts';
+import { checkDelivery } from './delivery.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 
@@ -17,6 +18,8 @@ export type Recheck = {
   readonly candidate: Candidate | null;
   /** What the buyer was shown, made of this copy of the piece; null where its counts don't fit this design. */
   readonly asShown: Candidate | null;
+  /** Of the whole order, by these rules; as shown where they can't say. */
+  readonly postageMinor: number;
   readonly differences: readonly Difference[];
 };
 
@@ -37,20 +40,23 @@ export function recheck(document: OrderDocument, copy: Snapshot | null, received
   if (copy === null) {
     const piece = document.piece.id;
     const differences: Difference[] = [{ code: 'no-such-piece', piece }, ...aside];
-    return { sizing: null, candidate: null, asShown: null, differences };
+    const { postageMinor } = document.shown;
+    return { sizing: null, candidate: null, asShown: null, postageMinor, differences };
   }
   const sizing = size(copy.design, copy.rules, copy.listedMinor, choiceOf(document));
   const candidate = candidateOf(sizing);
   const asShown = fitsDesign(copy.design, document.shown.counts)
     ? describe(copy.design, copy.rules, copy.listedMinor, document.shown.counts)
     : null;
+  const delivery = checkDelivery(document, copy.post, candidate);
   const differences = [
     ...revisionDifference(document, copy),
     ...sizingDifference(sizing),
     ...(candidate === null ? [] : figureDifferences(document, candidate, copy.rules.currency)),
+    ...delivery.differences,
     ...aside,
   ];
-  return { sizing, candidate, asShown, differences };
+  return { sizing, candidate, asShown, postageMinor: delivery.postageMinor, differences };
 }
 
 /** The choice in the core's own words. */

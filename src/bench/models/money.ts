@@ -45,7 +45,7 @@ export function moneyOf(
   };
 }
 
-/** The maker's own price, never the buyer's where there is one, and the postage. */
+/** Price and postage by the maker's own figures, never the buyer's where there are any. */
 function figureOf(
   { document }: Entry,
   now: Recheck,
@@ -53,13 +53,20 @@ function figureOf(
   currency: string,
 ): { readonly figure: Sum; readonly basis: SumBasis } {
   const { shown, quantity } = document;
-  const total = (priceMinor: number): number =>
-    orderTotalMinor({ priceMinor, postageMinor: shown.postageMinor }, quantity);
-  for (const [basis, each] of [
-    ['now', now.candidate?.priceMinor],
-    ['then', then?.candidate?.priceMinor],
+  for (const [basis, checked] of [
+    ['now', now],
+    ['then', then],
   ] as const) {
-    if (each !== undefined) return { figure: { minor: total(each), currency }, basis };
+    const each = checked?.candidate?.priceMinor;
+    if (checked === null || each === undefined) continue;
+    const { postageMinor } = checked;
+    return {
+      figure: { minor: orderTotalMinor({ priceMinor: each, postageMinor }, quantity), currency },
+      basis,
+    };
   }
-  return { figure: { minor: total(shown.priceMinor), currency: shown.currency }, basis: 'shown' };
+  return {
+    figure: { minor: orderTotalMinor(shown, quantity), currency: shown.currency },
+    basis: 'shown',
+  };
 }

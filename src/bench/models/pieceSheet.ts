@@ -53,7 +53,7 @@ export function pieceSheet(
   const piece = catalogue.pieces.find((one) => one.id === id);
   if (piece === undefined) return null;
   const asked = readQuery(query, piece);
-  const copy = snapshotOf(piece, shop.rules);
+  const copy = snapshotOf(piece, shop);
   const { design, listedMinor } = piece;
   const shared = {
     piece,

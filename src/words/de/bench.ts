@@ -27,6 +27,12 @@ const differences: Sentences<Difference> = {
   revision: () => 'Das Stück wurde geändert, seit die Käuferin es ansah.',
   price: ({ shownMinor, nowMinor, shownIn }, f) =>
     `Preis: gezeigt wurden ${formatMoney(shownMinor, shownIn, f.lang)}, es sind ${f.money(nowMinor)}.`,
+  postage: ({ shownMinor, nowMinor, shownIn }, f) =>
+    `Versand: gezeigt wurden ${formatMoney(shownMinor, shownIn, f.lang)}, es sind ${f.money(nowMinor)}.`,
+  'post-too-heavy': ({ weightG, mostG }, f) =>
+    `Das Paket wiegt etwa ${f.number(weightG)} g, mehr als die ${f.number(mostG)} g, bis zu denen es dorthin einen Preis gibt.`,
+  'post-not-served': ({ country }, f) => `Der Laden versendet zurzeit nicht nach ${f.country(country)}.`,
+  'no-collection': () => 'Es soll abgeholt werden; das bietet der Laden zurzeit nicht an.',
   currency: ({ shown, now }) => `Währung: gezeigt wurde ${shown}, der Laden rechnet in ${now}.`,
   length: ({ shownMm, nowMm }, f) =>
     `Fertige Länge: gezeigt wurden ${both(shownMm, f)}, es sind ${both(nowMm, f)}.`,
@@ -46,9 +52,10 @@ function both(mm: number, f: Format): string {
 }
 
 const arrivalProblems: Sentences<ArrivalProblem> = {
-  'no-order': () => 'Darin ist keine Bestellung. Sie beginnt mit „claspwise1.“ und endet mit „.end“.',
+  'no-order': () =>
+    'Darin ist keine Bestellung. Sie beginnt mit „claspwise2.“ (ältere mit „claspwise1.“) und endet mit „.end“.',
   'cut-off': () => 'Die Bestellung bricht vor ihrem „.end“ ab. Kopieren Sie die ganze Nachricht.',
-  'too-long': () => 'Was zwischen „claspwise1.“ und „.end“ steht, ist länger als jede Bestellung.',
+  'too-long': () => 'Was zwischen „claspwise2.“ und „.end“ steht, ist länger als jede Bestellung.',
   'newer-version': ({ version }) =>
     `Die Bestellung ist in Version ${version} geschrieben, neuer als diese Werkbank. Erneuern Sie sie zuerst.`,
   'unknown-version': ({ version }) => `Die Bestellung nennt eine Version „${version}“, die es nie gab.`,
@@ -251,7 +258,7 @@ export const bench: typeof en = {
 
   takeIn: {
     title: 'Bestellungen annehmen',
-    hint: 'Fügen Sie die ganze E-Mail ein, den Link zu einem Zettel oder die Zeilen, die mit „claspwise1.“ beginnen. Zitatzeichen und gebrochene Zeilen schaden nicht.',
+    hint: 'Fügen Sie die ganze E-Mail ein, den Link zu einem Zettel oder die Zeilen, die mit „claspwise“ beginnen. Zitatzeichen und gebrochene Zeilen schaden nicht.',
     text: 'E-Mail, Link oder Bestellung',
     files: 'Oder Dateien: eine E-Mail (.eml), ein Postfach (.mbox), eine gespeicherte Bestellung (.json)',
     drop: 'Dateien lassen sich überall auf diese Seite ziehen.',

@@ -1,8 +1,10 @@
 /** Was auf dem Weg einer Bestellung gesagt wird: Formular, Stand, E-Mail und Zettel. */
 import type { Measure } from '#core/design/choice.ts';
+import type { Format } from '../format.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
+import { addressLines } from '../address.ts';
 import type { order as english } from '../en/order.ts';
-import type { FormProblem, SendProblem } from '../orderFacts.ts';
+import type { FormProblem, OrderFacts, OrderRow, SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
 
 const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
@@ -12,6 +14,16 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
   length: (text) => `${text} fertige Länge`,
 };
 const SIT = { snug: 'anliegend', easy: 'bequem', loose: 'locker' };
+
+/** Where it goes, and what that costs. */
+const delivered = ({ delivery, shown }: OrderFacts, f: Format): OrderRow[] => {
+  if (delivery.by === 'unsaid') return [];
+  if (delivery.by === 'collection') return [{ label: 'Lieferung', value: 'wird abgeholt' }];
+  return [
+    { label: 'Geht an', value: addressLines(delivery.to, f.country(delivery.to.country)).join(', ') },
+    { label: 'Versand', value: shown.postageMinor === 0 ? 'kostenlos' : f.money(shown.postageMinor) },
+  ];
+};
 
 const formProblems: Sentences<FormProblem> = {
   'name-missing': () => 'Bitte schreiben Sie Ihren Namen, damit klar ist, für wen es ist.',
@@ -90,18 +102,24 @@ export const order: typeof english = {
   mailFoot:
     'Die Zeilen unten enthalten die ganze Bestellung für das Auftragsbuch. Bitte lassen Sie sie, wie sie sind.',
   size: ({ of, text }) => BY[of](text),
-  rows: (f, { piece, measure, sit, hand, quantity, shown, buyer }, pieceName) => [
-    { label: 'Stück', value: `${pieceName} (${piece.id}, ${piece.revision})` },
-    { label: 'Maß', value: BY[measure.of](measure.text) },
-    ...(measure.of === 'length' ? [] : [{ label: 'Sitz', value: SIT[sit] }]),
-    { label: 'Verschluss für', value: hand === 'left' ? 'die linke Hand' : 'die rechte Hand' },
-    { label: 'Fertige Länge', value: f.length(shown.lengthMm) },
-    { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
-    { label: 'Preis', value: f.money(shown.priceMinor) },
-    { label: 'Wie viele', value: f.number(quantity) },
-    ...(quantity > 1 ? [{ label: 'Zusammen', value: f.money(orderTotalMinor(shown, quantity)) }] : []),
-    ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
-    ...(buyer.email === '' ? [] : [{ label: 'E-Mail', value: buyer.email }]),
-    ...(buyer.note === '' ? [] : [{ label: 'Nachricht', value: buyer.note }]),
-  ],
+  rows: (f, order, pieceName) => {
+    const { piece, measure, sit, hand, quantity, shown, buyer } = order;
+    return [
+      { label: 'Stück', value: `${pieceName} (${piece.id}, ${piece.revision})` },
+      { label: 'Maß', value: BY[measure.of](measure.text) },
+      ...(measure.of === 'length' ? [] : [{ label: 'Sitz', value: SIT[sit] }]),
+      { label: 'Verschluss für', value: hand === 'left' ? 'die linke Hand' : 'die rechte Hand' },
+      { label: 'Fertige Länge', value: f.length(shown.lengthMm) },
+      { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
+      { label: 'Preis', value: f.money(shown.priceMinor) },
+      { label: 'Wie viele', value: f.number(quantity) },
+      ...delivered(order, f),
+      ...(quantity > 1 || shown.postageMinor > 0
+        ? [{ label: 'Zusammen', value: f.money(orderTotalMinor(shown, quantity)) }]
+        : []),
+      ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
+      ...(buyer.email === '' ? [] : [{ label: 'E-Mail', value: buyer.email }]),
+      ...(buyer.note === '' ? [] : [{ label: 'Nachricht', value: buyer.note }]),
+    ];
+  },
 };

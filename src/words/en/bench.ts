@@ -26,6 +26,12 @@ const differences: Sentences<Difference> = {
   revision: () => 'The piece has been changed since the buyer looked at it.',
   price: ({ shownMinor, nowMinor, shownIn }, f) =>
     `Price: the buyer saw ${formatMoney(shownMinor, shownIn, f.lang)}, it comes to ${f.money(nowMinor)}.`,
+  postage: ({ shownMinor, nowMinor, shownIn }, f) =>
+    `Postage: the buyer saw ${formatMoney(shownMinor, shownIn, f.lang)}, it comes to ${f.money(nowMinor)}.`,
+  'post-too-heavy': ({ weightG, mostG }, f) =>
+    `The parcel weighs about ${f.number(weightG)} g, more than the ${f.number(mostG)} g that postage is set for there.`,
+  'post-not-served': ({ country }, f) => `The shop doesn’t post to ${f.country(country)} now.`,
+  'no-collection': () => 'The buyer wants to collect it, which the shop doesn’t offer now.',
   currency: ({ shown, now }) => `Currency: the buyer saw ${shown}, the shop reckons in ${now}.`,
   length: ({ shownMm, nowMm }, f) =>
     `Finished length: the buyer saw ${both(shownMm, f)}, it comes to ${both(nowMm, f)}.`,
@@ -46,9 +52,10 @@ function both(mm: number, f: Format): string {
 }
 
 const arrivalProblems: Sentences<ArrivalProblem> = {
-  'no-order': () => 'There is no order in it. It begins with “claspwise1.” and ends with “.end”.',
+  'no-order': () =>
+    'There is no order in it. It begins with “claspwise2.” (older ones with “claspwise1.”) and ends with “.end”.',
   'cut-off': () => 'The order is cut off before its “.end”. Copy the whole message.',
-  'too-long': () => 'What stands between “claspwise1.” and “.end” is longer than any order.',
+  'too-long': () => 'What stands between “claspwise2.” and “.end” is longer than any order.',
   'newer-version': ({ version }) =>
     `The order is written in version ${version}, newer than this bench. Bring the bench up to date, then take it in.`,
   'unknown-version': ({ version }) => `The order names a version “${version}” that there never was.`,
@@ -240,7 +247,7 @@ export const bench = {
 
   takeIn: {
     title: 'Take orders in',
-    hint: 'Paste the whole e-mail, the link to a slip, or the lines that begin with “claspwise1.” Quote marks and broken lines do no harm.',
+    hint: 'Paste the whole e-mail, the link to a slip, or the lines that begin with “claspwise”. Quote marks and broken lines do no harm.',
     text: 'E-mail, link or order',
     files: 'Or files: an e-mail (.eml), a mailbox (.mbox), a downloaded order (.json)',
     drop: 'Files can be dropped anywhere on this page.',

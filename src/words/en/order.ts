@@ -1,6 +1,7 @@
 /** What is said on an order's road: the form, where the order stands, the e-mail and the slip. */
 import type { Measure } from '#core/design/choice.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
+import { addressLines } from '../address.ts';
 import type { Format } from '../format.ts';
 import type { FormProblem, OrderFacts, OrderRow, SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
@@ -12,6 +13,16 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
   length: (text) => `${text} finished length`,
 };
 const SIT = { snug: 'snug', easy: 'easy', loose: 'loose' };
+
+/** Where it goes, and what that costs. */
+const delivered = ({ delivery, shown }: OrderFacts, f: Format): OrderRow[] => {
+  if (delivery.by === 'unsaid') return [];
+  if (delivery.by === 'collection') return [{ label: 'Delivery', value: 'collected' }];
+  return [
+    { label: 'Posted to', value: addressLines(delivery.to, f.country(delivery.to.country)).join(', ') },
+    { label: 'Postage', value: shown.postageMinor === 0 ? 'free' : f.money(shown.postageMinor) },
+  ];
+};
 
 const formProblems: Sentences<FormProblem> = {
   'name-missing': () => 'Write your name, so that the maker knows whom it is for.',
@@ -88,22 +99,24 @@ export const order = {
   mailFoot: 'The lines below hold the whole order for the maker’s order book. Please leave them as they are.',
   /** What was asked for: the measure as written, and of what it is. */
   size: ({ of, text }: Pick<OrderFacts['measure'], 'of' | 'text'>): string => BY[of](text),
-  rows: (
-    f: Format,
-    { piece, measure, sit, hand, quantity, shown, buyer }: OrderFacts,
-    pieceName: string,
-  ): OrderRow[] => [
-    { label: 'Piece', value: `${pieceName} (${piece.id}, ${piece.revision})` },
-    { label: 'Size', value: BY[measure.of](measure.text) },
-    ...(measure.of === 'length' ? [] : [{ label: 'Sit', value: SIT[sit] }]),
-    { label: 'Clasp worked by', value: hand === 'left' ? 'the left hand' : 'the right hand' },
-    { label: 'Finished length', value: f.length(shown.lengthMm) },
-    { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
-    { label: 'Price', value: f.money(shown.priceMinor) },
-    { label: 'How many', value: f.number(quantity) },
-    ...(quantity > 1 ? [{ label: 'Together', value: f.money(orderTotalMinor(shown, quantity)) }] : []),
-    ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
-    ...(buyer.email === '' ? [] : [{ label: 'E-mail', value: buyer.email }]),
-    ...(buyer.note === '' ? [] : [{ label: 'Note', value: buyer.note }]),
-  ],
+  rows: (f: Format, order: OrderFacts, pieceName: string): OrderRow[] => {
+    const { piece, measure, sit, hand, quantity, shown, buyer } = order;
+    return [
+      { label: 'Piece', value: `${pieceName} (${piece.id}, ${piece.revision})` },
+      { label: 'Size', value: BY[measure.of](measure.text) },
+      ...(measure.of === 'length' ? [] : [{ label: 'Sit', value: SIT[sit] }]),
+      { label: 'Clasp worked by', value: hand === 'left' ? 'the left hand' : 'the right hand' },
+      { label: 'Finished length', value: f.length(shown.lengthMm) },
+      { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
+      { label: 'Price', value: f.money(shown.priceMinor) },
+      { label: 'How many', value: f.number(quantity) },
+      ...delivered(order, f),
+      ...(quantity > 1 || shown.postageMinor > 0
+        ? [{ label: 'Together', value: f.money(orderTotalMinor(shown, quantity)) }]
+        : []),
+      ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
+      ...(buyer.email === '' ? [] : [{ label: 'E-mail', value: buyer.email }]),
+      ...(buyer.note === '' ? [] : [{ label: 'Note', value: buyer.note }]),
+    ];
+  },
 };
