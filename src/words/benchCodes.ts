@@ -34,6 +34,7 @@ export type ChangeProblem =
   | LedgerProblem
   | { readonly code: 'day-unreadable' | 'day-ahead'; readonly text: string }
   | { readonly code: 'reason-missing' }
+  | { readonly code: 'parcel-empty' }
   | { readonly code: 'changed-meanwhile' };
 
 /** How an order came in. */
@@ -75,19 +76,42 @@ export type BenchProblem =
 export const LETTERS = ['question', 'agreed', 'ready', 'sent'] as const;
 export type Letter = (typeof LETTERS)[number];
 
+/** A parcel on its way; each '' where it isn't known, `link` null where the carrier has no page for it. */
+export type ParcelFacts = {
+  readonly carrier: string;
+  readonly tracking: string;
+  readonly link: string | null;
+};
+
+/** How it reaches the buyer: lines of the address; or where she comes for it, null where the shop says nothing of that. */
+export type DeliveryFacts =
+  | { readonly by: 'unsaid' }
+  | { readonly by: 'collection'; readonly where: string | null }
+  | { readonly by: 'post'; readonly lines: readonly string[] };
+
 /** What a letter says; figures written out already. */
 export type LetterFacts = {
   readonly name: string;
   readonly number: string;
   readonly piece: string;
+  readonly quantity: number;
   readonly size: string;
   readonly length: string;
+  /** Of all of it, postage within. */
   readonly price: string;
+  readonly withPostage: boolean;
   readonly weeks: number;
   /** Day by which she expects to have it ready; null where none is set. */
   readonly due: string | null;
-  /** Payment address; null for none. */
+  readonly delivery: DeliveryFacts;
+  /** What has come in; null where nothing has. */
+  readonly paid: string | null;
+  /** What is still to be paid; null where nothing is. */
+  readonly open: string | null;
+  /** Payment address for what is open; null for none. */
   readonly payment: string | null;
+  /** What it was sent in; null where that isn't written down. */
+  readonly parcel: ParcelFacts | null;
   readonly maker: string;
   readonly shop: string;
   /** What differs from what she saw, a sentence each. */

@@ -2,6 +2,7 @@
 import { ORDER_STATES, type ChangeProblem, type OrderState } from '#words/benchCodes.ts';
 import { toEntry, type Entry, type Row, type Sum } from './entry.ts';
 import { inOneWrite, type Book } from './open.ts';
+import { sendParcel, type EnteredParcel } from './parcels.ts';
 import { enter, strike, type Entered } from './payments.ts';
 import { record } from './receive.ts';
 
@@ -9,8 +10,13 @@ import { record } from './receive.ts';
 export type ChangeOutcome = 'done' | 'no-such-order' | 'changed-meanwhile' | ChangeProblem;
 
 export type Change =
-  /** `reason`: why, in her words; without one no order goes back. */
-  | { readonly kind: 'state'; readonly state: OrderState; readonly reason?: string }
+  /** `reason`: why, in her words; without one no order goes back. `parcel`: what it was sent in. */
+  | {
+      readonly kind: 'state';
+      readonly state: OrderState;
+      readonly reason?: string;
+      readonly parcel?: EnteredParcel;
+    }
   /** Day, `2026-12-20`; null takes it away. */
   | { readonly kind: 'due'; readonly on: string | null }
   | { readonly kind: 'note'; readonly text: string }
@@ -19,7 +25,9 @@ export type Change =
   /** `really`: more came in than was open, and she says that it did. */
   | { readonly kind: 'payment'; readonly entered: Entered; readonly really: boolean }
   /** The payment with this id was entered by mistake. */
-  | { readonly kind: 'strike'; readonly id: number; readonly reason: string };
+  | { readonly kind: 'strike'; readonly id: number; readonly reason: string }
+  /** One more parcel, or its number, which came later. */
+  | { readonly kind: 'parcel'; readonly parcel: EnteredParcel };
 
 /** Longest note of the maker's own. */
 export const NOTE_CAP = 4000;
@@ -88,6 +96,9 @@ function apply(
       const due = dueOf(entry, figure) ?? { minor: 0, currency: wanted.entered.currency };
       return enter(book, number, at, due, wanted.entered, wanted.really);
     }
+    case 'parcel':
+      sendParcel(book, number, at, wanted.parcel);
+      return null;
     case 'strike': {
       if (wanted.reason === '') return { code: 'reason-missing' };
       const problem = strike(book, number, at, wanted.id);
@@ -105,7 +116,7 @@ function setState(
   book: Book,
   entry: Entry,
   at: string,
-  { state, reason = '' }: Change & { readonly kind: 'state' },
+  { state, reason = '', parcel }: Change & { readonly kind: 'state' },
   figure: Sum | null,
 ): ChangeProblem | null {
   const { number } = entry.document;
@@ -118,6 +129,7 @@ function setState(
     .run(state, agreed?.minor ?? null, agreed?.currency ?? null, number);
   record(book, number, at, { kind: 'state', text: state });
   if (reason !== '') record(book, number, at, { kind: 'reason', text: reason });
+  if (parcel !== undefined) sendParcel(book, number, at, parcel);
   return null;
 }
 
@@ -125,6 +137,7 @@ function check(wanted: Change): void {
   if (wanted.kind === 'state' && !ORDER_STATES.includes(wanted.state)) throw new RangeError(wanted.state);
   if (wanted.kind === 'due' && wanted.on !== null && !isDay(wanted.on)) throw new RangeError(wanted.on);
   if (wanted.kind === 'payment' && !isDay(wanted.entered.day)) throw new RangeError(wanted.entered.day);
+  if (wanted.kind === 'parcel' && !isDay(wanted.parcel.sentOn)) throw new RangeError(wanted.parcel.sentOn);
   if (wanted.kind === 'note' && wanted.text === '') throw new RangeError('note');
   const text = 'text' in wanted ? wanted.text : 'reason' in wanted ? wanted.reason : '';
   if (text.length > NOTE_CAP) throw new RangeError('note');

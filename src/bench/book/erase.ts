@@ -6,8 +6,9 @@ import { named } from './problem.ts';
 import { record } from './receive.ts';
 
 /**
- * Erases what tells who a buyer is: name, addresses, note, choices, and what the maker
- * wrote of her own on the order. Sums and days of payments stay: they tell of no one. The bytes are overwritten in the file and its log.
+ * Erases what tells who a buyer is: name, addresses, note, choices, what the maker wrote
+ * of her own on the order, and the numbers of its parcels. Sums and days of payments stay:
+ * they tell of no one. The bytes are overwritten in the file and its log.
  * @returns how many orders were erased
  * @throws BookError
  */
@@ -52,6 +53,8 @@ function eraseOne(book: Book, number: string, at: string): boolean {
     )
     .run(JSON.stringify(kept), at, number);
   book.db.prepare(`UPDATE event SET text = '' WHERE number = ? AND kind IN ('note', 'reason')`).run(number);
+  // By its number a carrier tells where a parcel went.
+  book.db.prepare(`UPDATE parcel SET tracking = '' WHERE number = ?`).run(number);
   record(book, number, at, { kind: 'erased', text: '' });
   return true;
 }

@@ -4,10 +4,10 @@ import { OPEN_STATES, toEntry, type Entry, type Row } from './entry.ts';
 import { fold, type Book } from './open.ts';
 import { named } from './problem.ts';
 
-/** `open`: still something to do. `late`: open and past its due day. */
+/** `open`: still something to do. `late`: open and past its due day. `owing`: agreed on, and money is still to come or to go back. */
 export type Filter = {
   readonly text: string;
-  readonly state: OrderState | 'open' | 'late' | 'all';
+  readonly state: OrderState | 'open' | 'late' | 'owing' | 'all';
   /** Today, `2026-11-25`. */
   readonly today: string;
   /** From 0. */
@@ -24,8 +24,14 @@ export type SearchResult = {
   readonly total: number;
 };
 
+/** What came in for an order and is still here. */
+const HERE = `(
+  SELECT coalesce(sum(CASE kind WHEN 'paid' THEN minor ELSE -minor END), 0) FROM payment
+  WHERE payment.number = orders.number AND struck_at IS NULL AND currency = coalesce(agreed_currency, currency))`;
+
 const MATCHES = `
   WHERE ($late = 0 OR due_on < $today)
+    AND ($owing = 0 OR CASE state WHEN 'cancelled' THEN 0 ELSE agreed_minor END <> ${HERE})
     AND state IN (SELECT value FROM json_each($states))
     AND ($text = '' OR instr(fold(
       number || ' ' || replace(number, '-', '') || ' ' ||
@@ -42,6 +48,7 @@ const MATCHES = `
 export function search(book: Book, filter: Filter): SearchResult {
   const values = {
     $late: filter.state === 'late' ? 1 : 0,
+    $owing: filter.state === 'owing' ? 1 : 0,
     $today: filter.today,
     $states: JSON.stringify(statesOf(filter.state)),
     $text: fold(filter.text.trim().slice(0, TEXT_CAP)),
@@ -92,7 +99,7 @@ export function entriesIn(book: Book, states: readonly OrderState[]): Entry[] {
 }
 
 function statesOf(wanted: Filter['state']): readonly OrderState[] {
-  if (wanted === 'all') return ORDER_STATES;
+  if (wanted === 'all' || wanted === 'owing') return ORDER_STATES;
   if (wanted === 'open' || wanted === 'late') return OPEN_STATES;
   return [wanted];
 }

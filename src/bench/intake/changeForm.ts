@@ -9,6 +9,7 @@ import {
   type PaymentKind,
 } from '#words/benchCodes.ts';
 import { isDay, NOTE_CAP, type Change } from '../book/change.ts';
+import { PARCEL_CAPS, type EnteredParcel } from '../book/parcels.ts';
 import { readSum } from './readSum.ts';
 
 /** What a form is read by. */
@@ -45,11 +46,11 @@ function changeOf(form: URLSearchParams, facts: FormFacts): Read {
   const kind = form.get('kind');
   const paymentKind = PAYMENT_KINDS.find((one) => one === kind);
   if (paymentKind !== undefined) return paymentOf(paymentKind, form, facts);
-  if (kind === 'state') {
-    const state = ORDER_STATES.find((one) => one === form.get('state'));
-    const reason = noteIn(form, 'reason');
-    if (state === undefined || reason === null) return null;
-    return reason === '' ? { kind, state } : { kind, state, reason };
+  // `step`: the one button for what usually comes next.
+  if (kind === 'state' || kind === 'step') return stateOf(form, facts);
+  if (kind === 'parcel') {
+    const parcel = parcelOf(form, facts);
+    return parcel === null || 'problem' in parcel ? parcel : { kind, parcel };
   }
   if (kind === 'strike') {
     const id = Number(form.get('id') ?? '');
@@ -69,17 +70,37 @@ function changeOf(form: URLSearchParams, facts: FormFacts): Read {
   return kind === 'message' && message !== undefined ? { kind, message } : null;
 }
 
-/** A payment's day may be a day ahead of the bench's clock, which goes by UTC. */
-const DAY_MS = 24 * 60 * 60 * 1000;
+function stateOf(form: URLSearchParams, facts: FormFacts): Read {
+  const state = ORDER_STATES.find((one) => one === form.get('state'));
+  const reason = noteIn(form, 'reason');
+  if (state === undefined || reason === null) return null;
+  const change = { kind: 'state' as const, state, ...(reason !== '' && { reason }) };
+  // She need not say how it went.
+  const told = ['carrier', 'tracking'].some((name) => lineIn(form, name) !== '');
+  if (state !== 'sent' || !told) return change;
+  const parcel = parcelOf(form, facts);
+  return parcel === null || 'problem' in parcel ? parcel : { ...change, parcel };
+}
 
-function paymentOf(kind: PaymentKind, form: URLSearchParams, { currency, now }: FormFacts): Read {
+function parcelOf(
+  form: URLSearchParams,
+  facts: FormFacts,
+): EnteredParcel | { problem: ChangeProblem } | null {
+  const [carrier, tracking] = [lineIn(form, 'carrier'), lineIn(form, 'tracking')];
+  if (carrier.length > PARCEL_CAPS.carrier || tracking.length > PARCEL_CAPS.tracking) return null;
+  if (carrier === '' && tracking === '') return { problem: { code: 'parcel-empty' } };
+  const day = dayIn(form, 'sent-on', facts);
+  return typeof day === 'string' ? { carrier, tracking, sentOn: day } : day;
+}
+
+function paymentOf(kind: PaymentKind, form: URLSearchParams, facts: FormFacts): Read {
+  const { currency } = facts;
   const way = PAYMENT_WAYS.find((one) => one === form.get('way'));
   if (way === undefined) return null;
   const sum = readSum(form.get('sum') ?? '', currency);
   if (!sum.ok) return sum;
-  const day = (form.get('day') ?? '').trim();
-  if (!isDay(day)) return { problem: { code: 'day-unreadable', text: day } };
-  if (Date.parse(day) > Date.parse(now) + DAY_MS) return { problem: { code: 'day-ahead', text: day } };
+  const day = dayIn(form, 'day', facts);
+  if (typeof day !== 'string') return day;
   const entered = { kind, minor: sum.minor, currency, day, way };
   return { kind: 'payment', entered, really: form.get('really') === 'yes' };
 }
@@ -88,4 +109,19 @@ function paymentOf(kind: PaymentKind, form: URLSearchParams, { currency, now }: 
 function noteIn(form: URLSearchParams, name: string): string | null {
   const text = (form.get(name) ?? '').trim().replace(/\r\n?/g, '\n');
   return text.length > NOTE_CAP ? null : text;
+}
+
+/** A day may be one ahead of the bench's clock, which goes by UTC. */
+const DAY_MS = 24 * 60 * 60 * 1000;
+
+/** A day on which something has happened. */
+function dayIn(form: URLSearchParams, name: string, { now }: FormFacts): string | { problem: ChangeProblem } {
+  const day = lineIn(form, name);
+  if (!isDay(day)) return { problem: { code: 'day-unreadable', text: day } };
+  return Date.parse(day) > Date.parse(now) + DAY_MS ? { problem: { code: 'day-ahead', text: day } } : day;
+}
+
+/** One line of text, without what can't be seen. */
+function lineIn(form: URLSearchParams, name: string): string {
+  return (form.get(name) ?? '').replace(/[\p{Cc}\p{Cs}\s]+/gu, ' ').trim();
 }

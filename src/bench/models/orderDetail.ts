@@ -1,14 +1,18 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
-import { partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
+import { partNamesIn, textsOf, type Catalogue, type Shop } from '#catalogue/model/catalogue.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { addressLines } from '#words/address.ts';
+import type { DeliveryFacts } from '#words/benchCodes.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
 import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { paymentsOf } from '../book/payments.ts';
+import { parcelsOf, type Parcel } from '../book/parcels.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { recheck, type Recheck } from '../check/recheck.ts';
-import { draftsFor, paymentLink, type Draft } from '../letters/letters.ts';
+import { draftsFor, parcelFacts, paymentLink, type Draft } from '../letters/letters.ts';
 import type { Frame } from './frame.ts';
 import { frameIn } from './frame.ts';
 import { moneyOf, type Money } from './money.ts';
@@ -30,6 +34,7 @@ export type OrderDetail = {
   /** By the piece as it stood when the order came in; null where that is not known. */
   readonly then: CheckedCopy | null;
   readonly money: Money;
+  readonly parcels: readonly Parcel[];
   readonly next: NextStep | null;
   readonly drafts: readonly Draft[];
   /** Payment address for what is open; null where nothing is. */
@@ -51,6 +56,7 @@ export function orderDetail(
   const old = snapshotId === null ? null : findSnapshot(book, snapshotId);
   const then = old === null ? null : { copy: old, checked: recheck(document, old, receivedAt) };
   const money = moneyOf(entry, now.checked, then?.checked ?? null, paymentsOf(book, number), catalogue.shop);
+  const parcels = parcelsOf(book, number);
   const payment = paymentOf(catalogue, number, money);
   return {
     entry,
@@ -61,9 +67,11 @@ export function orderDetail(
     pieceName: nameOf(catalogue, document.piece.id, frame.lang),
     partNames: partNamesIn(catalogue, frame.lang),
     money,
+    parcels,
     next: nextStep(entry, now.checked),
     payment,
-    drafts: entry.erasedAt === null ? draftsOf(catalogue, entry, now.checked, money, payment, frame) : [],
+    drafts:
+      entry.erasedAt === null ? draftsOf(catalogue, { entry, now, money, parcels, payment }, frame) : [],
   };
 }
 
@@ -79,31 +87,47 @@ function paymentOf({ shop }: Catalogue, number: string, { basis, ledger, due, ke
   return paymentLink(shop.orders.payment, number, ledger.openMinor, due.currency);
 }
 
+type LetterParts = Pick<OrderDetail, 'entry' | 'now' | 'money' | 'parcels' | 'payment'>;
+
 /** Letters are in the buyer's language, in the shop's unit and money. */
-function draftsOf(
-  catalogue: Catalogue,
-  entry: Entry,
-  checked: Recheck,
-  { price }: Money,
-  payment: string | null,
-  frame: Frame,
-): Draft[] {
+function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draft[] {
   const { shop } = catalogue;
+  const { entry, now, money, parcels, payment } = detail;
   const { document } = entry;
+  const { checked } = now;
+  const { price, due, ledger, kept } = money;
   const theirs = frameIn(document.lang, frame);
+  const sum = (minor: number): string | null =>
+    minor > 0 ? formatMoney(minor, due.currency, document.lang) : null;
+  const parcel = parcels.at(-1);
   const lengthMm = checked.candidate?.finishedLengthMm ?? document.shown.lengthMm;
   return draftsFor(document, {
     name: document.buyer.name,
     number: document.number,
     piece: nameOf(catalogue, document.piece.id, document.lang),
+    quantity: document.quantity,
     size: orderWords(document.lang).size(document.measure),
     length: theirs.format.length(lengthMm),
     price: formatMoney(price.minor, price.currency, document.lang),
+    withPostage: checked.postageMinor > 0,
+    delivery: deliveryFacts(document, shop, theirs),
     weeks: shop.orders.weeks,
     due: entry.dueOn === null ? null : formatDate(entry.dueOn, document.lang),
+    paid: sum(ledger.paidMinor - ledger.refundedMinor),
+    open: kept ? sum(ledger.openMinor) : null,
     payment,
+    parcel: parcel === undefined ? null : parcelFacts(parcel, shop.orders.carriers),
     maker: shop.maker,
     shop: shop.name,
     differences: checked.differences.map((one) => theirs.words.difference(one, theirs.format)),
   });
+}
+
+function deliveryFacts({ delivery }: OrderDocument, { post }: Shop, { lang, format }: Frame): DeliveryFacts {
+  if (delivery.by === 'post') {
+    return { by: 'post', lines: addressLines(delivery.to, format.country(delivery.to.country)) };
+  }
+  if (delivery.by === 'unsaid') return delivery;
+  const where = post?.collection ?? null;
+  return { by: 'collection', where: where === null ? null : (where[lang] ?? where.en) };
 }

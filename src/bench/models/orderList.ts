@@ -5,10 +5,14 @@ import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import type { Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { named } from '../book/problem.ts';
+import { paymentsOf } from '../book/payments.ts';
 import { countByState, PAGE_SIZE, search, type Filter } from '../book/search.ts';
+import { findSnapshot } from '../book/snapshot.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { recheck } from '../check/recheck.ts';
 import type { Frame } from './frame.ts';
+import { moneyOf, type Money } from './money.ts';
+import { TO_STRING } from './work.ts';
 
 export type ListRow = {
   readonly entry: Entry;
@@ -19,6 +23,10 @@ export type ListRow = {
   readonly lengthMm: number;
   readonly late: boolean;
   readonly differs: boolean;
+  /** Something is still to be strung, so its card is one click away. */
+  readonly hasCard: boolean;
+  /** Null where the book kept none. */
+  readonly money: Money | null;
 };
 
 export type OrderList = {
@@ -36,7 +44,7 @@ export type OrderList = {
 export function filterOf(query: URLSearchParams, today: string): Filter {
   const state = query.get('state') ?? 'open';
   const page = Number(query.get('page') ?? 0);
-  const known = [...ORDER_STATES, 'open', 'late', 'all'] as const;
+  const known = [...ORDER_STATES, 'open', 'late', 'owing', 'all'] as const;
   return {
     text: query.get('q') ?? '',
     state: known.find((one) => one === state) ?? 'open',
@@ -45,23 +53,10 @@ export function filterOf(query: URLSearchParams, today: string): Filter {
   };
 }
 
-/** Gathers the list. Every order still open is computed again, so that a difference shows here already. Throws BookError. */
+/** Gathers the list. What an order comes to and where it differs is computed again for each. Throws BookError. */
 export function orderList(book: Book, catalogue: Catalogue, filter: Filter, frame: Frame): OrderList {
   const { entries, total } = search(book, filter);
-  const rows = entries.map((entry): ListRow => {
-    const { document, state } = entry;
-    const piece = catalogue.pieces.find(({ id }) => id === document.piece.id);
-    const open = state === 'new' || state === 'asked';
-    const checked = open ? recheck(document, pieceNow(catalogue, document.piece.id), entry.receivedAt) : null;
-    return {
-      entry,
-      pieceName: piece === undefined ? document.piece.id : textsOf(piece, frame.lang).name,
-      pictured: piece?.id ?? null,
-      lengthMm: checked?.candidate?.finishedLengthMm ?? document.shown.lengthMm,
-      late: entry.dueOn !== null && entry.dueOn < filter.today && state !== 'sent' && state !== 'cancelled',
-      differs: checked !== null && checked.differences.length > 0,
-    };
-  });
+  const rows = entries.map((entry) => rowOf(book, catalogue, entry, filter.today, frame));
   return {
     rows,
     total,
@@ -70,6 +65,26 @@ export function orderList(book: Book, catalogue: Catalogue, filter: Filter, fram
     hasEarlier: filter.page > 0,
     hasLater: (filter.page + 1) * PAGE_SIZE < total,
     clockBack: lastEntryAt(book) > frame.now,
+  };
+}
+
+function rowOf(book: Book, catalogue: Catalogue, entry: Entry, today: string, { lang }: Frame): ListRow {
+  const { document, state, dueOn, receivedAt, snapshotId } = entry;
+  const piece = catalogue.pieces.find(({ id }) => id === document.piece.id);
+  const checked = recheck(document, pieceNow(catalogue, document.piece.id), receivedAt);
+  const old = checked.candidate === null && snapshotId !== null ? findSnapshot(book, snapshotId) : null;
+  const then = old === null ? null : recheck(document, old, receivedAt);
+  const asked = state === 'new' || state === 'asked';
+  const money = moneyOf(entry, checked, then, paymentsOf(book, document.number), catalogue.shop);
+  return {
+    entry,
+    pieceName: piece === undefined ? document.piece.id : textsOf(piece, lang).name,
+    pictured: piece?.id ?? null,
+    lengthMm: (asked ? checked.candidate?.finishedLengthMm : undefined) ?? document.shown.lengthMm,
+    late: dueOn !== null && dueOn < today && state !== 'sent' && state !== 'cancelled',
+    differs: asked && checked.differences.length > 0,
+    hasCard: TO_STRING.includes(state) && (checked.candidate ?? then?.candidate ?? null) !== null,
+    money: money.kept ? money : null,
   };
 }
 

@@ -24,7 +24,7 @@ export function History({ detail, frame }: { detail: OrderDetail; frame: Frame }
 }
 
 /** Ways, states, days, names of letters and ids of payments are kept as codes. */
-function eventSentence(event: Event, { money }: OrderDetail, { words, lang }: Frame): string {
+function eventSentence(event: Event, { money, parcels }: OrderDetail, { words, lang }: Frame): string {
   const { events, letterNames } = words.order;
   const letters: Readonly<Record<string, string>> = letterNames;
   switch (event.kind) {
@@ -42,6 +42,11 @@ function eventSentence(event: Event, { money }: OrderDetail, { words, lang }: Fr
       return moneyWords(lang).next.reasonGiven(event.text);
     case 'erased':
       return events.erased();
+    case 'parcel': {
+      const parcel = parcels.find(({ id }) => String(id) === event.text);
+      const day = parcel === undefined ? '' : formatDate(parcel.sentOn, lang);
+      return moneyWords(lang).events.parcel(day, parcel?.carrier ?? '');
+    }
     case 'payment':
     case 'struck':
       return paymentSentence(

@@ -3,10 +3,11 @@ import { ORDER_STATES } from '#words/benchCodes.ts';
 import { moneyWords } from '#words/words.ts';
 import { goesBack, NOTE_CAP } from '../book/change.ts';
 import type { Draft } from '../letters/letters.ts';
-import { isAttempt, typed } from '../models/attempt.ts';
+import { isAttempt, typed, type FormName } from '../models/attempt.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
 import { ChangeForm, type ChangeProps } from './ChangeForm.tsx';
 import { LetterBody } from './Letters.tsx';
+import { ParcelFields, Parcels } from './Parcels.tsx';
 
 type Props = ChangeProps & {
   readonly detail: OrderDetail;
@@ -29,10 +30,15 @@ export function Next({ detail, written, ...props }: Props) {
         </div>
       )}
       <Step {...props} detail={detail} first={written === null} />
+      {(entry.state === 'sent' || detail.parcels.length > 0) && (
+        <Parcels {...props} parcels={detail.parcels} />
+      )}
       <Others {...props} />
     </section>
   );
 }
+
+const STEP: FormName = { kind: 'step' };
 
 type StepProps = ChangeProps & { readonly detail: OrderDetail; readonly first: boolean };
 
@@ -43,8 +49,9 @@ function Step({ detail, first, ...props }: StepProps) {
   const step = detail.next;
   if (step === null) return <p>{entry.state === 'sent' ? next.finished : next.cancelled}</p>;
   return (
-    <ChangeForm {...props} attempt={null} form={{ kind: 'state' }}>
+    <ChangeForm {...props} form={STEP}>
       <input type="hidden" name="state" value={step.state} />
+      {step.state === 'sent' && <ParcelFields {...props} form={STEP} />}
       {step.letter !== null && <input type="hidden" name="write" value={step.letter} />}
       <button type="submit" class={first ? 'main' : undefined}>
         {next.step(step.state)}

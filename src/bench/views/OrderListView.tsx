@@ -1,7 +1,7 @@
 /** The order book's list: filter, table, pages. */
-import type { BenchWords } from '#words/words.ts';
-import { formatDate } from '#words/format.ts';
-import { orderWords } from '#words/words.ts';
+import { moneyWords, orderWords, type BenchWords } from '#words/words.ts';
+import { formatDate, formatMoney } from '#words/format.ts';
+import type { Lang } from '#words/lang.ts';
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import type { Frame } from '../models/frame.ts';
 import type { ListRow, OrderList } from '../models/orderList.ts';
@@ -19,7 +19,7 @@ export function OrderListView({ list, frame }: Props) {
           {words.book.clockBack}
         </p>
       )}
-      <FilterForm list={list} words={words} />
+      <FilterForm list={list} frame={frame} />
       <p class="quiet" aria-live="polite">
         {words.book.count(list.total)}
       </p>
@@ -34,11 +34,12 @@ function emptyText({ filter, counts }: OrderList, words: BenchWords): string {
   return none && filter.text === '' ? words.book.empty : words.book.none;
 }
 
-function FilterForm({ list: { filter, counts }, words }: { list: OrderList; words: BenchWords }) {
+function FilterForm({ list: { filter, counts }, frame: { words, lang } }: Props) {
   const open = OPEN_STATES.reduce((sum, state) => sum + counts[state], 0);
   const options: [string, string][] = [
     ['open', `${words.book.open} (${open})`],
     ['late', words.book.late],
+    ['owing', moneyWords(lang).book.owing],
     ...ORDER_STATES.map((state): [OrderState, string] => [
       state,
       `${words.states[state]} (${counts[state]})`,
@@ -68,14 +69,16 @@ function FilterForm({ list: { filter, counts }, words }: { list: OrderList; word
 
 function Table({ list, frame }: Props) {
   const { columns } = frame.words.book;
+  const own = moneyWords(frame.lang).book;
   const names = ['number', 'piece', 'size', 'buyer', 'due', 'received', 'state'] as const;
+  const heads = [...names.map((name) => columns[name]), own.open, own.card];
   return (
     <div class="scroll" tabIndex={0} role="region" aria-label={frame.words.book.title}>
       <table class="orders">
         <thead>
           <tr>
-            {names.map((name) => (
-              <th scope="col">{columns[name]}</th>
+            {heads.map((head) => (
+              <th scope="col">{head}</th>
             ))}
           </tr>
         </thead>
@@ -92,6 +95,7 @@ function Table({ list, frame }: Props) {
 function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Frame }) {
   const { document, receivedAt, dueOn, state, erasedAt } = row.entry;
   const { columns } = words.book;
+  const own = moneyWords(lang).book;
   return (
     <tr>
       <th scope="row" data-label={columns.number}>
@@ -124,8 +128,24 @@ function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Fra
       <td data-label={columns.state}>
         <span class={`mark state-${state}`}>{words.states[state]}</span>
       </td>
+      <td data-label={own.open}>
+        <Open row={row} lang={lang} />
+      </td>
+      <td data-label={own.card}>
+        {row.hasCard && <a href={`/bench/orders/${document.number}/card/`}>{words.order.card}</a>}
+      </td>
     </tr>
   );
+}
+
+/** What is still to be paid, or to go back. */
+function Open({ row: { money }, lang }: { row: ListRow; lang: Lang }) {
+  const own = moneyWords(lang).book;
+  if (money === null) return null;
+  const { openMinor } = money.ledger;
+  const sum = formatMoney(Math.abs(openMinor), money.due.currency, lang);
+  if (openMinor === 0) return <span class="quiet">{own.nothing}</span>;
+  return openMinor > 0 ? <>{sum}</> : <span class="mark warn">{own.back(sum)}</span>;
 }
 
 function Pages({ list: { filter, hasEarlier, hasLater }, words }: { list: OrderList; words: BenchWords }) {

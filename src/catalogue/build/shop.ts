@@ -46,6 +46,7 @@ export function buildShop(value: AuthoredShop): Shop {
       desk: value.orders.desk ?? null,
       form: value.orders.form ?? null,
       payment: value.orders.payment ?? null,
+      carriers: (value.orders.carriers ?? []).map(({ name, track }) => ({ name, track: track ?? null })),
       weeks: value.orders.ready,
       keepMonths: value.orders.keep,
       hoursPerWeek: value.orders.hours ?? null,

@@ -115,6 +115,16 @@ export const httpsAddress = field((written): Parsed<string> => {
   return fits ? { ok: true, value: url.href } : refuse({ code: 'not-https', value });
 });
 
+/** A carrier's page for a parcel, with the place of its number. */
+export const trackAddress = field((written): Parsed<string> => {
+  const value = String(written).trim();
+  const place = '{tracking}';
+  if (!value.includes(place)) return refuse({ code: 'place-missing', value, place });
+  const tried = value.replaceAll(place, '1');
+  const fits = URL.canParse(tried) && new URL(tried).protocol === 'https:' && value.length <= 200;
+  return fits ? { ok: true, value } : refuse({ code: 'not-https', value });
+});
+
 export const colour = field((written): Parsed<string> => {
   const value = String(written).toLowerCase();
   return /^#[0-9a-f]{6}$/.test(value)

@@ -50,6 +50,9 @@ export type Piece = PieceTexts &
     readonly pictures: readonly Picture[];
   };
 
+/** `track`: https address of a parcel's page with `{tracking}` in it; null for none. */
+export type Carrier = { readonly name: string; readonly track: string | null };
+
 /** How an order reaches the maker, and what happens to it then. */
 type Orders = {
   readonly email: string;
@@ -59,6 +62,8 @@ type Orders = {
   readonly form: string | null;
   /** Payment address with `{number}`, `{amount}` and `{currency}` in it; null for none. */
   readonly payment: string | null;
+  /** Who carries parcels; the first is the usual one. */
+  readonly carriers: readonly Carrier[];
   /** Weeks from agreement to sending, as she tells buyers. */
   readonly weeks: number;
   /** Months that a buyer's personal data is kept after the order is closed. */

@@ -12,6 +12,7 @@ import {
   perHour,
   quantity,
   text,
+  trackAddress,
   whole,
   yesNo,
 } from '../fields/field.ts';
@@ -66,6 +67,8 @@ export const shopSchema = fields({
     /** Form service that passes posts on by e-mail; takes the desk's place. */
     form: httpsAddress.optional(),
     payment: text(300).optional(),
+    /** Who carries parcels, the usual one first. */
+    carriers: listOf(fields({ name: text(40), track: trackAddress.optional() })).optional(),
     ready: quantity('weeks', 0, 104),
     keep: quantity('months', 1, 240),
     /** Hours a week that she strings; left out: nothing is planned by them. */

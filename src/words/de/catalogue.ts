@@ -121,7 +121,11 @@ export const catalogue: CatalogueSentences = {
   }),
   'not-https': ({ value }) => ({
     what: `„${value}“ ist keine https-Adresse.`,
-    fix: 'Schreiben Sie die ganze Adresse, die der Formulardienst nennt; sie beginnt mit https://.',
+    fix: 'Schreiben Sie die ganze Adresse, wie der Dienst sie nennt; sie beginnt mit https://.',
+  }),
+  'place-missing': ({ value, place }) => ({
+    what: `In „${value}“ fehlt ${place}.`,
+    fix: `Schreiben Sie ${place} dorthin, wo in der Adresse die Nummer steht.`,
   }),
   'not-a-colour': ({ value }) => ({
     what: `„${value}“ ist keine Farbe.`,

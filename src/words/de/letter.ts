@@ -6,14 +6,50 @@ const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
   question: ({ number, piece }) => `Eine Frage zu Ihrer Bestellung ${number}: ${piece}`,
   agreed: ({ number, piece }) => `Ihre Bestellung ${number} ist vereinbart: ${piece}`,
   ready: ({ number, piece }) => `Ihre Bestellung ${number} ist fertig: ${piece}`,
-  sent: ({ number, piece }) => `Ihre Bestellung ${number} ist unterwegs: ${piece}`,
+  sent: ({ number, piece, delivery }) =>
+    delivery.by === 'collection'
+      ? `Vielen Dank für Ihre Bestellung ${number}: ${piece}`
+      : `Ihre Bestellung ${number} ist unterwegs: ${piece}`,
 };
 
-const what = ({ piece, size, length, price }: LetterFacts): string =>
-  `${piece}, für ${size}, fertige Länge ${length}, ${price}`;
+const counted = ({ quantity, piece }: Pick<LetterFacts, 'quantity' | 'piece'>): string =>
+  quantity > 1 ? `${quantity} × ${piece}` : piece;
 
-const pay = ({ payment }: LetterFacts): string[] =>
-  payment === null ? [] : ['', 'Bezahlen können Sie hier:', payment];
+const what = ({ quantity, piece, size, length, price, withPostage }: LetterFacts): string =>
+  [
+    `${counted({ quantity, piece })}, für ${size}, fertige Länge ${length}`,
+    `${quantity > 1 ? 'zusammen ' : ''}${price}${withPostage ? ', Versand inbegriffen' : ''}`,
+  ].join(', ');
+
+/** Nur, solange etwas offen ist. */
+const pay = ({ price, paid, open, payment }: LetterFacts): string[] => {
+  if (open === null) return [];
+  const rest =
+    paid === null
+      ? `Zu zahlen: ${open}.`
+      : `${paid} von ${price} sind angekommen, vielen Dank. Noch zu zahlen: ${open}.`;
+  return payment === null ? ['', rest] : ['', `${rest} Bezahlen können Sie hier:`, payment];
+};
+
+/** Wohin es geht, damit sie es richtigstellen kann. */
+const goes = ({ delivery }: LetterFacts): string[] => {
+  if (delivery.by === 'unsaid') return [];
+  if (delivery.by === 'post') return ['', 'Es geht an:', ...delivery.lines];
+  return [
+    '',
+    delivery.where === null ? 'Sie holen es selbst ab.' : `Sie holen es selbst ab: ${delivery.where}`,
+  ];
+};
+
+const travels = ({ parcel }: LetterFacts): string[] => {
+  if (parcel === null) return [];
+  const { carrier, tracking, link } = parcel;
+  const number = tracking === '' ? '' : `Sendungsnummer ${tracking}`;
+  const how = [carrier === '' ? '' : `Es reist mit ${carrier}`, number]
+    .filter((part) => part !== '')
+    .join(', ');
+  return link === null ? [`${how}.`] : [`${how}:`, link];
+};
 
 /** Der Tag ist die eigene Schätzung der Werkstatt, und so steht er da. */
 const when = ({ due, weeks }: LetterFacts): string =>
@@ -40,13 +76,19 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
     what(facts),
     '',
     when(facts),
+    ...goes(facts),
     ...pay(facts),
   ],
-  ready: (facts) => ['Ihr Stück ist aufgefädelt und geprüft:', what(facts), ...pay(facts)],
+  ready: (facts) => ['Ihr Stück ist aufgefädelt und geprüft:', what(facts), ...goes(facts), ...pay(facts)],
   sent: (facts) => [
-    `${facts.piece} ist in der Post.`,
+    facts.delivery.by === 'collection'
+      ? `vielen Dank, dass Sie ${counted(facts)} abgeholt haben.`
+      : `${counted(facts)} ist in der Post.`,
+    ...travels(facts),
+    ...(facts.delivery.by === 'post' ? goes(facts) : []),
     '',
     'Probieren Sie den Verschluss bitte über einem Tisch, und schreiben Sie mir, wenn etwas nicht stimmt.',
+    ...pay(facts),
   ],
 };
 

@@ -58,6 +58,7 @@ const problems: Sentences<ChangeProblem> = {
   'refund-rests-on-it': () =>
     'Von dieser Zahlung wurde etwas zurückgezahlt. Streichen Sie zuerst das, wenn auch das ein Versehen war.',
   'reason-missing': () => 'Schreiben Sie, warum. Es steht dann im Verlauf, wo Sie eines Tages danach suchen.',
+  'parcel-empty': () => 'Schreiben Sie, wer es bringt, oder die Sendungsnummer.',
   'changed-meanwhile': () =>
     'Diese Bestellung wurde in einem anderen Fenster oder an einer anderen Werkbank geändert. Nichts wurde überschrieben, und was Sie schrieben, steht noch hier: Sehen Sie die Bestellung an, wie sie jetzt ist, und tun Sie es dann noch einmal.',
 };
@@ -89,6 +90,16 @@ export const money: typeof en = {
         : `Dann liegt die Nachricht bereit, ${LETTER[letter]}.`,
     differs: 'Die Bestellung weicht ab von dem, was gezeigt wurde; darum kommt zuerst eine Frage.',
     back: (state) => `Zurück auf „${state}“`,
+    parcel: 'Wie es reist',
+    carrier: 'Zusteller',
+    tracking: 'Sendungsnummer',
+    sentOn: 'Verschickt am',
+    parcelHint: 'Beides kann wegbleiben. Steht es da, sagt die Nachricht, wo sich das Paket verfolgen lässt.',
+    parcelLater: 'Ein Paket eintragen',
+    parcelButton: 'Eintragen',
+    parcels: 'Pakete',
+    parcelLine: (day, carrier, tracking) => [day, carrier, tracking].filter((part) => part !== '').join(', '),
+    follow: 'Verfolgen',
     finished: 'Nichts mehr zu tun.',
     cancelled: 'Diese Bestellung ist abgesagt.',
     else: 'Etwas anderes',
@@ -130,8 +141,18 @@ export const money: typeof en = {
   refundButton: 'Als zurückgezahlt eintragen',
   really: 'Es war wirklich mehr',
 
+  book: {
+    owing: 'Geld offen',
+    open: 'Zu zahlen',
+    nothing: 'nichts',
+    back: (sum) => `${sum} zurückzuzahlen`,
+    card: 'Auffädeln',
+  },
+
   events: {
     payment: (kind, sum, way, day) => `${KIND[kind]}: ${sum} ${BY[way]} am ${day}`,
+    parcel: (day, carrier) =>
+      carrier === '' ? `Paket verschickt am ${day}` : `Paket verschickt am ${day} mit ${carrier}`,
     struck: (sum) => `Gestrichen, aus Versehen eingetragen: ${sum}`,
   },
 };

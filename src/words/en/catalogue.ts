@@ -122,7 +122,11 @@ export const catalogue: CatalogueSentences = {
   }),
   'not-https': ({ value }) => ({
     what: `“${value}” isn’t an https address.`,
-    fix: 'Copy the whole address that the form service gave you; it begins with https://.',
+    fix: 'Copy the whole address, as the service gives it; it begins with https://.',
+  }),
+  'place-missing': ({ value, place }) => ({
+    what: `“${value}” has no ${place} in it.`,
+    fix: `Write ${place} where the number belongs in the address.`,
   }),
   'not-a-colour': ({ value }) => ({
     what: `“${value}” isn’t a colour.`,

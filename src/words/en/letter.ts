@@ -5,14 +5,49 @@ const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
   question: ({ number, piece }) => `A question about your order ${number}: ${piece}`,
   agreed: ({ number, piece }) => `Your order ${number} is agreed: ${piece}`,
   ready: ({ number, piece }) => `Your order ${number} is ready: ${piece}`,
-  sent: ({ number, piece }) => `Your order ${number} is on its way: ${piece}`,
+  sent: ({ number, piece, delivery }) =>
+    delivery.by === 'collection'
+      ? `Thank you for your order ${number}: ${piece}`
+      : `Your order ${number} is on its way: ${piece}`,
 };
 
-const what = ({ piece, size, length, price }: LetterFacts): string =>
-  `${piece}, for ${size}, finished length ${length}, ${price}`;
+const counted = ({ quantity, piece }: Pick<LetterFacts, 'quantity' | 'piece'>): string =>
+  quantity > 1 ? `${quantity} × ${piece}` : piece;
 
-const pay = ({ payment }: LetterFacts): string[] =>
-  payment === null ? [] : ['', 'You can pay here:', payment];
+const what = ({ quantity, piece, size, length, price, withPostage }: LetterFacts): string =>
+  [
+    `${counted({ quantity, piece })}, for ${size}, finished length ${length}`,
+    `${price}${quantity > 1 ? ' together' : ''}${withPostage ? ', postage included' : ''}`,
+  ].join(', ');
+
+/** Only while something is open. */
+const pay = ({ price, paid, open, payment }: LetterFacts): string[] => {
+  if (open === null) return [];
+  const rest =
+    paid === null ? `To pay: ${open}.` : `${paid} of ${price} has come in, thank you. Still to pay: ${open}.`;
+  return payment === null ? ['', rest] : ['', `${rest} You can pay here:`, payment];
+};
+
+/** Where it goes, so that the buyer can put it right. */
+const goes = ({ delivery }: LetterFacts): string[] => {
+  if (delivery.by === 'unsaid') return [];
+  if (delivery.by === 'post') return ['', 'It goes to:', ...delivery.lines];
+  return [
+    '',
+    delivery.where === null ? 'You come for it yourself.' : `You come for it yourself: ${delivery.where}`,
+  ];
+};
+
+const travels = ({ parcel }: LetterFacts): string[] => {
+  if (parcel === null) return [];
+  const { carrier, tracking, link } = parcel;
+  const parts = [
+    carrier === '' ? '' : `with ${carrier}`,
+    tracking === '' ? '' : `tracking number ${tracking}`,
+  ];
+  const how = `It travels ${parts.filter((part) => part !== '').join(', ')}`;
+  return link === null ? [`${carrier === '' ? `Its ${parts[1]}` : how}.`] : [`${how}:`, link];
+};
 
 /** The day is the shop's own estimate, and says so. */
 const when = ({ due, weeks }: LetterFacts): string =>
@@ -34,12 +69,24 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
         ]
       : ['Before I string it I would like to ask:', '']),
   ],
-  agreed: (facts) => ['Thank you. I will string it as agreed:', what(facts), '', when(facts), ...pay(facts)],
-  ready: (facts) => ['Your piece is strung and checked:', what(facts), ...pay(facts)],
-  sent: (facts) => [
-    `${facts.piece} is in the post.`,
+  agreed: (facts) => [
+    'Thank you. I will string it as agreed:',
+    what(facts),
     '',
-    'When it arrives, try the clasp over a table, and tell me if anything isn’t as it should be.',
+    when(facts),
+    ...goes(facts),
+    ...pay(facts),
+  ],
+  ready: (facts) => ['Your piece is strung and checked:', what(facts), ...goes(facts), ...pay(facts)],
+  sent: (facts) => [
+    facts.delivery.by === 'collection'
+      ? `Thank you for coming for ${counted(facts)}.`
+      : `${counted(facts)} is in the post.`,
+    ...travels(facts),
+    ...(facts.delivery.by === 'post' ? goes(facts) : []),
+    '',
+    'When you have it, try the clasp over a table, and tell me if anything isn’t as it should be.',
+    ...pay(facts),
   ],
 };
 

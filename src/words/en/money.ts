@@ -56,6 +56,7 @@ const problems: Sentences<ChangeProblem> = {
   'refund-rests-on-it': () =>
     'Money was paid back out of this payment. Strike out what was paid back first, if that was a mistake too.',
   'reason-missing': () => 'Write why. It stands in the history, where you will look for it one day.',
+  'parcel-empty': () => 'Write who carries it, or the tracking number.',
   'changed-meanwhile': () =>
     'This order was changed in another window or at another bench. Nothing was overwritten, and what you typed is still here: look at the order as it is now, then do it again.',
 };
@@ -84,6 +85,17 @@ export const money = {
     letter: (letter: Letter): string => `Then the message ${LETTER[letter]} lies ready.`,
     differs: 'The order differs from what the buyer saw, so a question comes first.',
     back: (state: string): string => `Back to “${state}”`,
+    parcel: 'How it goes',
+    carrier: 'Carrier',
+    tracking: 'Tracking number',
+    sentOn: 'Sent on',
+    parcelHint: 'Both can be left out. With them, the message says where the parcel is to be followed.',
+    parcelLater: 'Write down a parcel',
+    parcelButton: 'Write it down',
+    parcels: 'Parcels',
+    parcelLine: (day: string, carrier: string, tracking: string): string =>
+      [day, carrier, tracking].filter((part) => part !== '').join(', '),
+    follow: 'Follow it',
     finished: 'Nothing more to do.',
     cancelled: 'This order is cancelled.',
     else: 'Something else',
@@ -125,9 +137,19 @@ export const money = {
   refundButton: 'Write down as paid back',
   really: 'It really was more',
 
+  book: {
+    owing: 'Money open',
+    open: 'To pay',
+    nothing: 'nothing',
+    back: (sum: string): string => `${sum} to pay back`,
+    card: 'To string',
+  },
+
   events: {
     payment: (kind: PaymentKind, sum: string, way: PaymentWay, day: string): string =>
       `${KIND[kind]}: ${sum} ${BY[way]} on ${day}`,
+    parcel: (day: string, carrier: string): string =>
+      carrier === '' ? `Parcel sent on ${day}` : `Parcel sent on ${day} with ${carrier}`,
     struck: (sum: string): string => `Struck out, entered by mistake: ${sum}`,
   },
 };

@@ -156,6 +156,19 @@ export const fieldMistakes: readonly Mistake[] = [
     fix: '2024, 2024-05 or 2024-05-17',
   },
   {
+    code: 'place-missing',
+    edits: [
+      change(
+        'shop.yaml',
+        'orders:\n',
+        'orders:\n  carriers: [{ name: Post, track: https://post.example/ }]\n',
+      ),
+    ],
+    at: 'shop.yaml:9 orders, carriers 1, track',
+    what: '“https://post.example/” has no {tracking} in it.',
+    fix: 'where the number belongs',
+  },
+  {
     code: 'not-https',
     edits: [change('shop.yaml', 'orders:\n', 'orders:\n  form: http://forms.example/ninepin\n')],
     at: 'shop.yaml:9 orders, form',
