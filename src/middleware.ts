@@ -13,7 +13,7 @@ import { visitorOf, type Visitor } from '#bench/access/visitor.ts';
 export const onRequest = defineMiddleware(async (context, next) => {
   if (context.isPrerendered) return next();
   const { request, clientAddress } = context;
-  const visitor = visitorOf(request, clientAddress);
+  const visitor = visitorOf(request, clientAddress, bench().settings.proxies);
   const response = await answer(request, visitor, next);
   guardHeaders(response.headers, visitor.path, !import.meta.env.DEV);
   return response;

@@ -16,7 +16,9 @@ try {
     console.log('Building the shop from content/ …');
     console.log(`Built in ${(await build(root)).toFixed(1)} s.`);
   }
-  const { port } = await serve(root, host, wantedPort);
+  const { port } = await serve(root, host, wantedPort, (taken) => {
+    console.log(`Port ${taken} is in use, perhaps by a shop started before. Trying the next.`);
+  });
   console.log(`Shop   http://${host}:${port}/`);
   console.log(`Bench  http://${host}:${port}/bench/`);
   console.log('Stop with Ctrl+C.');

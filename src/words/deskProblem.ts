@@ -4,6 +4,7 @@ export type DeskProblem =
   | { readonly code: 'method-not-allowed' }
   | { readonly code: 'content-type' }
   | { readonly code: 'too-large'; readonly mostBytes: number }
+  | { readonly code: 'not-utf8' }
   | { readonly code: 'not-json' }
   | { readonly code: 'not-an-order' }
   | { readonly code: 'newer-version'; readonly version: number }

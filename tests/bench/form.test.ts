@@ -1,6 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { settingsFrom } from '#bench/context/settings.ts';
 import { readChange } from '#bench/intake/changeForm.ts';
+import { readBytes } from '#bench/http/readBody.ts';
 import { readFileForm, readForm } from '#bench/http/readForm.ts';
 
 const form = (text: string) =>
@@ -90,6 +91,9 @@ describe('a form from the bench’s own pages', () => {
     expect((await readForm(request('a=1', type)))?.get('a')).toBe('1');
     expect(await readForm(request('a=1', 'text/plain'))).toBe(null);
     expect(await readForm(request('a'.repeat(200_000), type))).toBe(null);
+    expect((await readForm(request('a=%C3%98+50%', type)))?.get('a')).toBe('Ø 50%');
+    expect(await readForm(request('a=%D8', type))).toBe(null);
+    expect(await readForm(request(Buffer.from('a=\xd8', 'latin1'), type))).toBe(null);
     const files = new FormData();
     files.set('f', new File(['x'.repeat(1000)], 'f'));
     const encoded = new Response(files);
@@ -101,12 +105,26 @@ describe('a form from the bench’s own pages', () => {
   });
 });
 
+it('an upload that breaks off is one line in the log, and nothing is thrown', async () => {
+  const lines: unknown[] = [];
+  const log = vi.spyOn(process.stderr, 'write').mockImplementation((line) => lines.push(line) > 0);
+  const body = new ReadableStream<Uint8Array>({
+    start: (controller) => controller.enqueue(new Uint8Array(7)),
+    pull: (controller) => controller.error(new Error('aborted')),
+  });
+  const broken = new Request('http://x/', { method: 'POST', body, duplex: 'half' } as RequestInit);
+  expect(await readBytes(broken, 100)).toBe(null);
+  expect(lines).toEqual(['An upload was broken off by its sender after 7 bytes.\n']);
+  log.mockRestore();
+});
+
 describe('the settings', () => {
   it('are right for one maker where nothing is set', () => {
     expect(settingsFrom({}, '/shop')).toEqual({
       bookFile: '/shop/.book/orders.sqlite',
       hosts: [],
       shopOrigins: [],
+      proxies: [],
       deskPerMinute: 20,
     });
   });
@@ -115,11 +133,16 @@ describe('the settings', () => {
     const set = {
       CLASPWISE_HOSTS: 'Bench.example, b.example',
       CLASPWISE_SHOP_ORIGINS: 'https://shop.example/x',
+      CLASPWISE_PROXIES: '127.0.0.1, 2001:db8::7',
     };
     expect(settingsFrom(set, '/')).toMatchObject({
       hosts: ['bench.example', 'b.example'],
       shopOrigins: ['https://shop.example'],
+      proxies: ['127.0.0.1', '2001:db8::7'],
     });
+    expect(() => settingsFrom({ CLASPWISE_PROXIES: 'proxy.example' }, '/')).toThrow(
+      'CLASPWISE_PROXIES: got "proxy.example"',
+    );
     expect(() => settingsFrom({ CLASPWISE_SHOP_ORIGINS: 'shop' }, '/')).toThrow(
       'CLASPWISE_SHOP_ORIGINS: got "shop"',
     );

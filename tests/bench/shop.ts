@@ -31,7 +31,7 @@ export function openShop(catalogue: Catalogue, perMinute = 0, busyMs = 50): Shop
   const desk: Desk = {
     inbox: () => inbox,
     pieceNow: (id) => Promise.resolve(pieceNow(catalogue, id)),
-    origins: ['https://shop.example'],
+    origins: ['http://127.0.0.1:4321', 'https://shop.example'],
     throttle: throttle(perMinute),
     nowMs: () => NOW_MS,
   };
@@ -77,7 +77,7 @@ export function orderFor(
 }
 
 /** A request as a browser on the shop's own page sends it. */
-export function post(body: string, headers: Record<string, string> = {}): Request {
+export function post(body: BodyInit, headers: Record<string, string> = {}): Request {
   return new Request(`http://${HOST}/desk/orders`, {
     method: 'POST',
     headers: { host: HOST, origin: `http://${HOST}`, 'content-type': 'application/json', ...headers },

@@ -1,5 +1,5 @@
 /** Who may come in: the one decision before any page of the bench or the desk runs. */
-import { hasLoopbackName, hostName, isHere, type Visitor } from './visitor.ts';
+import { hasLoopbackName, hostName, isHere, ownOrigin, type Visitor } from './visitor.ts';
 
 export type Refusal =
   /** The Host header names neither this machine nor a host of the settings: a rebound name, or a missing setting. */
@@ -50,13 +50,10 @@ export function rule(visitor: Visitor, house: House): Ruling {
 function isCrossSite(visitor: Visitor): boolean {
   const { fetchSite, fetchMode, origin } = visitor;
   if (!SAFE.includes(visitor.method)) {
-    if (origin !== null) return !isOwn(origin, visitor.host);
+    // Whole: a page of another scheme or port of this host is another site's.
+    if (origin !== null) return origin !== ownOrigin(visitor);
     return fetchSite !== 'same-origin';
   }
   if (fetchSite === null || fetchSite === 'same-origin' || fetchSite === 'none') return false;
   return fetchMode !== 'navigate';
-}
-
-function isOwn(origin: string, host: string): boolean {
-  return URL.canParse(origin) && new URL(origin).host === host;
 }

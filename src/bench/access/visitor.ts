@@ -1,4 +1,5 @@
 /** What is known of a request before it is let in. */
+import { isIP } from 'node:net';
 
 export type Visitor = {
   readonly method: string;
@@ -10,7 +11,7 @@ export type Visitor = {
   readonly address: string;
   /** True where a proxy has handed the request on. */
   readonly forwarded: boolean;
-  /** True over TLS, also where it ends at a proxy. */
+  /** True over TLS, also where it ends at a proxy of the settings. */
   readonly secure: boolean;
   readonly origin: string | null;
   /** Fetch Metadata (W3C): which site asks, and how. */
@@ -31,18 +32,22 @@ const PROXY_HEADERS = [
   'via',
 ];
 
-/** Reads a request. `address`: as the server knows it. */
-export function visitorOf(request: Request, address: string): Visitor {
+/**
+ * Reads a request.
+ * @param address the connection's, as the server knows it
+ * @param proxies addresses whose word on whom they hand on is believed; anyone can write such a header
+ */
+export function visitorOf(request: Request, address: string, proxies: readonly string[] = []): Visitor {
   const { headers } = request;
   const url = new URL(request.url);
-  const proto = headers.get('x-forwarded-proto') ?? url.protocol.slice(0, -1);
+  const handedOn = isOneOf(proxies, address) ? headers.get('x-forwarded-proto') : null;
   return {
     method: request.method,
     path: url.pathname,
     host: (headers.get('host') ?? '').toLowerCase(),
     address,
     forwarded: PROXY_HEADERS.some((name) => headers.has(name)),
-    secure: proto === 'https',
+    secure: url.protocol === 'https:' || handedOn === 'https',
     origin: headers.get('origin'),
     fetchSite: headers.get('sec-fetch-site'),
     fetchMode: headers.get('sec-fetch-mode'),
@@ -67,14 +72,24 @@ export function isHere(visitor: Visitor): boolean {
   return hasLoopbackName(visitor) && LOOPBACK_ADDRESS.test(visitor.address) && !visitor.forwarded;
 }
 
+/** The origin that a page of the visited host has, in the spelling of an Origin header; '' for a broken host. */
+export function ownOrigin({ secure, host }: Pick<Visitor, 'secure' | 'host'>): string {
+  const address = `${secure ? 'https' : 'http'}://${host}`;
+  return URL.canParse(address) ? new URL(address).origin : '';
+}
+
 /**
  * Whose limit a request counts against: the connection's address, or, where a
- * proxy on this machine hands it on, the address that this proxy wrote last.
+ * proxy of the settings hands it on, the address that this proxy wrote last.
  */
-export function senderOf(request: Request, address: string): string {
+export function senderOf(request: Request, address: string, proxies: readonly string[]): string {
   const passed = request.headers.get('x-forwarded-for')?.split(',').at(-1)?.trim() ?? '';
-  return LOOPBACK_ADDRESS.test(address) && passed !== '' ? passed : address;
+  return isOneOf(proxies, address) && isIP(passed) !== 0 ? passed : address;
 }
+
+/** IPv4 addresses also come written as IPv6 ones (RFC 4291, 2.5.5.2). */
+const isOneOf = (proxies: readonly string[], address: string): boolean =>
+  proxies.includes(address.replace(/^::ffff:(?=\d+\.)/, ''));
 
 function cookie(header: string): string | null {
   const pairs = header.split(';').map((pair) => pair.trim().split('='));

@@ -10,6 +10,8 @@ export type Bench = {
   readonly book: () => Book;
   readonly inbox: () => Inbox;
   readonly deskThrottle: Throttle;
+  /** Of all orders that one proxy hands on. */
+  readonly proxyThrottle: Throttle;
   /** Tries at the passphrase. */
   readonly entryThrottle: Throttle;
   readonly nowMs: () => number;
@@ -17,6 +19,9 @@ export type Bench = {
 
 /** Tries a minute from one address: a person mistypes twice, a guesser needs millions. */
 const TRIES_PER_MINUTE = 5;
+
+/** Senders who may all order at once through one proxy: a fair's wireless network. */
+const PROXY_SHARE = 10;
 
 /** Joins a bench. Everything from outside is handed in. */
 export function joinBench(settings: Settings, nowMs: () => number): Bench {
@@ -33,6 +38,7 @@ export function joinBench(settings: Settings, nowMs: () => number): Bench {
     book: () => opened().book,
     inbox: () => opened().inbox,
     deskThrottle: throttle(settings.deskPerMinute),
+    proxyThrottle: throttle(PROXY_SHARE * settings.deskPerMinute),
     entryThrottle: throttle(TRIES_PER_MINUTE),
     nowMs,
   };

@@ -1,4 +1,5 @@
 /** What the bench takes from its environment; each has a value that is right for one maker at one machine. */
+import { isIP } from 'node:net';
 import { resolve } from 'node:path';
 
 export type Settings = {
@@ -8,6 +9,8 @@ export type Settings = {
   readonly hosts: readonly string[];
   /** CLASPWISE_SHOP_ORIGINS: addresses of shops elsewhere whose pages may send orders here; comma between. */
   readonly shopOrigins: readonly string[];
+  /** CLASPWISE_PROXIES: addresses of proxies that hand visitors on and say from where and by what; comma between. */
+  readonly proxies: readonly string[];
   /** CLASPWISE_DESK_PER_MINUTE: orders a minute from one address; 0 for no limit. */
   readonly deskPerMinute: number;
 };
@@ -23,6 +26,7 @@ export function settingsFrom(environment: Environment, folder: string): Settings
     bookFile: resolve(folder, environment.CLASPWISE_BOOK ?? '.book/orders.sqlite'),
     hosts: listed(environment.CLASPWISE_HOSTS).map((host) => host.toLowerCase()),
     shopOrigins: listed(environment.CLASPWISE_SHOP_ORIGINS).map(toOrigin),
+    proxies: listed(environment.CLASPWISE_PROXIES).map(toAddress),
     deskPerMinute: toCount(
       'CLASPWISE_DESK_PER_MINUTE',
       environment.CLASPWISE_DESK_PER_MINUTE,
@@ -45,6 +49,13 @@ function toOrigin(address: string): string {
     );
   }
   return new URL(address).origin;
+}
+
+function toAddress(text: string): string {
+  if (isIP(text) === 0) {
+    throw new RangeError(`CLASPWISE_PROXIES: got "${text}", expected IP addresses like 127.0.0.1`);
+  }
+  return text;
 }
 
 function toCount(name: string, text: string | undefined, usual: number): number {

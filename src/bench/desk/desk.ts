@@ -18,7 +18,7 @@ export type Desk = {
   readonly inbox: () => Inbox;
   /** The maker's own copy of a piece as it stands now. */
   readonly pieceNow: (id: string) => Promise<Snapshot | null>;
-  /** Origins besides the desk's own whose pages may post here. */
+  /** Origins whose pages may post here, the desk's own among them. */
   readonly origins: readonly string[];
   readonly throttle: Throttle;
   readonly nowMs: () => number;
@@ -40,7 +40,7 @@ export type Receipt = {
  */
 export async function answerOrder(desk: Desk, request: Request, address: string): Promise<Response> {
   const origin = request.headers.get('origin');
-  const allowed = allowOrigin(origin, request.headers.get('host') ?? '', desk.origins);
+  const allowed = allowOrigin(origin, desk.origins);
   if (request.method === 'OPTIONS') return preflight(allowed ? origin : null);
   const answer = await take(desk, request, address, allowed);
   if (allowed && origin !== null) {
@@ -60,9 +60,13 @@ async function take(desk: Desk, request: Request, address: string, allowed: bool
   if (seconds > 0) return refuse({ code: 'too-many', seconds });
   const type = (request.headers.get('content-type') ?? '').split(';')[0]?.trim().toLowerCase();
   if (type !== 'application/json') return refuse({ code: 'content-type' });
-  const text = await readBody(request);
-  if (text === null) return refuse({ code: 'too-large', mostBytes: MOST_BYTES });
-  const value = parse(text);
+  const body = await readBody(request);
+  if (!body.ok) {
+    return refuse(
+      body.code === 'too-large' ? { code: body.code, mostBytes: MOST_BYTES } : { code: body.code },
+    );
+  }
+  const value = parse(body.text);
   if (value === undefined) return refuse({ code: 'not-json' });
   const { trap, rest } = withoutTrap(value);
   if (trap) return refuse({ code: 'robot' });

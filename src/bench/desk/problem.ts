@@ -8,6 +8,7 @@ const STATUS: Readonly<Record<DeskProblem['code'], number>> = {
   'method-not-allowed': 405,
   'content-type': 415,
   'too-large': 413,
+  'not-utf8': 400,
   'not-json': 400,
   'not-an-order': 422,
   'newer-version': 422,

@@ -1,5 +1,5 @@
 /** Forms of the bench's own pages, read within bounds. */
-import { readBytes } from './readBody.ts';
+import { readBytes, utf8 } from './readBody.ts';
 
 /** The largest plain form: a note in which every character is escaped. */
 const MOST_FORM_BYTES = 128 * 1024;
@@ -9,7 +9,18 @@ export async function readForm(request: Request): Promise<URLSearchParams | null
   const type = request.headers.get('content-type') ?? '';
   if (!type.startsWith('application/x-www-form-urlencoded')) return null;
   const bytes = await readBytes(request, MOST_FORM_BYTES);
-  return bytes === null ? null : new URLSearchParams(new TextDecoder().decode(bytes));
+  const text = bytes === null ? null : utf8(bytes);
+  return text === null || !isUtf8Escaped(text) ? null : new URLSearchParams(text);
+}
+
+/** Whether its escapes stand for text; URLSearchParams would fill holes in. */
+function isUtf8Escaped(text: string): boolean {
+  try {
+    decodeURIComponent(text.replaceAll(/%(?![\da-f]{2})/gi, '%25'));
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** A form with files, `mostBytes` in all; null for more, or for what is no such form. */

@@ -36,3 +36,18 @@ export function throttle(perMinute: number): Throttle {
     },
   };
 }
+
+/**
+ * One limit for each sender, and one for all whom the same proxy hands on, so
+ * that a proxy which passes on whatever address its visitors claim opens no
+ * way round the first.
+ * @param via address of the connection
+ */
+export function behindProxy(senders: Throttle, proxies: Throttle, via: string): Throttle {
+  return {
+    take: (address, nowMs) => {
+      const seconds = senders.take(address, nowMs);
+      return seconds > 0 || address === via ? seconds : proxies.take(via, nowMs);
+    },
+  };
+}

@@ -10,6 +10,8 @@ const sentences: Sentences<DeskProblem, []> = {
   'method-not-allowed': () => 'Eine Bestellung wird mit POST geschickt.',
   'content-type': () => 'Eine Bestellung wird als application/json geschickt.',
   'too-large': ({ mostBytes }) => `Eine Bestellung hat höchstens ${mostBytes} Bytes.`,
+  'not-utf8': () =>
+    'Was ankam, enthält Zeichen in einer anderen Kodierung als UTF-8; ein Name könnte verloren gehen. Bitte als UTF-8 noch einmal senden.',
   'not-json': () => 'Was ankam, ist kein JSON.',
   'not-an-order': () => 'Was ankam, ist keine Bestellung.',
   'newer-version': ({ version }) =>

@@ -9,6 +9,8 @@ const sentences: Sentences<DeskProblem, []> = {
   'method-not-allowed': () => 'An order is sent by POST.',
   'content-type': () => 'An order is sent as application/json.',
   'too-large': ({ mostBytes }) => `An order takes at most ${mostBytes} bytes.`,
+  'not-utf8': () =>
+    'What came holds letters in another encoding than UTF-8, so a name could be lost. Send it again as UTF-8.',
   'not-json': () => 'What came is not JSON.',
   'not-an-order': () => 'What came is not an order.',
   'newer-version': ({ version }) =>

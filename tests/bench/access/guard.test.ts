@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { rule, type House } from '#bench/access/guard.ts';
 import { guardHeaders } from '#bench/access/headers.ts';
-import { throttle } from '#bench/http/throttle.ts';
-import { isHere, senderOf, visitorOf, type Visitor } from '#bench/access/visitor.ts';
+import { behindProxy, throttle } from '#bench/http/throttle.ts';
+import { isHere, ownOrigin, senderOf, visitorOf, type Visitor } from '#bench/access/visitor.ts';
 
 const here: Visitor = {
   method: 'GET',
@@ -58,6 +58,7 @@ describe('a change', () => {
     ['from the bench’s own page', { origin: 'http://127.0.0.1:4321' }, 'in'],
     ['from another site', { origin: 'https://evil.example' }, 'cross-site'],
     ['from another port', { origin: 'http://127.0.0.1:9999' }, 'cross-site'],
+    ['from another scheme', { origin: 'https://127.0.0.1:4321' }, 'cross-site'],
     ['from a sandboxed frame', { origin: 'null' }, 'cross-site'],
     ['without an origin', {}, 'cross-site'],
     ['without an origin, but same-origin by Fetch Metadata', { fetchSite: 'same-origin' }, 'in'],
@@ -108,7 +109,7 @@ describe('a request', () => {
         'sec-fetch-site': 'none',
       },
     });
-    expect(visitorOf(request, '127.0.0.1')).toMatchObject({
+    expect(visitorOf(request, '127.0.0.1', ['127.0.0.1'])).toMatchObject({
       host: 'bench.example',
       path: '/bench/',
       forwarded: true,
@@ -119,12 +120,48 @@ describe('a request', () => {
   });
 });
 
-describe('a sender', () => {
-  it('is who the proxy on this machine names last, and never whom a stranger names', () => {
-    const request = new Request('http://x/', { headers: { 'x-forwarded-for': '203.0.113.9, 192.0.2.7' } });
-    expect(senderOf(request, '127.0.0.1')).toBe('192.0.2.7');
-    expect(senderOf(request, '198.51.100.1')).toBe('198.51.100.1');
-    expect(senderOf(new Request('http://x/'), '127.0.0.1')).toBe('127.0.0.1');
+describe('what a proxy says', () => {
+  const passed = (headers: Record<string, string>) => new Request('http://x/', { headers });
+  const from = passed({ 'x-forwarded-for': '203.0.113.9, 192.0.2.7' });
+  const tls = passed({ 'x-forwarded-proto': 'https' });
+  const PROXIES = ['127.0.0.1'];
+
+  it('of a sender is believed from one of the settings, its last word, and from nobody else', () => {
+    expect(senderOf(from, '127.0.0.1', PROXIES)).toBe('192.0.2.7');
+    expect(senderOf(from, '::ffff:127.0.0.1', PROXIES)).toBe('192.0.2.7');
+    expect(senderOf(from, '127.0.0.1', [])).toBe('127.0.0.1');
+    expect(senderOf(from, '198.51.100.1', PROXIES)).toBe('198.51.100.1');
+    expect(senderOf(passed({}), '127.0.0.1', PROXIES)).toBe('127.0.0.1');
+    // What is no address would make a limit of its own for each text.
+    expect(senderOf(passed({ 'x-forwarded-for': 'anyone' }), '127.0.0.1', PROXIES)).toBe('127.0.0.1');
+  });
+
+  it('of TLS likewise: a header on plain http makes nothing secure', () => {
+    expect(visitorOf(tls, '127.0.0.1', PROXIES).secure).toBe(true);
+    expect(visitorOf(tls, '127.0.0.1', []).secure).toBe(false);
+    expect(visitorOf(tls, '192.0.2.7', PROXIES).secure).toBe(false);
+    expect(visitorOf(new Request('https://x/'), '192.0.2.7').secure).toBe(true);
+  });
+
+  it('can’t lift the limit of all whom it hands on', () => {
+    const limit = behindProxy(throttle(2), throttle(3), '127.0.0.1');
+    const taken = ['a', 'b', 'c', 'd'].map((claimed) => limit.take(claimed, 0));
+    expect(taken.map((seconds) => seconds > 0)).toEqual([false, false, false, true]);
+    // Who comes by itself has its own limit only.
+    const alone = behindProxy(throttle(2), throttle(1), '192.0.2.7');
+    expect([0, 0, 0].map(() => alone.take('192.0.2.7', 0) > 0)).toEqual([false, false, true]);
+  });
+});
+
+describe('an origin', () => {
+  it.each([
+    ['http://127.0.0.1:4321', false, '127.0.0.1:4321'],
+    ['https://bench.example', true, 'bench.example'],
+    // A default port isn't written in an Origin header (Fetch standard; RFC 6454, 6.1).
+    ['https://bench.example', true, 'bench.example:443'],
+    ['', false, 'a b'],
+  ])('%s: secure %s, host %s', (origin, secure, host) => {
+    expect(ownOrigin({ secure, host })).toBe(origin);
   });
 });
 

@@ -29,6 +29,7 @@ const PROBLEMS: readonly DeskProblem[] = [
   { code: 'method-not-allowed' },
   { code: 'content-type' },
   { code: 'too-large', mostBytes: 65536 },
+  { code: 'not-utf8' },
   { code: 'not-json' },
   { code: 'not-an-order' },
   { code: 'newer-version', version: 3 },

@@ -220,7 +220,7 @@ test('the doors: rebound names, other sites, proxies and strangers stay outside'
 });
 
 test('from elsewhere: over TLS, with the passphrase, and out again', async () => {
-  const away = await startShop({ CLASPWISE_HOSTS: 'bench.example' });
+  const away = await startShop({ CLASPWISE_HOSTS: 'bench.example', CLASPWISE_PROXIES: '127.0.0.1' });
   const call = (path: string, headers: Record<string, string>, body?: string) =>
     ask(
       path,

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { headersFor, readHeaders } from '../../src/command/serve/fileHeaders.ts';
+import { headersFor, readHeaders } from '../../../src/command/serve/fileHeaders.ts';
 
 it('reads paths, wildcards and comments, the later rule over the earlier', () => {
   const rules = readHeaders('# note\n/*\n  X-A: 1\n  X-B: a: b\n\n/x/*\n\tX-A: 2\n/x/y\n  X-C: 3\n');
