@@ -27,6 +27,8 @@ export type Reading<Field> = {
 export const INSTANT = /^2\d{3}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3])(:[0-5]\d){2}Z$/;
 /** One @, a dot after it, no spaces, brackets, quotes, controls: enough to write to, and nothing that can break a mail header. */
 export const EMAIL = /^[^\s@<>()[\]\\,;:"\p{C}]+@[^\s@<>()[\]\\,;:"\p{C}.]+(\.[^\s@<>()[\]\\,;:"\p{C}.]+)+$/u;
+/** An address, or none: what the maker entered for somebody she met may have a telephone number only. */
+const EMAIL_OR_NONE = new RegExp(`^$|${EMAIL.source}`, 'u');
 const ID = /^[a-z0-9][a-z0-9-]*$/;
 /** A choice's name starts with a letter: objects keep such names in their order. */
 const KEY = /^[a-z][a-z0-9-]*$/;
@@ -66,7 +68,7 @@ export function orderFields<Field>(reading: Reading<Field>): Field {
     choices: map(CAPS.choices, text(1, CAPS.choiceKey, KEY), line(CAPS.choiceValue)),
     buyer: fields({
       name: seen(CAPS.name),
-      email: text(3, CAPS.email, EMAIL),
+      email: text(0, CAPS.email, EMAIL_OR_NONE),
       note: text(0, CAPS.note, NOTE),
     }),
     delivery: either('by', {

@@ -37,8 +37,13 @@ export type ChangeProblem =
   | { readonly code: 'parcel-empty' }
   | { readonly code: 'changed-meanwhile' };
 
+/** How an order that she enters by hand came to her. */
+export const HAND_WAYS = ['fair', 'telephone', 'mail'] as const;
+export type HandWay = (typeof HAND_WAYS)[number];
+
 /** How an order came in. */
-export type OrderWay = 'desk' | 'paste' | 'file' | 'link';
+export const ORDER_WAYS = ['desk', 'paste', 'file', 'link', ...HAND_WAYS] as const;
+export type OrderWay = (typeof ORDER_WAYS)[number];
 
 /** What became of one order that was pasted or dropped. */
 export type Arrived =
@@ -50,6 +55,8 @@ export type Arrived =
 /** Why a text or file gave no order. */
 export type ArrivalProblem =
   | { readonly code: 'no-order' }
+  /** No code in it, but it reads like the e-mail that a piece's page offers without JavaScript. */
+  | { readonly code: 'plain'; readonly text: string }
   | { readonly code: 'cut-off' }
   | { readonly code: 'too-long' }
   | { readonly code: 'newer-version'; readonly version: number }

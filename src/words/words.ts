@@ -9,6 +9,7 @@ import { body as bodyDe } from './de/body.ts';
 import { catalogue as catalogueDe } from './de/catalogue.ts';
 import { desk as deskDe } from './de/desk.ts';
 import { goods as goodsDe } from './de/goods.ts';
+import { hand as handDe } from './de/hand.ts';
 import { letter as letterDe } from './de/letter.ts';
 import { measuring as measuringDe } from './de/measuring.ts';
 import { money as moneyDe } from './de/money.ts';
@@ -27,6 +28,7 @@ import { body as bodyEn } from './en/body.ts';
 import { catalogue as catalogueEn } from './en/catalogue.ts';
 import { desk as deskEn } from './en/desk.ts';
 import { goods as goodsEn } from './en/goods.ts';
+import { hand as handEn } from './en/hand.ts';
 import { letter as letterEn } from './en/letter.ts';
 import { measuring as measuringEn } from './en/measuring.ts';
 import { money as moneyEn } from './en/money.ts';
@@ -69,6 +71,10 @@ export const deskWords = inLanguages<DeskWords>({ de: deskDe, en: deskEn });
 /** Materials, colours, closings, cautions and care. */
 export type GoodsWords = typeof goodsEn;
 export const goodsWords = inLanguages<GoodsWords>({ de: goodsDe, en: goodsEn });
+
+/** Orders entered by hand, and buyers. */
+export type HandWords = typeof handEn;
+export const handWords = inLanguages<HandWords>({ de: handDe, en: handEn });
 
 /** Letters to the buyer. */
 export type LetterWords = typeof letterEn;

@@ -8,8 +8,10 @@ import type { OrderDocument } from '#order/document.ts';
 import type { Counts, Design } from '#core/design/design.ts';
 import { INCH_MM, LENGTH_UNITS } from '#core/units/unit.ts';
 import { checkDelivery } from './delivery.ts';
+import type { OrderWay } from '#words/benchCodes.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
+import { asRestrung, isRestring } from './restring.ts';
 
 export type Recheck = {
   /** null where the catalogue has no such piece. */
@@ -32,10 +34,17 @@ const CLOCK_MS = 24 * 60 * 60 * 1000;
 
 /**
  * Computes an order again.
- * @param copy the piece and the rules to go by; null where there is none
+ * @param plain the piece and the rules to go by; null where there is none
  * @param receivedAt ISO 8601, by the maker's clock
+ * @param way how it came in: what she entered herself may be a piece to restring
  */
-export function recheck(document: OrderDocument, copy: Snapshot | null, receivedAt: string): Recheck {
+export function recheck(
+  document: OrderDocument,
+  plain: Snapshot | null,
+  receivedAt: string,
+  way: OrderWay = 'desk',
+): Recheck {
+  const copy = plain !== null && isRestring(document, way) ? asRestrung(plain) : plain;
   const aside = [...writtenDifference(document), ...clockDifference(document, receivedAt)];
   if (copy === null) {
     const piece = document.piece.id;

@@ -72,6 +72,8 @@ async function take(desk: Desk, request: Request, address: string, allowed: bool
   if (trap) return refuse({ code: 'robot' });
   const read = readDocument(rest);
   if (!read.ok) return refuse(read.problem);
+  // Only an order that the maker enters herself may be without: whoever sends one must be answered.
+  if (read.document.buyer.email === '') return refuse({ code: 'wrong-field', field: 'buyer.email' });
   return keep(desk, read.document, (problem) => refuse(problem, read.document.lang));
 }
 

@@ -1,10 +1,9 @@
 /** E-mail files: one message (RFC 5322) or a mailbox of many (RFC 4155). */
-import PostalMime from 'postal-mime';
 import { MOST_ORDERS, type OrderRead } from './orderRead.ts';
+import { parseMail } from './parseMail.ts';
+import { looksPlain } from './plainMail.ts';
+import { messageText } from './plainText.ts';
 import { readText } from './readText.ts';
-
-/** Nested parts and header bytes that a real mail never has. */
-const LIMITS = { maxNestingDepth: 20, maxHeadersSize: 256 * 1024 };
 
 /** Every order in one message: in its text, its HTML, or an attached document. */
 export async function readMessage(bytes: Uint8Array): Promise<OrderRead[]> {
@@ -21,7 +20,12 @@ export async function readMessage(bytes: Uint8Array): Promise<OrderRead[]> {
     if (found.some((one) => one.ok)) return found;
     if (last.length === 0 || isNone(last)) last = found;
   }
-  return last;
+  return isNone(last) ? asPlain(await messageText(bytes), last) : last;
+}
+
+/** A text without an order's code that reads like the e-mail a piece's page offers without JavaScript. */
+export function asPlain(text: string | null, found: OrderRead[]): OrderRead[] {
+  return text !== null && looksPlain(text) ? [{ ok: false, problem: { code: 'plain', text } }] : found;
 }
 
 /** Every order in a mailbox, message by message. */
@@ -51,16 +55,8 @@ function splitMailbox(text: string): string[] {
     .map((message) => message.replace(/^>(>*From )/gm, '$1'));
 }
 
-function isNone(found: readonly OrderRead[]): boolean {
+export function isNone(found: readonly OrderRead[]): boolean {
   return found.every((one) => !one.ok && one.problem.code === 'no-order');
-}
-
-async function parseMail(bytes: Uint8Array): Promise<Awaited<ReturnType<typeof PostalMime.parse>> | null> {
-  try {
-    return await PostalMime.parse(bytes, LIMITS);
-  } catch {
-    return null;
-  }
 }
 
 function decodeBytes(bytes: Uint8Array): string {

@@ -3,7 +3,7 @@ import type { Arrived, OrderWay } from '#words/benchCodes.ts';
 import type { Inbox } from '../book/inbox.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { MOST_FILE_MB, type OrderRead } from './orderRead.ts';
-import { isMailbox, readMailbox, readMessage } from './readMail.ts';
+import { asPlain, isMailbox, isNone, readMailbox, readMessage } from './readMail.ts';
 import { readText } from './readText.ts';
 
 export type Offering = {
@@ -35,9 +35,12 @@ async function read({ source, bytes }: Offering): Promise<OrderRead[]> {
   }
   if (isMailbox(bytes)) return readMailbox(bytes);
   if (/\.eml$/i.test(source)) return readMessage(bytes);
-  const found = readText(new TextDecoder().decode(bytes));
+  const text = new TextDecoder().decode(bytes);
+  const found = readText(text);
+  if (found.some((one) => one.ok)) return found;
   // A mail saved under any name, in whatever encoding, is tried as one.
-  return found.some((one) => one.ok) ? found : readMessage(bytes);
+  const inMail = await readMessage(bytes);
+  return isNone(inMail) ? asPlain(text, inMail) : inMail;
 }
 
 async function enter(found: OrderRead, { source, way }: Offering, desk: TakeIn): Promise<Arrived> {

@@ -6,6 +6,7 @@ import type { Book } from '../book/open.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import { entriesOfYear, yearsOf, type YearEntry } from '../book/year.ts';
 import { pieceNow } from '../check/pieceNow.ts';
+import { asRestrung, isRestring } from '../check/restring.ts';
 import { fitsDesign } from '../check/recheck.ts';
 
 /** Figures of some orders; minor units of the shop's currency, postage not among them. */
@@ -100,7 +101,8 @@ function worthOf(book: Book, catalogue: Catalogue, { entry }: YearEntry): Worth 
   );
 }
 
-function worthBy(copy: Snapshot, { document }: YearEntry['entry'], currency: string): Worth | null {
+function worthBy(plain: Snapshot, { document, way }: YearEntry['entry'], currency: string): Worth | null {
+  const copy = isRestring(document, way) ? asRestrung(plain) : plain;
   const { design, rules, listedMinor } = copy;
   const { shown, quantity } = document;
   if (rules.currency !== currency || !fitsDesign(design, shown.counts)) return null;

@@ -50,11 +50,11 @@ export function orderDetail(
 ): OrderDetail | null {
   const entry = findEntry(book, number);
   if (entry === null) return null;
-  const { document, receivedAt, snapshotId } = entry;
+  const { document, receivedAt, snapshotId, way } = entry;
   const copy = pieceNow(catalogue, document.piece.id);
-  const now = { copy, checked: recheck(document, copy, receivedAt) };
+  const now = { copy, checked: recheck(document, copy, receivedAt, way) };
   const old = snapshotId === null ? null : findSnapshot(book, snapshotId);
-  const then = old === null ? null : { copy: old, checked: recheck(document, old, receivedAt) };
+  const then = old === null ? null : { copy: old, checked: recheck(document, old, receivedAt, way) };
   const money = moneyOf(entry, now.checked, then?.checked ?? null, paymentsOf(book, number), catalogue.shop);
   const parcels = parcelsOf(book, number);
   const payment = paymentOf(catalogue, number, money);

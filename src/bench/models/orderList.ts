@@ -69,11 +69,11 @@ export function orderList(book: Book, catalogue: Catalogue, filter: Filter, fram
 }
 
 function rowOf(book: Book, catalogue: Catalogue, entry: Entry, today: string, { lang }: Frame): ListRow {
-  const { document, state, dueOn, receivedAt, snapshotId } = entry;
+  const { document, state, dueOn, receivedAt, snapshotId, way } = entry;
   const piece = catalogue.pieces.find(({ id }) => id === document.piece.id);
-  const checked = recheck(document, pieceNow(catalogue, document.piece.id), receivedAt);
+  const checked = recheck(document, pieceNow(catalogue, document.piece.id), receivedAt, way);
   const old = checked.candidate === null && snapshotId !== null ? findSnapshot(book, snapshotId) : null;
-  const then = old === null ? null : recheck(document, old, receivedAt);
+  const then = old === null ? null : recheck(document, old, receivedAt, way);
   const asked = state === 'new' || state === 'asked';
   const money = moneyOf(entry, checked, then, paymentsOf(book, document.number), catalogue.shop);
   return {

@@ -8,6 +8,7 @@ import type { Book } from '../book/open.ts';
 import { entriesIn } from '../book/search.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { pieceNow } from '../check/pieceNow.ts';
+import { isRestring, newParts } from '../check/restring.ts';
 import { recheck } from '../check/recheck.ts';
 
 export type Work = {
@@ -38,14 +39,16 @@ export function worksOf(entries: readonly Entry[], catalogue: Catalogue): Works 
 
 function workOf(entry: Entry, catalogue: Catalogue): Work | null {
   const copy = pieceNow(catalogue, entry.document.piece.id);
-  const { candidate } = recheck(entry.document, copy, entry.receivedAt);
+  const { candidate } = recheck(entry.document, copy, entry.receivedAt, entry.way);
   return copy === null || candidate === null ? null : { entry, copy, candidate };
 }
 
 /** Components that all pieces of an order take together, by id. */
 export function partsOf({ entry, copy, candidate }: Work): ReadonlyMap<string, number> {
-  const { quantity } = entry.document;
-  return new Map([...tally(copy.design, candidate.counts)].map(([id, count]) => [id, count * quantity]));
+  const { document, way } = entry;
+  const fresh = isRestring(document, way) ? newParts(copy.design) : null;
+  const taken = [...tally(copy.design, candidate.counts)].filter(([id]) => fresh?.has(id) !== false);
+  return new Map(taken.map(([id, count]) => [id, count * document.quantity]));
 }
 
 /** Minutes that all pieces of an order take together, by the shop's rule. */

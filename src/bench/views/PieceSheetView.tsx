@@ -1,17 +1,18 @@
 /** A piece's own bench card, as listed or in the size she gives. */
 import { SITS } from '#core/design/choice.ts';
 import { orderWords, sizingWords } from '#words/words.ts';
-import { sentenceOf } from '#words/sentence.ts';
 import type { Frame } from '../models/frame.ts';
 import type { PieceSheet } from '../models/pieceSheet.ts';
 import { CardHead } from './card/CardHead.tsx';
 import { CardSheet } from './card/CardSheet.tsx';
+import { Choice } from './Choice.tsx';
+import { sizedSentence } from './sizedSentence.ts';
 
 type Props = { readonly sheet: PieceSheet; readonly frame: Frame };
 
 export function PieceSheetView({ sheet, frame }: Props) {
   const { card, piece, asked, partNames } = sheet;
-  const said = saidOf(sheet, frame);
+  const said = sizedSentence(sheet, asked.of, frame);
   return (
     <>
       {card === null && <h1>{piece.name}</h1>}
@@ -41,17 +42,6 @@ function askedOf({ asked }: PieceSheet, { lang, words }: Frame): string {
   return asked.of === 'length'
     ? size
     : `${size}, ${sizingWords(lang).sits[asked.sit].toLocaleLowerCase(lang)}`;
-}
-
-/** One sentence on how the size came out; empty for the piece as listed. */
-function saidOf({ unread, sizing, asked }: PieceSheet, { lang, format }: Frame): string {
-  const words = sizingWords(lang);
-  if (unread !== null) return sentenceOf(words.unread, unread, format);
-  if (sizing === null) return '';
-  if (sizing.status === 'refused') return sentenceOf(words.problems, sizing.problem, format);
-  if (sizing.status === 'outside') return words.outside(format, sizing.side, asked.of, sizing.limits);
-  const say = sizing.status === 'fits' ? words.fits : words.near;
-  return say(format, sizing.targetMm, sizing.toleranceMm);
 }
 
 function ChoiceForm({ sheet: { piece, asked, measures }, frame }: Props) {
@@ -84,28 +74,5 @@ function ChoiceForm({ sheet: { piece, asked, measures }, frame }: Props) {
       />
       <button type="submit">{book.pieces.show}</button>
     </form>
-  );
-}
-
-type ChoiceProps<Value extends string> = {
-  readonly name: string;
-  readonly label: string;
-  readonly all: readonly Value[];
-  readonly chosen: Value;
-  readonly say: Readonly<Record<Value, string>>;
-};
-
-function Choice<Value extends string>({ name, label, all, chosen, say }: ChoiceProps<Value>) {
-  return (
-    <label>
-      {label}
-      <select name={name}>
-        {all.map((value) => (
-          <option value={value} selected={value === chosen}>
-            {say[value]}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

@@ -1,10 +1,12 @@
 /** Where e-mailed orders are pasted or dropped, and what came of them. */
 import type { Arrived } from '#words/benchCodes.ts';
+import { handWords, type HandWords } from '#words/words.ts';
+import { MAIL_CAP } from '../intake/handForm.ts';
 import type { Frame } from '../models/frame.ts';
 
 type Props = { readonly arrived: readonly Arrived[]; readonly frame: Frame };
 
-export function TakeInView({ arrived, frame: { words, format } }: Props) {
+export function TakeInView({ arrived, frame: { words, format, lang } }: Props) {
   const { takeIn } = words;
   return (
     <>
@@ -16,6 +18,7 @@ export function TakeInView({ arrived, frame: { words, format } }: Props) {
               <li class={one.code === 'received' || one.code === 'same' ? 'good' : 'bad'}>
                 <bdi>{words.arrived(one, format)}</bdi>{' '}
                 {'number' in one && <a href={`/bench/orders/${one.number}/`}>{one.number}</a>}
+                <Plain one={one} words={handWords(lang)} />
               </li>
             ))}
           </ul>
@@ -42,5 +45,18 @@ export function TakeInView({ arrived, frame: { words, format } }: Props) {
         </button>
       </form>
     </>
+  );
+}
+
+/** A plain e-mail goes on into the form of an order by hand. */
+function Plain({ one, words }: { readonly one: Arrived; readonly words: HandWords }) {
+  if (one.code !== 'refused' || one.why.code !== 'plain') return null;
+  return (
+    <form class="inline" method="post" action="/bench/orders/new/">
+      <input type="hidden" name="mail" value={one.why.text.slice(0, MAIL_CAP)} />
+      <button type="submit" name="do" value="read">
+        {words.toForm}
+      </button>
+    </form>
   );
 }

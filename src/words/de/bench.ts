@@ -5,6 +5,7 @@ import type { bench as en } from '../en/bench.ts';
 import { formatMoney, type Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
 import { sentenceOf } from '../sentence.ts';
+import { gather } from './gather.ts';
 import { sizing } from './sizing.ts';
 
 const STATE: Readonly<Record<OrderState, string>> = {
@@ -20,6 +21,9 @@ const WAY: Readonly<Record<OrderWay, string>> = {
   paste: 'aus einer E-Mail eingefügt',
   file: 'aus einer Datei',
   link: 'aus einem Link',
+  fair: 'auf einem Markt, von Hand eingetragen',
+  telephone: 'am Telefon, von Hand eingetragen',
+  mail: 'aus einer schlichten E-Mail, von Hand eingetragen',
 };
 
 const differences: Sentences<Difference> = {
@@ -54,6 +58,7 @@ function both(mm: number, f: Format): string {
 const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
     'Darin ist keine Bestellung. Sie beginnt mit „claspwise2.“ (ältere mit „claspwise1.“) und endet mit „.end“.',
+  plain: () => 'eine schlichte E-Mail ohne Code. Sie lässt sich durchsehen und von Hand eintragen.',
   'cut-off': () => 'Die Bestellung bricht vor ihrem „.end“ ab. Kopieren Sie die ganze Nachricht.',
   'too-long': () => 'Was zwischen „claspwise2.“ und „.end“ steht, ist länger als jede Bestellung.',
   'newer-version': ({ version }) =>
@@ -119,6 +124,8 @@ export const bench: typeof en = {
     week: 'Woche',
     gather: 'Bereitlegen',
     pieces: 'Stücke',
+    byHand: 'Von Hand',
+    buyers: 'Kundschaft',
     takeIn: 'Annehmen',
     keep: 'Aufbewahren',
     access: 'Wer herein darf',
@@ -219,31 +226,7 @@ export const bench: typeof en = {
     erasedOn: (when: string): string => `Die Daten der Käuferin wurden am ${when} gelöscht.`,
   },
 
-  gather: {
-    title: 'Was bereitzulegen ist',
-    forOrders: (count) =>
-      count === 0
-        ? 'Keine Bestellung wartet aufs Auffädeln.'
-        : count === 1
-          ? 'Für 1 Bestellung, die noch aufzufädeln ist, nach dem Stück, wie es jetzt ist.'
-          : `Für ${count} Bestellungen, die noch aufzufädeln sind, nach den Stücken, wie sie jetzt sind.`,
-    leftOut: 'Nicht dabei, weil sich aus ihnen so nichts auffädeln lässt:',
-    buy: 'Zu kaufen',
-    pick: 'Suchliste',
-    pickHint: 'Die Liste geht von Fach zu Fach. Abgehakt wird auf Papier oder hier.',
-    onlyAgreed: 'Nur was vereinbart ist',
-    allOpen: 'Alles, was noch aufzufädeln ist',
-    columns: {
-      tray: 'Fach',
-      what: 'Was',
-      need: 'Gebraucht',
-      have: 'Gezählt',
-      buy: 'Zu kaufen',
-      orders: 'Für',
-    },
-    uncounted: '–',
-    metres: (metres, f) => `${f.number(metres, 2)} m`,
-  },
+  gather,
 
   pieces: {
     title: 'Stücke, auch vergangene',

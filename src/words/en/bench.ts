@@ -4,6 +4,7 @@ import type { Difference } from '../difference.ts';
 import { formatMoney, type Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
 import { sentenceOf } from '../sentence.ts';
+import { gather } from './gather.ts';
 import { sizing } from './sizing.ts';
 
 const STATE: Readonly<Record<OrderState, string>> = {
@@ -19,6 +20,9 @@ const WAY: Readonly<Record<OrderWay, string>> = {
   paste: 'pasted from an e-mail',
   file: 'from a file',
   link: 'from a link',
+  fair: 'at a fair, entered by hand',
+  telephone: 'by telephone, entered by hand',
+  mail: 'from a plain e-mail, entered by hand',
 };
 
 const differences: Sentences<Difference> = {
@@ -54,6 +58,7 @@ function both(mm: number, f: Format): string {
 const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
     'There is no order in it. It begins with “claspwise2.” (older ones with “claspwise1.”) and ends with “.end”.',
+  plain: () => 'a plain e-mail without code. It can be looked over and entered by hand.',
   'cut-off': () => 'The order is cut off before its “.end”. Copy the whole message.',
   'too-long': () => 'What stands between “claspwise2.” and “.end” is longer than any order.',
   'newer-version': ({ version }) =>
@@ -115,6 +120,8 @@ export const bench = {
     week: 'Week',
     gather: 'To gather',
     pieces: 'Pieces',
+    byHand: 'By hand',
+    buyers: 'Buyers',
     takeIn: 'Take in',
     keep: 'Safe-keeping',
     access: 'Who may come in',
@@ -215,24 +222,7 @@ export const bench = {
     erasedOn: (when: string): string => `The buyer’s data was erased ${when}.`,
   },
 
-  gather: {
-    title: 'What to gather',
-    forOrders: (count: number): string =>
-      count === 0
-        ? 'No order waits to be strung.'
-        : count === 1
-          ? 'For 1 order that is still to be strung, by its piece as it stands now.'
-          : `For ${count} orders that are still to be strung, by their pieces as they stand now.`,
-    leftOut: 'Left out, since nothing can be strung from them as they are:',
-    buy: 'To buy',
-    pick: 'Pick list',
-    pickHint: 'The list goes from tray to tray. Tick on paper or here.',
-    onlyAgreed: 'Only what is agreed',
-    allOpen: 'All that is still to be strung',
-    columns: { tray: 'Tray', what: 'What', need: 'Needed', have: 'Counted', buy: 'To buy', orders: 'For' },
-    uncounted: '–',
-    metres: (metres: number, f: Format): string => `${f.number(metres, 2)} m`,
-  },
+  gather,
 
   pieces: {
     title: 'Pieces, past ones too',

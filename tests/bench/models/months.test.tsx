@@ -23,7 +23,7 @@ function take(document: OrderDocument, at: string): OrderDocument {
   return document;
 }
 const set = (number: string, version: number, state: 'sent' | 'strung' | 'cancelled', at: string): void => {
-  expect(change(shop.book, number, version, at, { kind: 'state', state })).toBe('done');
+  expect(change(shop.book, number, version, at, { kind: 'state', state, reason: 'a slip' })).toBe('done');
 };
 const costs = ({ piece: { id }, shown }: OrderDocument) =>
   costsOf(catalogue.pieces.find((piece) => piece.id === id)!.design, shown.counts, catalogue.shop.rules);

@@ -1,0 +1,227 @@
+/** An order entered by hand: sized by the same core as a buyer's, checked field by field, made into the same document. */
+import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
+import {
+  HANDS,
+  MEASURES,
+  MEASURES_OF_KIND,
+  PICKS,
+  SITS,
+  type Choice,
+  type Measure,
+} from '#core/design/choice.ts';
+import { postage, postageMinor } from '#core/post/postage.ts';
+import { size } from '#core/sizing/size.ts';
+import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
+import { parseLength } from '#core/units/length.ts';
+import { isInstant } from '#order/fields.ts';
+import { checkOrder } from '#order/check.ts';
+import { compose } from '#order/compose.ts';
+import { DELIVERIES, type Delivery, type OrderDocument } from '#order/document.ts';
+import { isNumber } from '#order/number.ts';
+import { checkForm, quantityOf, tidyForm } from '#sizer/ordering/model/form.ts';
+import { textWithUnit } from '#sizer/ordering/model/write.ts';
+import { HAND_WAYS, type HandWay } from '#words/benchCodes.ts';
+import type { HandProblem } from '#words/handProblem.ts';
+import { isLang, type Lang } from '#words/lang.ts';
+import { handWords } from '#words/words.ts';
+import type { Snapshot } from '../book/snapshot.ts';
+import { pieceNow } from '../check/pieceNow.ts';
+import { asRestrung, RESTRING } from '../check/restring.ts';
+import type { HandField, HandFields } from './handForm.ts';
+
+export type HandProblems = Partial<Readonly<Record<HandField, HandProblem>>>;
+
+/** A piece in the size that was asked for. */
+export type SizedPiece = {
+  readonly piece: Piece;
+  readonly copy: Snapshot;
+  readonly choice: Choice;
+  readonly sizing: Sizing;
+  /** null where nothing can be strung in that size. */
+  readonly candidate: Candidate | null;
+};
+
+export type HandOrder = {
+  /** As typed, with the number and the instant it was given. */
+  readonly fields: HandFields;
+  readonly problems: HandProblems;
+  /** null where piece or size is still wrong. */
+  readonly sized: SizedPiece | null;
+  /** Tells what is shown now from what was shown before; '' where nothing is. */
+  readonly showing: string;
+  /** null where anything is wrong. */
+  readonly document: OrderDocument | null;
+  readonly way: HandWay | null;
+};
+
+export type HandDesk = {
+  readonly catalogue: Catalogue;
+  /** The maker's language. */
+  readonly lang: Lang;
+  /** By her clock, ISO 8601. */
+  readonly now: string;
+  /** Gives a number that no order has. */
+  readonly newNumber: () => string;
+};
+
+/** Reads, sizes and checks what was typed; says everything that is wrong at once. */
+export function handOrder(typed: HandFields, desk: HandDesk): HandOrder {
+  const fields = {
+    ...typed,
+    number: isNumber(typed.number) ? typed.number : desk.newNumber(),
+    placedAt: isInstant(typed.placedAt) ? typed.placedAt : `${desk.now.slice(0, 19)}Z`,
+  };
+  const { sized, problems: sizeProblems } = sizedBy(fields, desk);
+  const way = HAND_WAYS.find((one) => one === fields.way) ?? null;
+  const problems: HandProblems = {
+    ...sizeProblems,
+    ...(sized !== null && sized.candidate === null && { size: { code: 'cannot-be-made' } }),
+    ...buyerProblems(fields),
+    ...addressProblems(fields),
+    ...(way === null && { way: { code: 'way-missing' } }),
+  };
+  const candidate = sized?.candidate ?? null;
+  const showing = sized === null || candidate === null ? '' : showingOf(sized.copy, candidate);
+  const shared = { fields, sized, showing, way };
+  if (sized === null || candidate === null || Object.keys(problems).length > 0) {
+    return { ...shared, problems, document: null };
+  }
+  const document = composed(fields, sized, candidate, desk);
+  const wrong = checkOrder(document);
+  if (wrong === null) return { ...shared, problems, document };
+  return {
+    ...shared,
+    problems: { [fieldOf(wrong)]: { code: 'not-taken', field: wrong } },
+    document: null,
+  };
+}
+
+function sizedBy(
+  fields: HandFields,
+  { catalogue }: HandDesk,
+): { sized: SizedPiece | null; problems: HandProblems } {
+  const piece = catalogue.pieces.find(({ id }) => id === fields.piece);
+  const quantity = quantityOf({ ...tidyBuyer(fields), quantity: fields.quantity });
+  const read = parseLength(fields.size, catalogue.shop.unit);
+  const of = piece === undefined ? null : measureOf(fields, piece);
+  const problems: HandProblems = {
+    ...(piece === undefined && { piece: { code: 'piece-missing' } }),
+    ...(!read.ok && { size: { code: 'size', problem: read.problem } }),
+    ...(piece !== undefined &&
+      of === null && {
+        of: { code: 'measure-of-kind', kind: piece.design.kind },
+      }),
+  };
+  if (piece === undefined || of === null || !read.ok) return { sized: null, problems };
+  const choice: Choice = {
+    measure: { of, mm: read.mm },
+    sit: SITS.find((one) => one === fields.sit) ?? 'easy',
+    hand: HANDS.find((one) => one === fields.hand) ?? 'right',
+    pick: PICKS.find((one) => one === fields.pick) ?? 'best',
+    quantity: quantity ?? 1,
+  };
+  const plain = pieceNow(catalogue, piece.id);
+  if (plain === null) return { sized: null, problems };
+  const copy = fields.restring === '' ? plain : asRestrung(plain);
+  const sizing = size(copy.design, copy.rules, copy.listedMinor, choice);
+  const candidate = sizing.status === 'refused' || sizing.status === 'outside' ? null : sizing.chosen;
+  return { sized: { piece, copy, choice, sizing, candidate }, problems };
+}
+
+/** What the size is of; the piece's usual measure where nothing is said, null for one that it isn't sized by. */
+function measureOf({ of }: HandFields, { design }: Piece): Measure['of'] | null {
+  const known: readonly Measure['of'][] = MEASURES_OF_KIND[design.kind];
+  if (of === '') return known[0] ?? null;
+  return MEASURES.find((one) => one === of && known.includes(one)) ?? null;
+}
+
+const tidyBuyer = ({ name, email, note, quantity }: HandFields) => ({
+  name,
+  email,
+  note,
+  quantity,
+  trap: '',
+});
+
+function buyerProblems(fields: HandFields): HandProblems {
+  const found = Object.entries(checkForm(tidyBuyer(fields))).map(
+    ([field, problem]) => [field, { code: 'buyer', problem }] as const,
+  );
+  const problems: HandProblems = Object.fromEntries(found);
+  if (fields.email.trim() !== '') return problems;
+  // At a fair there may be a telephone number and nothing else.
+  const { email: _missing, ...rest } = problems;
+  return fields.phone.trim() === '' ? { ...rest, email: { code: 'no-way-back' } } : rest;
+}
+
+function addressProblems(fields: HandFields): HandProblems {
+  if (fields.delivery !== 'post') return {};
+  const missing = (name: HandField): boolean => fields[name].trim() === '';
+  return {
+    ...(missing('line1') && { line1: { code: 'line-missing' } }),
+    ...(missing('town') && { town: { code: 'town-missing' } }),
+    ...(missing('country') && { country: { code: 'country-missing' } }),
+  };
+}
+
+function composed(
+  fields: HandFields,
+  { piece, copy, choice }: SizedPiece,
+  candidate: Candidate,
+  { catalogue, lang }: HandDesk,
+): OrderDocument {
+  const { name, email, note } = tidyForm(tidyBuyer(fields));
+  const phone = fields.phone.trim();
+  return compose({
+    number: fields.number,
+    placedAtMs: Date.parse(fields.placedAt),
+    lang: isLang(fields.lang) ? fields.lang : lang,
+    piece: { id: piece.id, revision: copy.revision },
+    choice,
+    measureText: textWithUnit(fields.size, catalogue.shop.unit),
+    candidate,
+    currency: copy.rules.currency,
+    choices: fields.restring === '' ? {} : RESTRING,
+    buyer: {
+      name,
+      email,
+      note: [
+        ...(phone === '' ? [] : [handWords(lang).phoneLine(phone)]),
+        ...(note === '' ? [] : [note]),
+      ].join('\n'),
+    },
+    delivery: deliveryOf(fields),
+    postageMinor: postageOf(fields, choice.quantity, candidate, catalogue),
+  });
+}
+
+/** By the shop's rules; 0 where nothing is posted, or they can't say, which the order's page then tells. */
+function postageOf(
+  { delivery, country }: HandFields,
+  quantity: number,
+  { massG, priceMinor }: Candidate,
+  { shop }: Catalogue,
+): number {
+  if (delivery !== 'post' || shop.post === null) return 0;
+  return postageMinor(postage(shop.post.rules, { country, massG, priceMinor, quantity })) ?? 0;
+}
+
+function deliveryOf(fields: HandFields): Delivery {
+  const by = DELIVERIES.find((one) => one === fields.delivery) ?? 'unsaid';
+  if (by !== 'post') return { by };
+  const { to, name, line1, line2, town, region, postcode, country } = fields;
+  const addressee = to.trim() === '' ? name : to;
+  return { by, to: { name: addressee, line1, line2, town, region, postcode, country } };
+}
+
+/** Short, and another for another piece: it is carried by the form only. */
+function showingOf({ revision }: Snapshot, { counts, priceMinor }: Candidate): string {
+  return `${revision} ${counts.map((strand) => strand.join('.')).join('/')} ${priceMinor}`;
+}
+
+/** The form's field for one of the document's. */
+function fieldOf(path: string): HandField {
+  const last = path.split('.').at(-1) ?? '';
+  if (path.startsWith('delivery.to.')) return last === 'name' ? 'to' : (last as HandField);
+  return path.startsWith('buyer.') ? (last as HandField) : 'note';
+}

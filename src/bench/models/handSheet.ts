@@ -1,0 +1,99 @@
+/** The form of an order by hand as its page shows it, step by step. */
+import { textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
+import { tally } from '#core/design/tally.ts';
+import { stringing } from '#core/instructions/stringing.ts';
+import { servedCountries } from '#core/post/postage.ts';
+import { COUNTRIES } from '#core/post/countries.ts';
+import { locale } from '#words/lang.ts';
+import type { PlainRemark } from '#words/plainRemark.ts';
+import { newParts } from '../check/restring.ts';
+import type { HandField } from '../intake/handForm.ts';
+import type { HandOrder, HandProblems } from '../intake/handOrder.ts';
+import type { Frame } from './frame.ts';
+
+/**
+ * What the page has to say first. `fresh`: nothing yet. `read`: look over what
+ * was read. `sized`, `wrong`: what was asked for was done, or couldn't be.
+ * `look`: she hasn't seen what it comes to. `taken`: the number is another's.
+ */
+export type HandStage = 'fresh' | 'read' | 'sized' | 'wrong' | 'look' | 'look-again' | 'taken';
+
+export type HandSheet = {
+  readonly order: HandOrder;
+  readonly stage: HandStage;
+  /** Those that the step asks for. */
+  readonly problems: HandProblems;
+  readonly pieces: readonly { readonly id: string; readonly name: string; readonly past: boolean }[];
+  readonly countries: readonly { readonly code: string; readonly name: string }[];
+  readonly remarks: readonly PlainRemark[];
+  /** What restringing takes; null where nothing is restrung, or nothing is sized yet. */
+  readonly restring: {
+    readonly wireMm: number;
+    readonly parts: readonly { readonly name: string; readonly count: number }[];
+  } | null;
+  /** Number that the book has for another order; null where there is none such. */
+  readonly takenNumber: string | null;
+};
+
+const SIZE_FIELDS: readonly HandField[] = ['piece', 'of', 'size', 'quantity'];
+
+export function handSheet(
+  order: HandOrder,
+  stage: HandStage,
+  catalogue: Catalogue,
+  { lang }: Frame,
+  more: { readonly remarks?: readonly PlainRemark[]; readonly takenNumber?: string } = {},
+): HandSheet {
+  const shown: Readonly<Record<HandStage, HandProblems>> = {
+    ...{ fresh: {}, read: {}, look: {}, 'look-again': {}, taken: {} },
+    sized: onlyOf(order.problems, SIZE_FIELDS),
+    wrong: order.problems,
+  };
+  const pieces = catalogue.pieces
+    .map((piece) => ({ id: piece.id, name: textsOf(piece, lang).name, past: piece.status === 'past' }))
+    .toSorted((a, b) => a.name.localeCompare(b.name, lang));
+  return {
+    order,
+    stage,
+    problems: shown[stage],
+    pieces,
+    countries: countriesOf(catalogue, lang),
+    remarks: more.remarks ?? [],
+    restring: restringOf(order, catalogue, lang),
+    takenNumber: more.takenNumber ?? null,
+  };
+}
+
+function onlyOf(problems: HandProblems, names: readonly HandField[]): HandProblems {
+  return Object.fromEntries(Object.entries(problems).filter(([name]) => names.some((one) => one === name)));
+}
+
+function countriesOf({ shop }: Catalogue, lang: Frame['lang']): HandSheet['countries'] {
+  const names = new Intl.DisplayNames([locale(lang)], { type: 'region' });
+  const served = shop.post === null ? COUNTRIES : servedCountries(shop.post.rules);
+  return served
+    .map((code) => ({ code, name: names.of(code) ?? code }))
+    .toSorted((a, b) => a.name.localeCompare(b.name, lang));
+}
+
+function restringOf(
+  { fields, sized }: HandOrder,
+  catalogue: Catalogue,
+  lang: Frame['lang'],
+): HandSheet['restring'] {
+  const candidate = sized?.candidate ?? null;
+  if (fields.restring === '' || sized === null || candidate === null) return null;
+  const { copy, choice } = sized;
+  const fresh = newParts(copy.design);
+  const { strands } = stringing(copy.design, copy.rules, candidate, choice.hand);
+  const own = lang === 'de' ? catalogue.germanNames : {};
+  return {
+    wireMm: choice.quantity * strands.reduce((sum, { cut }) => sum + cut.totalMm, 0),
+    parts: [...tally(copy.design, candidate.counts)]
+      .filter(([id]) => fresh.has(id))
+      .map(([id, count]) => ({
+        name: own[id] ?? copy.design.components[id]?.name ?? id,
+        count: count * choice.quantity,
+      })),
+  };
+}
