@@ -3,7 +3,7 @@ import { rmSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import { readDocument } from '#order/migrate.ts';
 import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
-import { inOneWrite, openBook, type Book } from './open.ts';
+import { inOneWrite, keepPrivate, openBook, type Book } from './open.ts';
 import { BookError, named } from './problem.ts';
 
 /** Tables that a backup carries, in an order that foreign keys allow. Passphrase and visits stay with the machine. */
@@ -11,6 +11,7 @@ const TABLES = ['snapshot', 'orders', 'event', 'payment', 'invoice', 'parcel'] a
 
 /** Writes a copy of the whole book to a new file, at one moment, while the bench goes on. Throws BookError. */
 export function backUp(book: Book, target: string): void {
+  keepPrivate(target);
   named(() => book.db.prepare('VACUUM INTO ?').run(target));
   const copy = new DatabaseSync(target);
   try {

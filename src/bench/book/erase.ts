@@ -1,5 +1,6 @@
 /** Forgetting buyers: names, addresses and words go, figures and dates stay. */
 import type { OrderDocument } from '#order/document.ts';
+import { inEveryCopy } from './copies.ts';
 import { toEntry, type Row } from './entry.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { named } from './problem.ts';
@@ -9,10 +10,16 @@ import { record } from './receive.ts';
  * Erases what tells who a buyer is: name, addresses, note, choices, what the maker wrote
  * of her own on the order, and the numbers of its parcels. Sums and days of payments stay:
  * they tell of no one. The bytes are overwritten in the file and its log.
+ * So it is done in every copy that the bench keeps beside the book.
  * @returns how many orders were erased
  * @throws BookError
  */
 export function erase(book: Book, numbers: readonly string[], at: string): number {
+  inEveryCopy(book, (copy) => eraseIn(copy, numbers, at));
+  return eraseIn(book, numbers, at);
+}
+
+function eraseIn(book: Book, numbers: readonly string[], at: string): number {
   const erased = inOneWrite(book, () => numbers.filter((number) => eraseOne(book, number, at)).length);
   // The log still holds the old pages until it is written back and cut.
   named(() => book.db.exec('PRAGMA wal_checkpoint(TRUNCATE)'));

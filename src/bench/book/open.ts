@@ -1,5 +1,5 @@
 /** Opens the order book: one SQLite file that loses nothing it has promised to keep. */
-import { mkdirSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
@@ -14,6 +14,20 @@ export type Book = {
 const BUSY_MS = 2_000;
 /** Readable by the maker's account only: the book holds names and addresses. */
 const FOLDER_MODE = 0o700;
+const FILE_MODE = 0o600;
+
+/**
+ * Makes a file, or one that is there, private to the maker's account, whatever
+ * the folder allows. SQLite gives its log and index the same mode.
+ */
+export function keepPrivate(file: string): void {
+  try {
+    if (!existsSync(file)) closeSync(openSync(file, 'ax', FILE_MODE));
+    for (const end of ['', '-wal', '-shm']) if (existsSync(file + end)) chmodSync(file + end, FILE_MODE);
+  } catch {
+    // A folder or file that can't be changed is named where it is opened or written.
+  }
+}
 
 /**
  * Opens or makes the book and brings it to the newest version.
@@ -27,6 +41,7 @@ export function openBook(file: string, options: { readonly busyMs?: number } = {
     } catch (error) {
       throw new BookError('unreachable', { cause: error });
     }
+    keepPrivate(file);
     const db = new DatabaseSync(file, { timeout: options.busyMs ?? BUSY_MS });
     try {
       prepare(db);
@@ -37,6 +52,10 @@ export function openBook(file: string, options: { readonly busyMs?: number } = {
     return { file, db };
   });
 }
+
+/** True where other accounts of the machine can look into the folder of the book. */
+export const isFolderOpen = ({ file }: Pick<Book, 'file'>): boolean =>
+  (statSync(dirname(file)).mode & 0o077) !== 0;
 
 /** Runs `work` in one transaction that holds the write lock from its start. Throws BookError where it can't be written. */
 export function inOneWrite<T>(book: Book, work: () => T): T {

@@ -2,6 +2,7 @@
 import { settingsFrom, type Settings } from './settings.ts';
 import { openInbox, type Inbox } from '../book/inbox.ts';
 import { openBook, type Book } from '../book/open.ts';
+import { sweepWorkFolders } from '../book/workFolder.ts';
 import { throttle, type Throttle } from '../http/throttle.ts';
 
 export type Bench = {
@@ -29,6 +30,7 @@ export function joinBench(settings: Settings, nowMs: () => number): Bench {
   const opened = (): { book: Book; inbox: Inbox } => {
     if (open === null) {
       const book = openBook(settings.bookFile);
+      sweepWorkFolders(settings.bookFile, nowMs());
       open = { book, inbox: openInbox(book) };
     }
     return open;

@@ -1,4 +1,6 @@
 /** Safe-keeping: backup and restore, lists for other programs, forgetting buyers. */
+import { formatDateTime } from '#words/format.ts';
+import type { Copy } from '../book/copies.ts';
 import type { Frame } from '../models/frame.ts';
 
 type Props = {
@@ -7,9 +9,13 @@ type Props = {
   readonly done: string | null;
   /** Numbers past the keeping time. */
   readonly overdue: readonly string[];
+  /** Copies of the book that lie beside it. */
+  readonly copies: readonly Copy[];
+  /** True where other accounts of the machine can look into the book's folder. */
+  readonly folderOpen: boolean;
 };
 
-export function KeepView({ frame, done, overdue }: Props) {
+export function KeepView({ frame, done, overdue, copies, folderOpen }: Props) {
   return (
     <>
       {done !== null && (
@@ -17,11 +23,13 @@ export function KeepView({ frame, done, overdue }: Props) {
           {done}
         </p>
       )}
+      {folderOpen && <p class="warning">{frame.words.keep.folderOpen}</p>}
       <div class="columns">
         <Backup frame={frame} />
         <Exports frame={frame} />
       </div>
       <Retention frame={frame} overdue={overdue} />
+      <Copies frame={frame} copies={copies} />
     </>
   );
 }
@@ -91,6 +99,23 @@ function Retention({ frame: { words, shop }, overdue }: Pick<Props, 'frame' | 'o
           <button type="submit">{keep.eraseAll}</button>
         </form>
       )}
+    </section>
+  );
+}
+
+function Copies({ frame: { words, lang }, copies }: Pick<Props, 'frame' | 'copies'>) {
+  if (copies.length === 0) return null;
+  return (
+    <section aria-labelledby="copies">
+      <h2 id="copies">{words.keep.copies}</h2>
+      <p>{words.keep.copiesHint}</p>
+      <ul>
+        {copies.map(({ name, at }) => (
+          <li>
+            {name}, {formatDateTime(at, lang)}
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { formatMoney, type Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
 import { sentenceOf } from '../sentence.ts';
 import { gather } from './gather.ts';
+import { keep, orders } from './keep.ts';
 import { sizing } from './sizing.ts';
 
 const STATE: Readonly<Record<OrderState, string>> = {
@@ -112,8 +113,6 @@ const problems: Sentences<BenchProblem> = {
     'Eine Passphrase hat 12 bis 200 Zeichen. Gut sind vier Wörter, die niemand zusammenstellen würde.',
   'too-many-tries': ({ seconds }, f) => `Zu viele Versuche. Wieder in ${f.number(seconds)} Sekunden.`,
 };
-
-const orders = (count: number): string => (count === 1 ? '1 Bestellung' : `${count} Bestellungen`);
 
 export const bench: typeof en = {
   title: 'Werkbank',
@@ -250,32 +249,7 @@ export const bench: typeof en = {
     pasted: 'dem eingefügten Text',
   },
 
-  keep: {
-    title: 'Aufbewahren',
-    backup: 'Sicherung',
-    backupHint:
-      'Eine Datei mit allen Bestellungen, Notizen und Tagen. Heben Sie sie auf einem anderen Datenträger auf, wo nur Sie sie lesen: Sie enthält Namen und Adressen.',
-    download: 'Sicherung herunterladen',
-    restore: 'Wiederherstellen',
-    restoreHint:
-      'Setzt eine Sicherung an die Stelle des ganzen Auftragsbuchs. Was jetzt darin steht, wird vorher daneben aufgehoben.',
-    restoreFile: 'Datei der Sicherung',
-    restoreSure: 'Das Auftragsbuch durch diese Sicherung ersetzen',
-    restoreButton: 'Wiederherstellen',
-    restored: (count: number, kept: string): string =>
-      `Wiederhergestellt: Im Buch ${count === 1 ? 'steht 1 Bestellung' : `stehen ${count} Bestellungen`}. Was vorher darin stand, liegt in ${kept}.`,
-    exports: 'Listen für andere Programme',
-    csv: 'Bestellungen als CSV, für eine Tabelle',
-    json: 'Bestellungen als JSON, mit ihrem Verlauf',
-    retention: 'Daten der Kundschaft',
-    retentionHint: (months: number): string =>
-      `Ihr Laden hebt die Daten ${months === 1 ? 'einen Monat' : `${months} Monate`} auf, nachdem eine Bestellung verschickt oder abgesagt ist. Von selbst wird nichts gelöscht; das Recht am Ort kann mehr oder weniger verlangen.`,
-    overdue: (count: number): string =>
-      count === 0 ? 'Keine Bestellung ist darüber.' : `${orders(count)} darüber:`,
-    eraseAll: 'Die Daten zu diesen Bestellungen endgültig löschen',
-    erased: (count: number): string => `In ${orders(count)} gelöscht.`,
-    done: 'Getan',
-  },
+  keep,
 
   access: {
     title: 'Wer herein darf',

@@ -5,6 +5,7 @@ import { formatMoney, type Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
 import { sentenceOf } from '../sentence.ts';
 import { gather } from './gather.ts';
+import { keep } from './keep.ts';
 import { sizing } from './sizing.ts';
 
 const STATE: Readonly<Record<OrderState, string>> = {
@@ -246,36 +247,7 @@ export const bench = {
     pasted: 'the pasted text',
   },
 
-  keep: {
-    title: 'Safe-keeping',
-    backup: 'Backup',
-    backupHint:
-      'One file with every order, note and date. Keep it on another disk, and where only you can read it: it holds names and addresses.',
-    download: 'Download a backup',
-    restore: 'Restore',
-    restoreHint:
-      'Puts a backup in the place of the whole order book. What the book holds now is kept beside it first.',
-    restoreFile: 'Backup file',
-    restoreSure: 'Replace the order book with this backup',
-    restoreButton: 'Restore',
-    restored: (count: number, kept: string): string =>
-      `Restored: the book holds ${count === 1 ? '1 order' : `${count} orders`}. What it held before lies in ${kept}.`,
-    exports: 'Lists for other programs',
-    csv: 'Orders as CSV, for a spreadsheet',
-    json: 'Orders as JSON, with their history',
-    retention: 'Buyers’ data',
-    retentionHint: (months: number): string =>
-      `Your shop keeps buyers’ data for ${months === 1 ? 'a month' : `${months} months`} after an order is sent or cancelled. Nothing is erased by itself; local law may ask for more or less.`,
-    overdue: (count: number): string =>
-      count === 0
-        ? 'No order is past that.'
-        : count === 1
-          ? '1 order is past that:'
-          : `${count} orders are past that:`,
-    eraseAll: 'Erase these buyers’ data for good',
-    erased: (count: number): string => (count === 1 ? 'Erased in 1 order.' : `Erased in ${count} orders.`),
-    done: 'Done',
-  },
+  keep,
 
   access: {
     title: 'Who may come in',

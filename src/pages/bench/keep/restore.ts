@@ -1,11 +1,13 @@
 /** `POST`: puts a backup in the book's place, the book beside it first. */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 import type { APIRoute } from 'astro';
 import { bench } from '#bench/context/bench.ts';
 import { bookProblem, troubleResponse } from '#bench/access/refusal.ts';
 import { backUp, restore } from '#bench/book/backup.ts';
+import { copyName } from '#bench/book/copies.ts';
 import { BookError } from '#bench/book/problem.ts';
+import { inWorkFolder } from '#bench/book/workFolder.ts';
 import { readFileForm, seeOther } from '#bench/http/readForm.ts';
 
 export const prerender = false;
@@ -21,19 +23,17 @@ export const POST: APIRoute = async ({ request }) => {
   if (!(file instanceof Blob) || form.get('sure') !== 'yes') {
     return troubleResponse({ code: 'bad-form' }, 400, request);
   }
-  const home = dirname(book().file);
-  const folder = await mkdtemp(join(home, 'restore-'));
   try {
-    const source = join(folder, 'orders.sqlite');
-    await writeFile(source, Buffer.from(await file.arrayBuffer()));
-    const kept = join(home, `before-${new Date(nowMs()).toISOString().replace(/[:.]/g, '-')}.sqlite`);
-    backUp(book(), kept);
-    const count = restore(book(), source);
-    return seeOther(`/bench/keep/?done=restored&count=${count}&kept=${basename(kept)}`);
+    const kept = copyName(new Date(nowMs()).toISOString());
+    const count = await inWorkFolder(book(), 'restore', async (folder) => {
+      const source = join(folder, 'orders.sqlite');
+      await writeFile(source, Buffer.from(await file.arrayBuffer()));
+      backUp(book(), join(dirname(book().file), kept));
+      return restore(book(), source);
+    });
+    return seeOther(`/bench/keep/?done=restored&count=${count}&kept=${kept}`);
   } catch (error) {
     if (!(error instanceof BookError)) throw error;
     return troubleResponse(bookProblem(error.problem), 422, request);
-  } finally {
-    await rm(folder, { recursive: true, force: true });
   }
 };
