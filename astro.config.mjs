@@ -10,6 +10,10 @@ export default defineConfig({
   // Only /bench and /desk run on demand; everything else is a file.
   adapter: node({ mode: 'standalone' }),
   integrations: [preact(), islandScripts(), searchIndex()],
+  // Astro's Preact client can hand signals to islands; none of these has any, and their code would be built along.
+  vite: {
+    resolve: { alias: { '@preact/signals': new URL('.config/noSignals.ts', import.meta.url).pathname } },
+  },
   // Outside node_modules, which `npm ci` empties.
   cacheDir: './.cache/astro',
   experimental: {

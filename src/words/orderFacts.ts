@@ -50,5 +50,13 @@ export type FormProblem =
   | { readonly code: 'email-wrong' }
   | { readonly code: 'note-long'; readonly most: number }
   | { readonly code: 'quantity'; readonly most: number }
+  | { readonly code: 'line1-missing' }
+  | { readonly code: 'town-missing' }
+  | { readonly code: 'postcode-missing' }
+  | { readonly code: 'country-missing' }
+  /** A part of the address. */
+  | { readonly code: 'part-long'; readonly most: number }
+  /** More than the shop posts in one parcel, grams. */
+  | { readonly code: 'parcel-heavy'; readonly mostG: number }
   /** The beads don't reach for that many of exactly this piece. */
   | { readonly code: 'stock' };

@@ -49,6 +49,7 @@ async function sendOrder(page: Page): Promise<void> {
   await island(page).getByRole('button', { name: 'Order this piece' }).click();
   await island(page).getByLabel('Your name').fill('Iris Moor');
   await island(page).getByLabel('Your e-mail address').fill('iris@example.org');
+  await island(page).getByText('I collect it').click();
   await island(page).getByRole('button', { name: 'Send the order' }).click();
 }
 
@@ -107,6 +108,7 @@ describe('an order', () => {
     await page.context().setOffline(true);
     await island(page).getByLabel('Your name').fill('Iris Moor');
     await island(page).getByLabel('Your e-mail address').fill('iris@example.org');
+    await island(page).getByText('I collect it').click();
     await island(page).getByRole('button', { name: 'Send the order' }).click();
     await standing(page).getByText('no network').waitFor();
     await page.context().setOffline(false);
@@ -135,12 +137,16 @@ describe('an order', () => {
     await island(page).getByRole('button', { name: 'Send the order' }).click();
     await island(page).getByText('Write your name').waitFor();
     await island(page).getByText('Write your e-mail address').waitFor();
+    await island(page).getByText('Write the street and number').waitFor();
     expect(
       await island(page)
         .getByLabel('Your name')
         .evaluate((input) => input === document.activeElement),
     ).toBe(true);
     expect(desk.numbers).toEqual([]);
+    // What has been put right is no longer said to be missing.
+    await island(page).getByLabel('Town').fill('Tenterholm');
+    await island(page).getByText('Write the town.').waitFor({ state: 'detached' });
   });
 });
 

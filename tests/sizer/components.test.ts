@@ -37,6 +37,7 @@ const SHOP: ShopForSizer = {
   postTo: { kind: 'desk', address: '/desk/orders' },
   unit: 'in',
   slip: '/slip/',
+  post: null,
 };
 const necklace = pieceOf(pendantNecklace);
 const past = pieceOf(focalBracelet, { orderable: false });

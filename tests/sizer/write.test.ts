@@ -10,14 +10,8 @@ import { outcomeOf } from '#sizer/model/answer.ts';
 import { choiceOf, shownOf } from '#sizer/model/outcome.ts';
 import { startOf } from '#sizer/model/sizerState.ts';
 import { checkForm, EMPTY_FORM, quantityOf, type OrderForm } from '#sizer/ordering/model/form.ts';
-import {
-  draftOrder,
-  textWithUnit,
-  unitOfOrder,
-  writeMail,
-  writeOrder,
-  type OrderItem,
-} from '#sizer/ordering/model/write.ts';
+import { draftOrder, textWithUnit, unitOfOrder, writeMail, writeOrder } from '#sizer/ordering/model/write.ts';
+import type { OrderItem } from '#sizer/ordering/model/item.ts';
 import { readableId } from '#sizer/slip/pieceName.ts';
 import { enoughFor } from '#sizer/ordering/model/enough.ts';
 import { focalBracelet, withComponent } from '#tests/support/workshop.ts';
@@ -37,7 +31,7 @@ function itemFor(text: string, lang: 'en' | 'de' = 'en'): OrderItem {
   const choice = choiceOf(state);
   const candidate = shownOf(outcomeOf(bracelet, state));
   if ('code' in choice || candidate === null) throw new Error('expected a piece');
-  return { piece: bracelet, lang, choice, text, unit: 'in', candidate };
+  return { piece: bracelet, lang, choice, text, unit: 'in', candidate, post: null };
 }
 
 let byte = 0;

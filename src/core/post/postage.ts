@@ -1,5 +1,4 @@
 /** What a parcel costs to post. Shop page, desk and bench all reckon by this. */
-import { COUNTRIES } from './countries.ts';
 import type { PostGroup, PostRules } from './rules.ts';
 
 export type Parcel = {
@@ -49,12 +48,6 @@ export function parcelWeightG(
   { massG, quantity }: Pick<Parcel, 'massG' | 'quantity'>,
 ): number {
   return massG * quantity + packingG;
-}
-
-/** Every country that the shop posts to, by code. */
-export function servedCountries({ groups }: PostRules): readonly string[] {
-  if (groups.some(({ elsewhere }) => elsewhere)) return COUNTRIES;
-  return groups.flatMap(({ countries }) => countries).toSorted();
 }
 
 function groupOf({ groups }: PostRules, country: string): PostGroup | null {

@@ -6,7 +6,7 @@ import type { OrderWords, SizingWords } from '#words/words.ts';
 import type { Store } from '../model/ports.ts';
 import type { ShopForSizer } from '../model/input.ts';
 import { isEmpty } from '../ordering/model/outboxText.ts';
-import type { OrderItem } from '../ordering/model/write.ts';
+import type { OrderItem } from '../ordering/model/item.ts';
 import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 
 export type OrderSlotProps = {

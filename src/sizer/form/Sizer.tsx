@@ -8,7 +8,7 @@ import { browserStore } from '../adapters/browserStore.ts';
 import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts';
-import type { OrderItem } from '../ordering/model/write.ts';
+import type { OrderItem } from '../ordering/model/item.ts';
 import { Announcement } from './Announcement.tsx';
 import { Picture } from './Picture.tsx';
 import { Changes } from './Changes.tsx';
@@ -103,7 +103,7 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
               {...view}
               shop={shop}
               store={browserStore}
-              item={itemOf(piece, lang, state, outcome)}
+              item={itemOf(piece, shop, lang, state, outcome)}
               lang={lang}
               loadWords={load.order}
             />
@@ -137,9 +137,15 @@ function announcementOf(words: SizingWords, format: Format, sizing: Sized): stri
 }
 
 /** What would be ordered now; null where there is nothing to order. */
-function itemOf(piece: PieceForSizer, lang: Lang, state: SizerState, outcome: Outcome): OrderItem | null {
+function itemOf(
+  piece: PieceForSizer,
+  { post }: ShopForSizer,
+  lang: Lang,
+  state: SizerState,
+  outcome: Outcome,
+): OrderItem | null {
   const choice = choiceOf(state);
   const candidate = shownOf(outcome);
   if (!canOrder(outcome) || candidate === null || 'code' in choice) return null;
-  return { piece, lang, choice, text: state.text, unit: state.unit, candidate };
+  return { piece, lang, choice, text: state.text, unit: state.unit, candidate, post };
 }

@@ -1,5 +1,6 @@
 /** What a page hands to the island: plain data, as small as sizing allows. */
 import type { Limits } from '#core/sizing/sizing.ts';
+import type { PostRules } from '#core/post/rules.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
@@ -23,6 +24,17 @@ export type PieceForSizer = {
 /** Where a browser posts orders: a desk answers with a receipt, a form service passes on what it gets. */
 export type PostTarget = { readonly kind: 'desk' | 'form'; readonly address: string };
 
+/** How the shop's pieces reach a buyer. */
+export type PostForSizer = {
+  readonly rules: PostRules;
+  /** Codes of the countries posted to, one after the other: a list of them would double the page's props. */
+  readonly countries: string;
+  /** Those of them that have no postcodes, likewise. */
+  readonly withoutPostcode: string;
+  /** Where and when she can come for hers, in the page's language; null where she can't. */
+  readonly collection: string | null;
+};
+
 /** The shop, as much of it as ordering needs. */
 export type ShopForSizer = {
   readonly name: string;
@@ -33,6 +45,8 @@ export type ShopForSizer = {
   readonly unit: ShownUnit;
   /** Address of the slip page, without fragment, in the page's language. */
   readonly slip: string;
+  /** null where buyers aren't asked. */
+  readonly post: PostForSizer | null;
 };
 
 /** The piece as it is in the shop, worked out when the page was built. */

@@ -1,12 +1,13 @@
-/** Name, e-mail, note and number of pieces; a summary; and the button that sends. */
+/** Name, e-mail, number of pieces, delivery and note; a summary; and the button that sends. */
 import { useRef, useState } from 'preact/hooks';
 import { CAPS } from '#order/document.ts';
 import type { Format } from '#words/format.ts';
 import type { OrderWords } from '#words/words.ts';
 import type { OrderRow } from '#words/orderFacts.ts';
 import { sentenceOf } from '#words/sentence.ts';
-import type { PostTarget } from '../model/input.ts';
-import { EMPTY_FORM, type FormProblems, type OrderForm } from './model/form.ts';
+import type { PostForSizer, PostTarget } from '../model/input.ts';
+import { EMPTY_FORM, type FormField, type FormProblems, type OrderForm } from './model/form.ts';
+import { DeliveryFields } from './DeliveryFields.tsx';
 import { Field } from './Field.tsx';
 import { Rows } from '../controls/Rows.tsx';
 
@@ -15,6 +16,10 @@ export type OrderFormViewProps = {
   readonly format: Format;
   /** null: the order is prepared for e-mail. */
   readonly postTo: PostTarget | null;
+  /** How it can reach the buyer; null: nothing is asked. */
+  readonly post: PostForSizer | null;
+  /** What posting comes to, as it is told; '' where nothing is posted. */
+  readonly postage: (form: OrderForm) => string;
   /** What would be ordered with the form as it stands. */
   readonly summary: (form: OrderForm) => readonly OrderRow[];
   /** Everything that is wrong with it; empty where it can go. */
@@ -22,15 +27,23 @@ export type OrderFormViewProps = {
   readonly onOrder: (form: OrderForm) => void;
 };
 
-const FIELDS = ['name', 'email', 'quantity', 'note'] as const;
+/** In the order in which they stand: the first with a problem gets the focus. */
+const FIELDS: readonly FormField[] = [
+  ...(['name', 'email', 'quantity'] as const),
+  ...(['to-name', 'to-line1', 'to-line2', 'to-town', 'to-region', 'to-postcode', 'to-country'] as const),
+  'note',
+];
 
-export function OrderFormView({ words, format, postTo, summary, check, onOrder }: OrderFormViewProps) {
+export function OrderFormView(props: OrderFormViewProps) {
+  const { words, format, postTo, post, postage, summary, check, onOrder } = props;
   const [form, setForm] = useState(EMPTY_FORM);
   const [problems, setProblems] = useState<FormProblems>({});
   const element = useRef<HTMLFormElement>(null);
   const change = (part: Partial<OrderForm>) => setForm({ ...form, ...part });
-  const problemOf = (field: (typeof FIELDS)[number]) => {
-    const problem = problems[field];
+  const now = Object.keys(problems).length === 0 ? problems : check(form);
+  const problemOf = (field: FormField) => {
+    // What was wrong and has been put right since says no more.
+    const problem = problems[field] === undefined ? undefined : now[field];
     return problem === undefined ? null : sentenceOf(words.formProblems, problem, format);
   };
   const submit = (event: Event) => {
@@ -41,13 +54,13 @@ export function OrderFormView({ words, format, postTo, summary, check, onOrder }
     if (first === undefined) onOrder(form);
     else element.current?.querySelector<HTMLElement>(`[name="${first}"]`)?.focus();
   };
-  const common = (field: (typeof FIELDS)[number], describedBy: string) => ({
+  const common = (field: 'name' | 'email' | 'quantity' | 'note', describedBy: string) => ({
     id: `order-${field}`,
     name: field,
     class: 'sizer-input',
     value: form[field],
     'aria-describedby': describedBy,
-    'aria-invalid': problems[field] !== undefined,
+    'aria-invalid': problemOf(field) !== null,
   });
   return (
     <form ref={element} class="sizer-form" noValidate onSubmit={submit}>
@@ -83,6 +96,17 @@ export function OrderFormView({ words, format, postTo, summary, check, onOrder }
           />
         )}
       </Field>
+      {post !== null && (
+        <DeliveryFields
+          words={words}
+          format={format}
+          post={post}
+          form={form}
+          change={change}
+          problemOf={problemOf}
+          postage={postage(form)}
+        />
+      )}
       <Field id="order-note" label={words.note} hint={words.noteHint} problem={problemOf('note')}>
         {(ids) => (
           <textarea

@@ -1,14 +1,19 @@
 /** From a chosen piece to the maker's order book: the form, and every order on this device with where it stands. */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { postageMinor } from '#core/post/postage.ts';
+import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import type { Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
+import { sentenceOf } from '#words/sentence.ts';
 import type { OrderWords } from '#words/words.ts';
 import type { ShopForSizer } from '../model/input.ts';
 import { browserClock, randomByte } from '../adapters/device.ts';
 import { enoughFor } from './model/enough.ts';
 import { checkForm, quantityOf, type FormProblems, type OrderForm } from './model/form.ts';
+import { addressProblems, countryOf, postageOf } from './model/delivery.ts';
 import { newEntry } from './model/outbox.ts';
-import { draftOrder, writeOrder, type OrderItem } from './model/write.ts';
+import type { OrderItem } from './model/item.ts';
+import { draftOrder, writeOrder } from './model/write.ts';
 import { OrderFormView } from './OrderFormView.tsx';
 import { OutboxEntry } from './OutboxEntry.tsx';
 import { useOutbox } from './useOutbox.ts';
@@ -47,6 +52,8 @@ export function Ordering({ shop, format, item, onOrdered, lang, words }: Orderin
           format={format}
           postTo={shop.postTo}
           summary={(form) => words.rows(format, draftOrder(item, form), item.piece.name)}
+          post={item.post}
+          postage={(form) => postageText(item, form, format, words)}
           check={(form) => checkAll(item, form)}
           onOrder={order}
         />
@@ -78,11 +85,30 @@ export function Ordering({ shop, format, item, onOrdered, lang, words }: Orderin
   );
 }
 
+/** What posting comes to, with the total, or why it can't be; '' where nothing is posted. */
+function postageText(item: OrderItem, form: OrderForm, format: Format, words: OrderWords): string {
+  const { post, candidate } = item;
+  const postage = postageOf(item, form);
+  if (post === null || postage === null) return '';
+  if (postage.kind === 'too-heavy') {
+    return sentenceOf(words.formProblems, { code: 'parcel-heavy', mostG: postage.mostG }, format);
+  }
+  const minor = postageMinor(postage) ?? 0;
+  const total = orderTotalMinor(
+    { priceMinor: candidate.priceMinor, postageMinor: minor },
+    quantityOf(form) ?? 1,
+  );
+  return words.delivery.postage(format, countryOf(post, form), minor, total);
+}
+
 /** The form by itself, and the number of pieces against the beads there are. */
 function checkAll(item: OrderItem, form: OrderForm): FormProblems {
-  const problems = checkForm(form);
+  const problems = { ...checkForm(form), ...addressProblems(item.post, form) };
   const quantity = quantityOf(form);
-  return quantity === null || enoughFor(item, quantity)
-    ? problems
-    : { ...problems, quantity: { code: 'stock' } };
+  if (quantity === null) return problems;
+  if (!enoughFor(item, quantity)) return { ...problems, quantity: { code: 'stock' } };
+  const postage = postageOf(item, form);
+  return postage?.kind === 'too-heavy'
+    ? { ...problems, quantity: { code: 'parcel-heavy', mostG: postage.mostG } }
+    : problems;
 }

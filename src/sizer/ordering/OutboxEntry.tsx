@@ -9,6 +9,7 @@ import type { ShopForSizer } from '../model/input.ts';
 import { saveFile } from '../adapters/saveFile.ts';
 import type { Entry } from './model/outbox.ts';
 import { unitOfOrder, writeMail } from './model/write.ts';
+import { Rows } from '../controls/Rows.tsx';
 import { CopyButton } from './CopyButton.tsx';
 import { localZone } from '../adapters/device.ts';
 
@@ -24,9 +25,11 @@ export type OutboxEntryProps = {
 };
 
 export function OutboxEntry(props: OutboxEntryProps) {
-  const { words, shop, entry, sending } = props;
+  const { words, lang, shop, entry, sending } = props;
   const { order, state } = entry;
   const [sure, setSure] = useState(false);
+  const format = formatFor(lang, unitOfOrder(order), order.shown.currency);
+  const rows = words.delivered(format, order);
   const mail = writeMail(order, entry.pieceName, shop, words);
   const done = state === 'received' || state === 'mailed';
   const handed = state === 'handed';
@@ -37,6 +40,7 @@ export function OutboxEntry(props: OutboxEntryProps) {
         {words.numberIs(order.number)}: {entry.pieceName}
       </h4>
       <p role="status">{sending ? words.states.sending() : standing(props)}</p>
+      {rows.length > 0 && <Rows rows={rows} />}
       <div class="sizer-actions">
         {state === 'waiting' && !sending && (
           <button type="button" class="button" onClick={props.onTryNow}>

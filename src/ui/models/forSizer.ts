@@ -1,6 +1,8 @@
 /** What the page hands to the sizing island. */
+import { needsPostcode } from '#core/post/countries.ts';
+import { servedCountries } from '#core/post/served.ts';
 import { designIn, textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
-import type { PieceForSizer, PostTarget, ShopForSizer } from '#sizer/model/input.ts';
+import type { PieceForSizer, PostForSizer, PostTarget, ShopForSizer } from '#sizer/model/input.ts';
 import type { Lang } from '#words/lang.ts';
 import { address } from '../site/addresses.ts';
 import { unitIn } from './frame.ts';
@@ -12,6 +14,21 @@ export function forSizer(piece: Piece, shop: Shop, lang: Lang): PieceForSizer {
   return { id, name, revision, design, listedMinor, rules: shop.rules, orderable: status !== 'past' };
 }
 
+function postForSizer({ rules, collection }: NonNullable<Shop['post']>, lang: Lang): PostForSizer {
+  const countries = servedCountries(rules);
+  return {
+    rules,
+    countries: countries.join(''),
+    withoutPostcode: countries.filter((one) => !needsPostcode(one)).join(''),
+    collection: inLang(collection, lang),
+  };
+}
+
+/** A text in the page's language, English where there is none. */
+function inLang(text: { readonly en: string; readonly de: string | null } | null, lang: Lang): string | null {
+  return text === null ? null : ((lang === 'de' ? text.de : null) ?? text.en);
+}
+
 /** A form service takes the desk's place. */
 function postTargetOf({ form, desk }: Shop['orders']): PostTarget | null {
   if (form !== null) return { kind: 'form', address: form };
@@ -19,12 +36,13 @@ function postTargetOf({ form, desk }: Shop['orders']): PostTarget | null {
 }
 
 export function shopForSizer(shop: Shop, lang: Lang): ShopForSizer {
-  const { name, orders } = shop;
+  const { name, orders, post } = shop;
   return {
     name,
     email: orders.email,
     postTo: postTargetOf(orders),
     unit: unitIn(shop, lang),
     slip: address(lang, 'slip'),
+    post: post && postForSizer(post, lang),
   };
 }

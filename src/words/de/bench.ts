@@ -36,7 +36,8 @@ const differences: Sentences<Difference> = {
     `Versand: gezeigt wurden ${formatMoney(shownMinor, shownIn, f.lang)}, es sind ${f.money(nowMinor)}.`,
   'post-too-heavy': ({ weightG, mostG }, f) =>
     `Das Paket wiegt etwa ${f.number(weightG)} g, mehr als die ${f.number(mostG)} g, bis zu denen es dorthin einen Preis gibt.`,
-  'post-not-served': ({ country }, f) => `Der Laden versendet zurzeit nicht nach ${f.country(country)}.`,
+  'post-not-served': ({ country }, f) =>
+    `${f.country(country)} gehört zurzeit nicht zu den Ländern, in die der Laden versendet.`,
   'no-collection': () => 'Es soll abgeholt werden; das bietet der Laden zurzeit nicht an.',
   currency: ({ shown, now }) => `Währung: gezeigt wurde ${shown}, der Laden rechnet in ${now}.`,
   length: ({ shownMm, nowMm }, f) =>

@@ -15,15 +15,19 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
 };
 const SIT = { snug: 'anliegend', easy: 'bequem', loose: 'locker' };
 
-/** Where it goes, and what that costs. */
-const delivered = ({ delivery, shown }: OrderFacts, f: Format): OrderRow[] => {
-  if (delivery.by === 'unsaid') return [];
-  if (delivery.by === 'collection') return [{ label: 'Lieferung', value: 'wird abgeholt' }];
-  return [
-    { label: 'Geht an', value: addressLines(delivery.to, f.country(delivery.to.country)).join(', ') },
-    { label: 'Versand', value: shown.postageMinor === 0 ? 'kostenlos' : f.money(shown.postageMinor) },
-  ];
-};
+/** Where it goes, and what that costs with it. */
+const delivered = (f: Format, { delivery, shown, quantity }: OrderFacts): OrderRow[] => [
+  ...(delivery.by === 'collection' ? [{ label: 'Lieferung', value: 'wird abgeholt' }] : []),
+  ...(delivery.by === 'post'
+    ? [
+        { label: 'Geht an', value: addressLines(delivery.to, f.country(delivery.to.country)).join(', ') },
+        { label: 'Versand', value: shown.postageMinor === 0 ? 'kostenlos' : f.money(shown.postageMinor) },
+      ]
+    : []),
+  ...(quantity > 1 || shown.postageMinor > 0
+    ? [{ label: 'Zusammen', value: f.money(orderTotalMinor(shown, quantity)) }]
+    : []),
+];
 
 const formProblems: Sentences<FormProblem> = {
   'name-missing': () => 'Bitte schreiben Sie Ihren Namen, damit klar ist, für wen es ist.',
@@ -32,6 +36,13 @@ const formProblems: Sentences<FormProblem> = {
   'email-wrong': () => 'Das ist keine E-Mail-Adresse. Sie sieht aus wie name@example.org.',
   'note-long': ({ most }, f) => `Bitte höchstens ${f.number(most)} Zeichen; mehr geht danach per E-Mail.`,
   quantity: ({ most }, f) => `Bitte eine ganze Zahl von 1 bis ${f.number(most)}.`,
+  'line1-missing': () => 'Bitte Straße und Hausnummer oder das Haus.',
+  'town-missing': () => 'Bitte den Ort.',
+  'postcode-missing': () => 'Bitte die Postleitzahl.',
+  'country-missing': () => 'Bitte das Land.',
+  'part-long': ({ most }, f) => `Bitte höchstens ${f.number(most)} Zeichen.`,
+  'parcel-heavy': ({ mostG }, f) =>
+    `So viele wiegen mehr, als ein Paket fasst (${f.number(mostG)} g). Bestellen Sie weniger und fragen Sie in Ihrer Nachricht.`,
   stock: () =>
     'Für so viele von genau diesem Stück reichen die Perlen nicht. Bestellen Sie weniger und fragen Sie in Ihrer Nachricht.',
 };
@@ -55,7 +66,24 @@ export const order: typeof english = {
   note: 'Eine Nachricht an die Werkstatt (wenn Sie mögen)',
   noteHint: 'Bis wann Sie es brauchen, für wen es ist, was sonst zu wissen wäre.',
   quantity: 'Wie viele',
+  delivery: {
+    title: 'Wie es zu Ihnen kommt',
+    ways: { post: 'Mit der Post', collection: 'Ich hole es ab' },
+    parts: {
+      name: 'Für wen, wenn nicht für Sie',
+      line1: 'Straße und Hausnummer',
+      line2: 'Wohnung, Gebäude (falls nötig)',
+      town: 'Ort',
+      region: 'Region, Bundesstaat (falls nötig)',
+      postcode: 'Postleitzahl',
+      country: 'Land',
+    },
+    collect: (where) => `Sie holen es ab ${where}.`,
+    postage: (f, country, postageMinor, totalMinor) =>
+      `Versand, ${f.country(country)}: ${postageMinor === 0 ? 'kostenlos' : f.money(postageMinor)}. Zusammen ${f.money(totalMinor)}.`,
+  },
   trap: 'Dieses Feld leer lassen',
+  delivered,
   summary: 'Das bestellen Sie',
   send: 'Bestellung senden',
   prepare: 'Bestellung vorbereiten',
@@ -113,10 +141,7 @@ export const order: typeof english = {
       { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
       { label: 'Preis', value: f.money(shown.priceMinor) },
       { label: 'Wie viele', value: f.number(quantity) },
-      ...delivered(order, f),
-      ...(quantity > 1 || shown.postageMinor > 0
-        ? [{ label: 'Zusammen', value: f.money(orderTotalMinor(shown, quantity)) }]
-        : []),
+      ...delivered(f, order),
       ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
       ...(buyer.email === '' ? [] : [{ label: 'E-Mail', value: buyer.email }]),
       ...(buyer.note === '' ? [] : [{ label: 'Nachricht', value: buyer.note }]),

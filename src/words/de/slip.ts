@@ -28,7 +28,7 @@ export const slip: typeof english = {
   code: 'Scannen, um den Zettel auf einem anderen Gerät zu öffnen',
   codeTooLong: 'Diese Bestellung ist zu lang für einen Bildcode; kopieren Sie stattdessen den Link.',
   inAddress:
-    'Die Bestellung steht in der Adresse dieser Seite und sonst nirgends: Kein Server sieht sie. Wer die Adresse hat, kann Namen und Nachricht lesen; geben Sie sie nur weiter, an wen Sie wollen.',
+    'Die Bestellung steht im Link dieser Seite und sonst nirgends: Kein Server sieht sie. Wer den Link hat, kann Namen, Anschrift und Nachricht lesen; geben Sie ihn nur weiter, an wen Sie wollen.',
   forMaker: 'Für die Werkstatt: diesen Link oder den Text unten ins Auftragsbuch einfügen.',
   compact: 'Die Bestellung in einem Wort',
   offline: 'Diese Seite öffnet sich auch ohne Netz, wenn sie auf diesem Gerät schon einmal offen war.',

@@ -35,7 +35,8 @@ const differences: Sentences<Difference> = {
     `Postage: the buyer saw ${formatMoney(shownMinor, shownIn, f.lang)}, it comes to ${f.money(nowMinor)}.`,
   'post-too-heavy': ({ weightG, mostG }, f) =>
     `The parcel weighs about ${f.number(weightG)} g, more than the ${f.number(mostG)} g that postage is set for there.`,
-  'post-not-served': ({ country }, f) => `The shop doesn’t post to ${f.country(country)} now.`,
+  'post-not-served': ({ country }, f) =>
+    `${f.country(country)} is not among the countries that the shop posts to now.`,
   'no-collection': () => 'The buyer wants to collect it, which the shop doesn’t offer now.',
   currency: ({ shown, now }) => `Currency: the buyer saw ${shown}, the shop reckons in ${now}.`,
   length: ({ shownMm, nowMm }, f) =>

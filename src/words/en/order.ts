@@ -14,15 +14,19 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
 };
 const SIT = { snug: 'snug', easy: 'easy', loose: 'loose' };
 
-/** Where it goes, and what that costs. */
-const delivered = ({ delivery, shown }: OrderFacts, f: Format): OrderRow[] => {
-  if (delivery.by === 'unsaid') return [];
-  if (delivery.by === 'collection') return [{ label: 'Delivery', value: 'collected' }];
-  return [
-    { label: 'Posted to', value: addressLines(delivery.to, f.country(delivery.to.country)).join(', ') },
-    { label: 'Postage', value: shown.postageMinor === 0 ? 'free' : f.money(shown.postageMinor) },
-  ];
-};
+/** Where it goes, and what that costs with it. */
+const delivered = (f: Format, { delivery, shown, quantity }: OrderFacts): OrderRow[] => [
+  ...(delivery.by === 'collection' ? [{ label: 'Delivery', value: 'collected' }] : []),
+  ...(delivery.by === 'post'
+    ? [
+        { label: 'Posted to', value: addressLines(delivery.to, f.country(delivery.to.country)).join(', ') },
+        { label: 'Postage', value: shown.postageMinor === 0 ? 'free' : f.money(shown.postageMinor) },
+      ]
+    : []),
+  ...(quantity > 1 || shown.postageMinor > 0
+    ? [{ label: 'Together', value: f.money(orderTotalMinor(shown, quantity)) }]
+    : []),
+];
 
 const formProblems: Sentences<FormProblem> = {
   'name-missing': () => 'Write your name, so that the maker knows whom it is for.',
@@ -31,6 +35,13 @@ const formProblems: Sentences<FormProblem> = {
   'email-wrong': () => 'This is no e-mail address. It looks like name@example.org.',
   'note-long': ({ most }, f) => `At most ${f.number(most)} characters, please; more can follow by e-mail.`,
   quantity: ({ most }, f) => `A whole number from 1 to ${f.number(most)}, please.`,
+  'line1-missing': () => 'Write the street and number, or the house.',
+  'town-missing': () => 'Write the town.',
+  'postcode-missing': () => 'Write the postcode.',
+  'country-missing': () => 'Choose the country.',
+  'part-long': ({ most }, f) => `At most ${f.number(most)} characters, please.`,
+  'parcel-heavy': ({ mostG }, f) =>
+    `That many weigh more than one parcel takes (${f.number(mostG)} g). Order fewer, and ask in your note.`,
   stock: () =>
     'There are not beads enough for that many of exactly this piece. Order fewer, and ask in your note.',
 };
@@ -54,7 +65,25 @@ export const order = {
   note: 'A note to the maker (if you like)',
   noteHint: 'A date you need it by, who it is for, anything she should know.',
   quantity: 'How many',
+  delivery: {
+    title: 'How it comes to you',
+    ways: { post: 'By post', collection: 'I collect it' },
+    parts: {
+      name: 'For whom, if not for you',
+      line1: 'Street and number',
+      line2: 'Flat, building (if any)',
+      town: 'Town',
+      region: 'County, state (if needed)',
+      postcode: 'Postcode',
+      country: 'Country',
+    },
+    collect: (where: string): string => `You collect it ${where}.`,
+    /** What posting comes to, and all of it together. */
+    postage: (f: Format, country: string, postageMinor: number, totalMinor: number): string =>
+      `Postage, ${f.country(country)}: ${postageMinor === 0 ? 'free' : f.money(postageMinor)}. Together ${f.money(totalMinor)}.`,
+  },
   trap: 'Leave this field empty',
+  delivered,
   summary: 'What you are ordering',
   send: 'Send the order',
   prepare: 'Prepare the order',
@@ -110,10 +139,7 @@ export const order = {
       { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
       { label: 'Price', value: f.money(shown.priceMinor) },
       { label: 'How many', value: f.number(quantity) },
-      ...delivered(order, f),
-      ...(quantity > 1 || shown.postageMinor > 0
-        ? [{ label: 'Together', value: f.money(orderTotalMinor(shown, quantity)) }]
-        : []),
+      ...delivered(f, order),
       ...(buyer.name === '' ? [] : [{ label: 'Name', value: buyer.name }]),
       ...(buyer.email === '' ? [] : [{ label: 'E-mail', value: buyer.email }]),
       ...(buyer.note === '' ? [] : [{ label: 'Note', value: buyer.note }]),

@@ -9,6 +9,8 @@ export type Wish = {
   readonly name: string;
   readonly email: string;
   readonly note: string;
+  /** Where it goes, by the labels of the fields; null: she collects it. */
+  readonly to: Readonly<Record<string, string>> | null;
 };
 
 const sizer = (page: Page) => page.getByRole('region', { name: 'Made to your size' });
@@ -41,6 +43,12 @@ export async function fillIn(page: Page, wish: Wish): Promise<void> {
   await region.getByLabel('Your name').fill(wish.name);
   await region.getByLabel('Your e-mail address').fill(wish.email);
   await region.getByLabel(/A note to the maker/).fill(wish.note);
+  if (wish.to === null) await region.getByText('I collect it').click();
+  for (const [label, text] of Object.entries(wish.to ?? {})) {
+    const field = region.getByLabel(label, { exact: true });
+    if (label === 'Country') await field.selectOption({ label: text });
+    else await field.fill(text);
+  }
 }
 
 /** Fills the form in and sends it. */

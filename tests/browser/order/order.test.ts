@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { startStaticHost, type StaticHost } from '#tests/support/staticHost.ts';
+import { axeFindings } from '../axe.ts';
 import { browser, bytesOf, shop } from '../shop.ts';
 import { fillIn, giveSize, order, shownFigures, standing, type Wish } from './buyer.ts';
 
@@ -15,6 +16,13 @@ const focalBracelet: Wish = {
   name: 'Ada Fenwick',
   email: 'ada@example.org',
   note: 'For the ninth of May.',
+  to: {
+    'For whom, if not for you': 'Solveig Fenwick',
+    'Street and number': 'Reepschlägergasse 7',
+    Town: 'Stapelmünde',
+    Postcode: '24999',
+    Country: 'Germany',
+  },
 };
 const pendantNecklace: Wish = {
   field: 'Finished length, clasp included',
@@ -23,7 +31,10 @@ const pendantNecklace: Wish = {
   name: 'Jonas Pell',
   email: 'jonas@example.org',
   note: '',
+  to: null,
 };
+
+const GOES_TO = 'Solveig Fenwick, Reepschlägergasse 7, 24999 Stapelmünde, Germany';
 
 let host: StaticHost;
 let said: string[];
@@ -78,15 +89,21 @@ test('a focal bracelet for a wrist of 165 mm, easy, worked by the left hand', as
   await page.goto(await addressOf(page, 'Banked Fire'));
   await giveSize(page, focalBracelet);
   const figures = await shownFigures(page);
-  await order(page, focalBracelet);
+  await fillIn(page, focalBracelet);
+  expect(await axeFindings(page, '.sizer-ordering')).toEqual([]);
+  await page.getByText('Postage, Germany: £8.20. Together £').waitFor();
+  await page.getByRole('button', { name: 'Send the order' }).click();
   await expect.poll(async () => (await standing(page)).text).toContain('The maker has it');
   const { number } = await standing(page);
 
   await page.getByRole('link', { name: 'Slip to keep' }).click();
   await page.getByRole('heading', { name: `Order ${number}` }).waitFor();
   expect(await term(page, 'Finished length').textContent()).toBe(figures['Finished length']);
+  expect(await term(page, 'Posted to').textContent()).toBe(GOES_TO);
 
   await seeAtBench(page, number);
+  expect(await term(page, 'Posted to').textContent()).toBe(GOES_TO);
+  expect(await term(page, 'Postage').textContent()).toBe('£8.20');
   expect(await page.getByText('Checked: all figures are those that the buyer saw.').isVisible()).toBe(true);
   await page.getByRole('link', { name: 'Bench card' }).click();
   // Left-handed: the board shows the piece as on another person, so the clasp lies on its right.
@@ -122,6 +139,7 @@ test('a pendant necklace at 17½ in, worked by the right hand', async () => {
   const { number } = await standing(page);
   await seeAtBench(page, number);
   expect(await term(page, 'Size').textContent()).toBe('17½ in finished length');
+  expect(await term(page, 'Delivery').textContent()).toBe('collected');
   expect(await term(page, 'Finished length').textContent()).toBe(figures['Finished length']);
   await page.getByRole('link', { name: 'Bench card' }).click();
   expect(await term(page, 'Hand').textContent()).toContain('left');

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { COUNTRIES, needsPostcode } from '#core/post/countries.ts';
-import { postage, postageMinor, servedCountries, type Parcel } from '#core/post/postage.ts';
+import { postage, postageMinor, type Parcel } from '#core/post/postage.ts';
 import type { PostRules } from '#core/post/rules.ts';
+import { servedCountries } from '#core/post/served.ts';
 
 const RULES: PostRules = {
   packingG: 40,

@@ -1,6 +1,6 @@
 /** Whether the beads reach for as many pieces as are ordered. */
 import { sizeChecked } from '#core/sizing/sizeChecked.ts';
-import type { OrderItem } from './write.ts';
+import type { OrderItem } from './item.ts';
 
 /** Sizes the same choice for that many: scarce beads may make it another piece, or none. */
 export function enoughFor({ piece, choice, candidate }: OrderItem, quantity: number): boolean {

@@ -1,6 +1,6 @@
 /** The order form: what the buyer fills in, and what is wrong with it. */
 import { EMAIL, NAME } from '#order/fields.ts';
-import { CAPS } from '#order/document.ts';
+import { ADDRESS_PARTS, CAPS, type Address } from '#order/document.ts';
 import type { FormProblem } from '#words/orderFacts.ts';
 
 export type OrderForm = {
@@ -9,13 +9,23 @@ export type OrderForm = {
   readonly note: string;
   /** As typed. */
   readonly quantity: string;
+  /** How it is to reach her, where the shop offers both. */
+  readonly way: 'post' | 'collection';
+  /** Where it goes. A name only where it isn't the buyer's own; the country '' until she chooses another than the shop's. */
+  readonly address: Address;
   /** A field that people don't see. Robots fill it in. */
   readonly trap: string;
 };
 
-export const EMPTY_FORM: OrderForm = { name: '', email: '', note: '', quantity: '1', trap: '' };
+export const EMPTY_FORM: OrderForm = {
+  ...{ name: '', email: '', note: '', quantity: '1', trap: '', way: 'post' },
+  address: { name: '', line1: '', line2: '', town: '', region: '', postcode: '', country: '' },
+};
 
-export type FormProblems = Partial<Readonly<Record<'name' | 'email' | 'note' | 'quantity', FormProblem>>>;
+/** Fields by the names they have in the form. */
+export type FormField = 'name' | 'email' | 'quantity' | `to-${keyof Address}` | 'note';
+
+export type FormProblems = Partial<Readonly<Record<FormField, FormProblem>>>;
 
 /**
  * The form as it goes into an order: trimmed, composed (Unicode NFC), without
@@ -24,11 +34,17 @@ export type FormProblems = Partial<Readonly<Record<'name' | 'email' | 'note' | '
 export function tidyForm(form: OrderForm): OrderForm {
   return {
     ...form,
-    name: tidy(form.name.replace(/\s/g, ' ')),
+    name: tidyLine(form.name),
     email: form.email.trim(),
     note: tidy(form.note.replace(/\r\n?|[\v\f\u0085\u2028\u2029]/g, '\n')),
+    address: Object.fromEntries(ADDRESS_PARTS.map((part) => [part, tidyLine(form.address[part])])) as Record<
+      keyof Address,
+      string
+    >,
   };
 }
+
+const tidyLine = (text: string): string => tidy(text.replace(/\s/g, ' '));
 
 function tidy(text: string): string {
   return text

@@ -1,6 +1,4 @@
 /** From the form to the order document, and from the document to a mail and a file. */
-import type { Choice } from '#core/design/choice.ts';
-import type { Candidate } from '#core/sizing/sizing.ts';
 import { parseLength } from '#core/units/length.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { compose } from '#order/compose.ts';
@@ -8,24 +6,14 @@ import type { OrderDocument } from '#order/document.ts';
 import { mailBody, mailtoLink } from '#order/mail.ts';
 import { makeNumber } from '#order/number.ts';
 import { formatFor } from '#words/format.ts';
-import type { Lang } from '#words/lang.ts';
 import type { OrderWords } from '#words/words.ts';
 import type { OrderFacts } from '#words/orderFacts.ts';
-import type { PieceForSizer } from '../../model/input.ts';
+import { deliveryOf } from './delivery.ts';
 import { quantityOf, tidyForm, type OrderForm } from './form.ts';
+import type { OrderItem } from './item.ts';
 
 /** An order is dated from 2000 on; a device whose clock has stopped says 1970, and its order must go all the same. */
 const EARLIEST_MS = Date.UTC(2000);
-
-export type OrderItem = {
-  readonly piece: PieceForSizer;
-  readonly lang: Lang;
-  readonly choice: Choice;
-  /** The measure as written, and the unit of the field it was written in. */
-  readonly text: string;
-  readonly unit: ShownUnit;
-  readonly candidate: Candidate;
-};
 
 /** The order of a checked form. `randomByte` gives whole numbers from 0 to 255 that nobody can guess. */
 export function writeOrder(
@@ -55,8 +43,7 @@ function composeItem(item: OrderItem, form: OrderForm, nowMs: number, number: st
     candidate,
     currency: piece.rules.currency,
     buyer: { name, email, note },
-    delivery: { by: 'unsaid' },
-    postageMinor: 0,
+    ...deliveryOf(item, form),
   });
 }
 

@@ -1,0 +1,18 @@
+/** What would be ordered, before anybody has filled in the form. */
+import type { Choice } from '#core/design/choice.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
+import type { ShownUnit } from '#core/units/unit.ts';
+import type { Lang } from '#words/lang.ts';
+import type { PieceForSizer, PostForSizer } from '../../model/input.ts';
+
+export type OrderItem = {
+  readonly piece: PieceForSizer;
+  readonly lang: Lang;
+  readonly choice: Choice;
+  /** The measure as written, and the unit of the field it was written in. */
+  readonly text: string;
+  readonly unit: ShownUnit;
+  readonly candidate: Candidate;
+  /** null where the shop doesn't ask how it is to reach her. */
+  readonly post: PostForSizer | null;
+};
