@@ -18,7 +18,7 @@ import { checkOrder } from '#order/check.ts';
 import { compose } from '#order/compose.ts';
 import { DELIVERIES, type Delivery, type OrderDocument } from '#order/document.ts';
 import { isNumber } from '#order/number.ts';
-import { checkForm, quantityOf, tidyForm } from '#sizer/ordering/model/form.ts';
+import { checkForm, EMPTY_FORM, quantityOf, tidyForm } from '#sizer/ordering/model/form.ts';
 import { textWithUnit } from '#sizer/ordering/model/write.ts';
 import { HAND_WAYS, type HandWay } from '#words/benchCodes.ts';
 import type { HandProblem } from '#words/handProblem.ts';
@@ -136,11 +136,8 @@ function measureOf({ of }: HandFields, { design }: Piece): Measure['of'] | null 
 }
 
 const tidyBuyer = ({ name, email, note, quantity }: HandFields) => ({
-  name,
-  email,
-  note,
-  quantity,
-  trap: '',
+  ...EMPTY_FORM,
+  ...{ name, email, note, quantity },
 });
 
 function buyerProblems(fields: HandFields): HandProblems {

@@ -2,8 +2,8 @@
 import { textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { tally } from '#core/design/tally.ts';
 import { stringing } from '#core/instructions/stringing.ts';
-import { servedCountries } from '#core/post/postage.ts';
 import { COUNTRIES } from '#core/post/countries.ts';
+import { servedCountries } from '#core/post/served.ts';
 import { locale } from '#words/lang.ts';
 import type { PlainRemark } from '#words/plainRemark.ts';
 import { newParts } from '../check/restring.ts';
