@@ -73,7 +73,12 @@ export type BenchProblem =
   | { readonly code: 'not-a-book' | 'newer-book' | 'book-broken' }
   | {
       readonly code:
-        'changed-meanwhile' | 'no-such-order' | 'no-such-piece' | 'bad-form' | 'upload-too-large';
+        | 'changed-meanwhile'
+        | 'no-such-order'
+        | 'no-such-buyer'
+        | 'no-such-piece'
+        | 'bad-form'
+        | 'upload-too-large';
     }
   | { readonly code: 'wrong-host' | 'cross-site' | 'no-passphrase' | 'needs-https' | 'sign-in' }
   | { readonly code: 'wrong-passphrase' | 'passphrase-length' }

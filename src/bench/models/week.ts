@@ -7,7 +7,7 @@ import type { Frame } from './frame.ts';
 import { nameOf } from './orderDetail.ts';
 import { plan, type Job, type PlannedJob, type Terms } from './plan/plan.ts';
 import { handOut, type Shortage } from './plan/stock.ts';
-import { minutesOfWork, openWorks, partsOf, type Work } from './work.ts';
+import { minutesOfWork, openWorks, partsOf, TO_STRING, type Work } from './work.ts';
 
 export type NamedShortage = Shortage & { readonly name: string };
 
@@ -70,6 +70,17 @@ export function weekPlan(book: Book, catalogue: Catalogue, frame: Frame): WeekPl
     })),
     leftOut,
   };
+}
+
+/** The day that the plan proposes for one order; null where it has one, or nothing is planned. Throws BookError. */
+export function proposedDue(book: Book, catalogue: Catalogue, frame: Frame, entry: Entry): string | null {
+  const { dueOn, state, document } = entry;
+  // Every open order is sized for it: only where there is something to propose.
+  if (dueOn !== null || !TO_STRING.includes(state) || catalogue.shop.orders.hoursPerWeek === null)
+    return null;
+  const { works } = openWorks(book, catalogue);
+  const { jobs } = plan(works.map(jobOf), termsOf(catalogue, frame));
+  return jobs.find(({ number }) => number === document.number)?.by ?? null;
 }
 
 /** Without hours there is still an order of work; the figure then only has to be some. */

@@ -1,10 +1,14 @@
 /** An order's day, and the maker's notes on it. */
+import { formatDate } from '#words/format.ts';
+import { weekWords } from '#words/words.ts';
 import { NOTE_CAP } from '../book/change.ts';
 import { typed } from '../models/attempt.ts';
 import { ChangeForm, type ChangeProps } from './ChangeForm.tsx';
 
-export function Changes(props: ChangeProps) {
-  const { entry, attempt, frame } = props;
+type Props = ChangeProps & { readonly proposed: string | null };
+
+export function Changes(props: Props) {
+  const { entry, attempt, frame, proposed } = props;
   const { order } = frame.words;
   return (
     <section aria-labelledby="plan">
@@ -16,6 +20,13 @@ export function Changes(props: ChangeProps) {
         </label>
         <button type="submit">{order.setDue}</button>
       </ChangeForm>
+      {proposed !== null && (
+        <ChangeForm {...props} form={{ kind: 'due' }} class="row">
+          <input type="hidden" name="on" value={proposed} />
+          {weekWords(frame.lang).proposed(formatDate(proposed, frame.lang))}
+          <button type="submit">{weekWords(frame.lang).take}</button>
+        </ChangeForm>
+      )}
       <ChangeForm {...props} form={{ kind: 'note' }}>
         <label>
           {order.noteLabel}

@@ -1,6 +1,6 @@
 /** An order's page. */
 import { formatDateTime } from '#words/format.ts';
-import { orderWords } from '#words/words.ts';
+import { handWords, orderWords } from '#words/words.ts';
 import type { Difference } from '#words/difference.ts';
 import { isOfPage, type Attempt } from '../models/attempt.ts';
 import type { Frame } from '../models/frame.ts';
@@ -22,9 +22,11 @@ type PageProps = Props & {
   readonly attempt?: Attempt | null;
   /** Name of the message that was just made ready. */
   readonly write?: string | null;
+  /** Due day to be taken over; null where it has one, or nothing is planned. */
+  readonly proposed?: string | null;
 };
 
-export function OrderView({ detail, frame, attempt = null, write = null }: PageProps) {
+export function OrderView({ detail, frame, attempt = null, write = null, proposed = null }: PageProps) {
   const { words, lang } = frame;
   const { entry, now } = detail;
   const change = { entry, attempt, frame };
@@ -43,7 +45,7 @@ export function OrderView({ detail, frame, attempt = null, write = null }: PageP
         <Asked detail={detail} frame={frame} />
         <MoneySection {...change} money={detail.money} />
       </div>
-      <Changes {...change} />
+      <Changes {...change} proposed={proposed} />
       <Figures detail={detail} frame={frame} />
       <Letters {...change} drafts={detail.drafts} payment={detail.payment} />
       <History detail={detail} frame={frame} />
@@ -52,7 +54,7 @@ export function OrderView({ detail, frame, attempt = null, write = null }: PageP
   );
 }
 
-function Sheets({ detail, frame: { words } }: Props) {
+function Sheets({ detail, frame: { words, lang } }: Props) {
   const base = `/bench/orders/${detail.entry.document.number}`;
   const canString = [detail.now, detail.then].some((one) => (one?.checked.candidate ?? null) !== null);
   return (
@@ -65,6 +67,11 @@ function Sheets({ detail, frame: { words } }: Props) {
       {detail.now.checked.candidate !== null && (
         <a class="button" href={`/bench/gather/?for=${detail.entry.document.number}`}>
           {words.order.gather}
+        </a>
+      )}
+      {detail.entry.erasedAt === null && (
+        <a class="button" href={`/bench/buyers/${detail.entry.document.number}/`}>
+          {handWords(lang).buyers.page}
         </a>
       )}
       <a class="button" href={`${base}/packing/`}>

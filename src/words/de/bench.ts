@@ -97,6 +97,8 @@ const problems: Sentences<BenchProblem> = {
     'Die Datei des Auftragsbuchs ist beschädigt. Nichts wurde geändert. Stellen Sie eine Sicherung wieder her.',
   'changed-meanwhile': () =>
     'Diese Bestellung wurde in einem anderen Fenster oder an einer anderen Werkbank geändert. Nichts wurde überschrieben: Sehen Sie sie an, wie sie jetzt ist, und tun Sie es dann noch einmal.',
+  'no-such-buyer': () =>
+    'Zu dieser Bestellung steht niemand im Buch: Es gibt sie nicht, oder ihre Käuferin wurde gelöscht.',
   'no-such-piece': () => 'Im Katalog gibt es kein solches Stück.',
   'no-such-order': () => 'Eine Bestellung mit dieser Nummer steht nicht im Buch.',
   'bad-form': () => 'Das Formular war nicht ausgefüllt, wie es sein soll. Nichts wurde geändert.',

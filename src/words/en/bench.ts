@@ -95,6 +95,7 @@ const problems: Sentences<BenchProblem> = {
   'book-broken': () => 'The order book’s file is damaged. Nothing was changed. Restore a backup.',
   'changed-meanwhile': () =>
     'This order was changed in another window or at another bench. Nothing was overwritten: look at it as it is now, then do it again.',
+  'no-such-buyer': () => 'Nobody in the book goes by this order: it isn’t there, or its buyer was erased.',
   'no-such-piece': () => 'There is no such piece in the catalogue.',
   'no-such-order': () => 'There is no order with this number in the book.',
   'bad-form': () => 'The form was not filled in as it should be. Nothing was changed.',
