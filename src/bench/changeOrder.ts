@@ -2,11 +2,14 @@
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import type { BenchProblem } from '#words/benchCodes.ts';
 import { change } from './book/change.ts';
+import type { InvoiceContent } from './book/invoiceContent.ts';
+import { invoicesOf } from './book/invoices.ts';
 import type { Book } from './book/open.ts';
 import { readChange } from './intake/changeForm.ts';
 import type { Attempt } from './models/attempt.ts';
-import type { Frame } from './models/frame.ts';
-import { orderDetail, type OrderDetail } from './models/orderDetail.ts';
+import { frameIn, type Frame } from './models/frame.ts';
+import { invoiceContent, prefixOf } from './models/invoice.ts';
+import { nameOf, orderDetail, type OrderDetail } from './models/orderDetail.ts';
 
 export type Changed =
   /** Where to look now. */
@@ -31,7 +34,11 @@ export function changeOrder(
   const detail = orderDetail(book, catalogue, number, frame);
   if (detail === null) return { outcome: 'trouble', problem: { code: 'no-such-order' }, status: 404 };
   const { due, figure } = detail.money;
-  const read = readChange(form, { currency: due.currency, now: frame.now });
+  const read = readChange(form, {
+    currency: due.currency,
+    now: frame.now,
+    invoice: () => invoiceFor(detail, catalogue, frame),
+  });
   if (read === null) return { outcome: 'trouble', problem: { code: 'bad-form' }, status: 400 };
   const again = (problem: Attempt['problem'], status: number): Changed => ({
     outcome: 'again',
@@ -46,6 +53,23 @@ export function changeOrder(
   }
   if (outcome === 'changed-meanwhile') return again({ code: outcome }, 409);
   if (outcome !== 'done') return again(outcome, 422);
+  if (read.change.kind === 'invoice' || read.change.kind === 'credit-note') {
+    const last = invoicesOf(book, number).at(-1);
+    return { outcome: 'done', location: `/bench/invoices/${encodeURIComponent(last?.invoice ?? '')}/` };
+  }
   const write = read.write === null ? '' : `?write=${read.write}`;
   return { outcome: 'done', location: `/bench/orders/${number}/${write}` };
+}
+
+/** In the buyer's language, the piece's name too. */
+function invoiceFor(
+  detail: OrderDetail,
+  catalogue: Catalogue,
+  frame: Frame,
+): { readonly prefix: string; readonly content: InvoiceContent } | null {
+  const { seller } = catalogue.shop;
+  const { lang, piece } = detail.entry.document;
+  const named = { ...detail, pieceName: nameOf(catalogue, piece.id, lang) };
+  const content = invoiceContent(named, frameIn(lang, frame));
+  return seller === null || content === null ? null : { prefix: prefixOf(seller, frame.now), content };
 }

@@ -12,6 +12,9 @@ export type PaymentKind = (typeof PAYMENT_KINDS)[number];
 export const PAYMENT_WAYS = ['transfer', 'card', 'cash', 'other'] as const;
 export type PaymentWay = (typeof PAYMENT_WAYS)[number];
 
+/** Papers with a number of their own; a credit note takes an invoice back. */
+export type InvoiceKind = 'invoice' | 'credit-note';
+
 /** How an order's money stands. `settled`: nothing is open. `to-pay-back`: more is here than is owed. */
 export type MoneyStanding = 'unpaid' | 'part-paid' | 'settled' | 'to-pay-back';
 
@@ -35,6 +38,8 @@ export type ChangeProblem =
   | { readonly code: 'day-unreadable' | 'day-ahead'; readonly text: string }
   | { readonly code: 'reason-missing' }
   | { readonly code: 'parcel-empty' }
+  | { readonly code: 'invoice-stands'; readonly invoice: string }
+  | { readonly code: 'not-agreed' | 'no-seller' | 'buyer-erased' }
   | { readonly code: 'changed-meanwhile' };
 
 /** How an order that she enters by hand came to her. */
@@ -76,6 +81,7 @@ export type BenchProblem =
         | 'changed-meanwhile'
         | 'no-such-order'
         | 'no-such-buyer'
+        | 'no-such-invoice'
         | 'no-such-piece'
         | 'bad-form'
         | 'upload-too-large';

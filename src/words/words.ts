@@ -10,6 +10,7 @@ import { catalogue as catalogueDe } from './de/catalogue.ts';
 import { desk as deskDe } from './de/desk.ts';
 import { goods as goodsDe } from './de/goods.ts';
 import { hand as handDe } from './de/hand.ts';
+import { invoice as invoiceDe } from './de/invoice.ts';
 import { letter as letterDe } from './de/letter.ts';
 import { measuring as measuringDe } from './de/measuring.ts';
 import { money as moneyDe } from './de/money.ts';
@@ -29,6 +30,7 @@ import { catalogue as catalogueEn } from './en/catalogue.ts';
 import { desk as deskEn } from './en/desk.ts';
 import { goods as goodsEn } from './en/goods.ts';
 import { hand as handEn } from './en/hand.ts';
+import { invoice as invoiceEn } from './en/invoice.ts';
 import { letter as letterEn } from './en/letter.ts';
 import { measuring as measuringEn } from './en/measuring.ts';
 import { money as moneyEn } from './en/money.ts';
@@ -75,6 +77,10 @@ export const goodsWords = inLanguages<GoodsWords>({ de: goodsDe, en: goodsEn });
 /** Orders entered by hand, and buyers. */
 export type HandWords = typeof handEn;
 export const handWords = inLanguages<HandWords>({ de: handDe, en: handEn });
+
+/** Invoices and credit notes, for the buyer. */
+export type InvoiceWords = typeof invoiceEn;
+export const invoiceWords = inLanguages<InvoiceWords>({ de: invoiceDe, en: invoiceEn });
 
 /** Letters to the buyer. */
 export type LetterWords = typeof letterEn;

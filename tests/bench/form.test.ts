@@ -5,7 +5,11 @@ import { readBytes } from '#bench/http/readBody.ts';
 import { readFileForm, readForm } from '#bench/http/readForm.ts';
 
 const form = (text: string) =>
-  readChange(new URLSearchParams(text), { currency: 'GBP', now: '2026-11-25T19:00:00.000Z' });
+  readChange(new URLSearchParams(text), {
+    currency: 'GBP',
+    now: '2026-11-25T19:00:00.000Z',
+    invoice: () => null,
+  });
 const changeIn = (text: string) => {
   const read = form(text);
   return read !== null && 'change' in read ? read.change : read;

@@ -2,6 +2,7 @@
 import { rmSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import { readDocument } from '#order/migrate.ts';
+import { isInvoiceContent } from './invoiceContent.ts';
 import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
 import { inOneWrite, keepPrivate, openBook, type Book } from './open.ts';
 import { BookError, named } from './problem.ts';
@@ -58,7 +59,8 @@ function checkBackup(source: string): void {
     try {
       const value = (sql: string): unknown => Object.values(db.prepare(sql).get() ?? {})[0];
       if (value('PRAGMA application_id') !== APPLICATION_ID) throw new BookError('not-a-book');
-      if (Number(value('PRAGMA user_version')) > MIGRATIONS.length) throw new BookError('newer-book');
+      const version = Number(value('PRAGMA user_version'));
+      if (version > MIGRATIONS.length) throw new BookError('newer-book');
       if (value('PRAGMA integrity_check') !== 'ok') throw new BookError('broken');
       if (db.prepare('PRAGMA foreign_key_check').all().length > 0) throw new BookError('broken');
       // Triggers and views have no place in a book and could run on what is read.
@@ -67,11 +69,21 @@ function checkBackup(source: string): void {
       if (!db.prepare('SELECT document, erased_at FROM orders').all().every(holdsOrder)) {
         throw new BookError('broken');
       }
+      if (version >= WITH_INVOICES && !db.prepare('SELECT content FROM invoice').all().every(holdsInvoice)) {
+        throw new BookError('broken');
+      }
     } finally {
       db.close();
     }
   };
   named(check);
+}
+
+/** The version of the book that brought invoices. */
+const WITH_INVOICES = 3;
+
+function holdsInvoice(row: Readonly<Record<string, unknown>>): boolean {
+  return isInvoiceContent(JSON.parse(String(row.content)));
 }
 
 /** True for a row whose document is an order, or was one before its buyer was erased. */

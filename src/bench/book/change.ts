@@ -1,6 +1,9 @@
 /** Changes to an order, each with its line of history. */
 import { ORDER_STATES, type ChangeProblem, type OrderState } from '#words/benchCodes.ts';
+import { isDay } from './day.ts';
 import { toEntry, type Entry, type Row, type Sum } from './entry.ts';
+import type { InvoiceContent } from './invoiceContent.ts';
+import { issueCreditNote, issueInvoice } from './invoices.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { sendParcel, type EnteredParcel } from './parcels.ts';
 import { enter, strike, type Entered } from './payments.ts';
@@ -26,6 +29,15 @@ export type Change =
   | { readonly kind: 'payment'; readonly entered: Entered; readonly really: boolean }
   /** The payment with this id was entered by mistake. */
   | { readonly kind: 'strike'; readonly id: number; readonly reason: string }
+  /** `prefix`: of its number. */
+  | { readonly kind: 'invoice'; readonly prefix: string; readonly content: InvoiceContent }
+  /** Takes the invoice of that number back. */
+  | {
+      readonly kind: 'credit-note';
+      readonly prefix: string;
+      readonly corrects: string;
+      readonly reason: string;
+    }
   /** One more parcel, or its number, which came later. */
   | { readonly kind: 'parcel'; readonly parcel: EnteredParcel };
 
@@ -99,6 +111,10 @@ function apply(
     case 'parcel':
       sendParcel(book, number, at, wanted.parcel);
       return null;
+    case 'invoice':
+      return invoice(book, entry, at, wanted, figure);
+    case 'credit-note':
+      return issueCreditNote(book, number, at, wanted.prefix, wanted.corrects, wanted.reason);
     case 'strike': {
       if (wanted.reason === '') return { code: 'reason-missing' };
       const problem = strike(book, number, at, wanted.id);
@@ -110,6 +126,28 @@ function apply(
 
 /** States in which nothing is agreed on yet. */
 const BEFORE_AGREEMENT: readonly OrderState[] = ['new', 'asked'];
+
+/** What is invoiced is agreed on, also in orders of before the book kept money. */
+function invoice(
+  book: Book,
+  entry: Entry,
+  at: string,
+  { prefix, content }: Change & { readonly kind: 'invoice' },
+  figure: Sum | null,
+): ChangeProblem | null {
+  const { number } = entry.document;
+  if (entry.erasedAt !== null) return { code: 'buyer-erased' };
+  if (BEFORE_AGREEMENT.includes(entry.state) || entry.state === 'cancelled') return { code: 'not-agreed' };
+  const problem = issueInvoice(book, number, at, prefix, content);
+  if (problem === null && entry.agreed === null) keepAgreed(book, number, figure);
+  return problem;
+}
+
+function keepAgreed(book: Book, number: string, agreed: Sum | null): void {
+  book.db
+    .prepare('UPDATE orders SET agreed_minor = ?, agreed_currency = ? WHERE number = ?')
+    .run(agreed?.minor ?? null, agreed?.currency ?? null, number);
+}
 
 /** From agreement on the order's sum stands, whatever the piece's price becomes; going back before it frees it. */
 function setState(
@@ -124,9 +162,8 @@ function setState(
   const agreed = BEFORE_AGREEMENT.includes(state)
     ? null
     : (entry.agreed ?? (state === 'cancelled' ? null : figure));
-  book.db
-    .prepare('UPDATE orders SET state = ?, agreed_minor = ?, agreed_currency = ? WHERE number = ?')
-    .run(state, agreed?.minor ?? null, agreed?.currency ?? null, number);
+  book.db.prepare('UPDATE orders SET state = ? WHERE number = ?').run(state, number);
+  keepAgreed(book, number, agreed);
   record(book, number, at, { kind: 'state', text: state });
   if (reason !== '') record(book, number, at, { kind: 'reason', text: reason });
   if (parcel !== undefined) sendParcel(book, number, at, parcel);
@@ -141,11 +178,4 @@ function check(wanted: Change): void {
   if (wanted.kind === 'note' && wanted.text === '') throw new RangeError('note');
   const text = 'text' in wanted ? wanted.text : 'reason' in wanted ? wanted.reason : '';
   if (text.length > NOTE_CAP) throw new RangeError('note');
-}
-
-/** True for a day of the calendar, `2026-12-20`. */
-export function isDay(text: string): boolean {
-  if (!/^2\d{3}-\d{2}-\d{2}$/.test(text)) return false;
-  const ms = Date.parse(text);
-  return Number.isFinite(ms) && new Date(ms).toISOString().startsWith(text);
 }

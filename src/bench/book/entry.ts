@@ -35,6 +35,8 @@ export type Entry = {
 export type Happening =
   | { readonly kind: 'received'; readonly text: OrderWay }
   | { readonly kind: 'state'; readonly text: OrderState }
+  /** Its own number. */
+  | { readonly kind: 'invoice'; readonly text: string }
   /** The id of a payment that was written down, or struck out again; of a parcel. */
   | { readonly kind: 'payment' | 'struck' | 'parcel'; readonly text: string }
   /** `reason`: why the change before it was made, in her words. */

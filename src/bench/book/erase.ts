@@ -2,6 +2,7 @@
 import type { OrderDocument } from '#order/document.ts';
 import { inEveryCopy } from './copies.ts';
 import { toEntry, type Row } from './entry.ts';
+import { eraseInvoices } from './invoices.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { named } from './problem.ts';
 import { record } from './receive.ts';
@@ -11,35 +12,57 @@ import { record } from './receive.ts';
  * of her own on the order, and the numbers of its parcels. Sums and days of payments stay:
  * they tell of no one. The bytes are overwritten in the file and its log.
  * So it is done in every copy that the bench keeps beside the book.
+ * @param invoicesBefore ISO 8601: invoices issued before it lose name and address too, later ones have to be kept; null: all lose them
  * @returns how many orders were erased
  * @throws BookError
  */
-export function erase(book: Book, numbers: readonly string[], at: string): number {
-  inEveryCopy(book, (copy) => eraseIn(copy, numbers, at));
-  return eraseIn(book, numbers, at);
+export function erase(
+  book: Book,
+  numbers: readonly string[],
+  at: string,
+  invoicesBefore: string | null = null,
+): number {
+  inEveryCopy(book, (copy) => eraseIn(copy, numbers, at, invoicesBefore));
+  return eraseIn(book, numbers, at, invoicesBefore);
 }
 
-function eraseIn(book: Book, numbers: readonly string[], at: string): number {
-  const erased = inOneWrite(book, () => numbers.filter((number) => eraseOne(book, number, at)).length);
+function eraseIn(book: Book, numbers: readonly string[], at: string, invoicesBefore: string | null): number {
+  const erased = inOneWrite(
+    book,
+    () =>
+      numbers.filter((number) => {
+        const order = eraseOne(book, number, at);
+        return eraseInvoices(book, number, at, invoicesBefore) > 0 || order;
+      }).length,
+  );
   // The log still holds the old pages until it is written back and cut.
   named(() => book.db.exec('PRAGMA wal_checkpoint(TRUNCATE)'));
   return erased;
 }
 
 /**
- * Numbers of closed orders whose keeping time is over.
+ * Numbers of closed orders whose keeping time is over, and of those erased before whose invoices had to be kept until now.
  * @param before ISO 8601: closed before this instant
+ * @param invoicesBefore ISO 8601: invoices issued before it need be kept no longer; null: none need be kept
  */
-export function overdueForErasing(book: Book, before: string): string[] {
+export function overdueForErasing(
+  book: Book,
+  before: string,
+  invoicesBefore: string | null = null,
+): string[] {
   return named(() =>
     book.db
       .prepare(
         `SELECT number FROM orders
          WHERE erased_at IS NULL AND state IN ('sent', 'cancelled')
-           AND (SELECT max(at) FROM event WHERE event.number = orders.number) < ?
+           AND (SELECT max(at) FROM event WHERE event.number = orders.number) < $before
+         UNION
+         SELECT number FROM orders
+         WHERE erased_at IS NOT NULL AND number IN (
+           SELECT number FROM invoice WHERE erased_at IS NULL AND ($invoices IS NULL OR issued_at < $invoices))
          ORDER BY number`,
       )
-      .all(before)
+      .all({ $before: before, $invoices: invoicesBefore })
       .map((row) => String(row.number)),
   );
 }

@@ -5,10 +5,13 @@ import {
   PAYMENT_KINDS,
   PAYMENT_WAYS,
   type ChangeProblem,
+  type InvoiceKind,
   type Letter,
   type PaymentKind,
 } from '#words/benchCodes.ts';
-import { isDay, NOTE_CAP, type Change } from '../book/change.ts';
+import { NOTE_CAP, type Change } from '../book/change.ts';
+import { isDay } from '../book/day.ts';
+import type { InvoiceContent } from '../book/invoiceContent.ts';
 import { PARCEL_CAPS, type EnteredParcel } from '../book/parcels.ts';
 import { readSum } from './readSum.ts';
 
@@ -18,6 +21,8 @@ export type FormFacts = {
   readonly currency: string;
   /** By the maker's clock, ISO 8601. */
   readonly now: string;
+  /** The invoice as it would be issued now, and the prefix of its number; null where the shop names no seller. */
+  readonly invoice: () => { readonly prefix: string; readonly content: InvoiceContent } | null;
 };
 
 /** A form filled in as it should be; or by hand in a way that has to be named. `version`: the order's that she saw. */
@@ -48,6 +53,7 @@ function changeOf(form: URLSearchParams, facts: FormFacts): Read {
   if (paymentKind !== undefined) return paymentOf(paymentKind, form, facts);
   // `step`: the one button for what usually comes next.
   if (kind === 'state' || kind === 'step') return stateOf(form, facts);
+  if (kind === 'invoice' || kind === 'credit-note') return invoiceOf(kind, form, facts);
   if (kind === 'parcel') {
     const parcel = parcelOf(form, facts);
     return parcel === null || 'problem' in parcel ? parcel : { kind, parcel };
@@ -109,6 +115,15 @@ function paymentOf(kind: PaymentKind, form: URLSearchParams, facts: FormFacts): 
 function noteIn(form: URLSearchParams, name: string): string | null {
   const text = (form.get(name) ?? '').trim().replace(/\r\n?/g, '\n');
   return text.length > NOTE_CAP ? null : text;
+}
+
+/** What an invoice says comes from order and shop, never from a form. */
+function invoiceOf(kind: InvoiceKind, form: URLSearchParams, facts: FormFacts): Read {
+  const made = facts.invoice();
+  if (made === null) return { problem: { code: 'no-seller' } };
+  if (kind === 'invoice') return { kind, ...made };
+  const reason = noteIn(form, 'reason');
+  return reason === null ? null : { kind, prefix: made.prefix, corrects: lineIn(form, 'corrects'), reason };
 }
 
 /** A day may be one ahead of the bench's clock, which goes by UTC. */

@@ -6,6 +6,7 @@ import type { DeliveryFacts } from '#words/benchCodes.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
 import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
+import { invoicesOf, type Invoice } from '../book/invoices.ts';
 import type { Book } from '../book/open.ts';
 import { paymentsOf } from '../book/payments.ts';
 import { parcelsOf, type Parcel } from '../book/parcels.ts';
@@ -35,6 +36,7 @@ export type OrderDetail = {
   readonly then: CheckedCopy | null;
   readonly money: Money;
   readonly parcels: readonly Parcel[];
+  readonly invoices: readonly Invoice[];
   readonly next: NextStep | null;
   readonly drafts: readonly Draft[];
   /** Payment address for what is open; null where nothing is. */
@@ -68,6 +70,7 @@ export function orderDetail(
     partNames: partNamesIn(catalogue, frame.lang),
     money,
     parcels,
+    invoices: invoicesOf(book, number),
     next: nextStep(entry, now.checked),
     payment,
     drafts:

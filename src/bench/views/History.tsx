@@ -42,6 +42,8 @@ function eventSentence(event: Event, { money, parcels }: OrderDetail, { words, l
       return moneyWords(lang).next.reasonGiven(event.text);
     case 'erased':
       return events.erased();
+    case 'invoice':
+      return moneyWords(lang).events.invoice(event.text);
     case 'parcel': {
       const parcel = parcels.find(({ id }) => String(id) === event.text);
       const day = parcel === undefined ? '' : formatDate(parcel.sentOn, lang);

@@ -1,5 +1,6 @@
 /** Safe-keeping: backup and restore, lists for other programs, forgetting buyers. */
 import { formatDateTime } from '#words/format.ts';
+import { moneyWords } from '#words/words.ts';
 import type { Copy } from '../book/copies.ts';
 import type { Frame } from '../models/frame.ts';
 
@@ -13,9 +14,11 @@ type Props = {
   readonly copies: readonly Copy[];
   /** True where other accounts of the machine can look into the book's folder. */
   readonly folderOpen: boolean;
+  /** Numbers of invoices that were issued and aren't in the book. */
+  readonly missing: readonly string[];
 };
 
-export function KeepView({ frame, done, overdue, copies, folderOpen }: Props) {
+export function KeepView({ frame, done, overdue, copies, folderOpen, missing }: Props) {
   return (
     <>
       {done !== null && (
@@ -24,6 +27,9 @@ export function KeepView({ frame, done, overdue, copies, folderOpen }: Props) {
         </p>
       )}
       {folderOpen && <p class="warning">{frame.words.keep.folderOpen}</p>}
+      {missing.length > 0 && (
+        <p class="warning">{moneyWords(frame.lang).invoices.missing(missing.join(', '))}</p>
+      )}
       <div class="columns">
         <Backup frame={frame} />
         <Exports frame={frame} />

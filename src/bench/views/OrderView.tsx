@@ -1,6 +1,6 @@
 /** An order's page. */
 import { formatDateTime } from '#words/format.ts';
-import { handWords, orderWords } from '#words/words.ts';
+import { handWords, moneyWords, orderWords } from '#words/words.ts';
 import type { Difference } from '#words/difference.ts';
 import { isOfPage, type Attempt } from '../models/attempt.ts';
 import type { Frame } from '../models/frame.ts';
@@ -9,6 +9,7 @@ import { Refused } from './ChangeForm.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
 import { History } from './History.tsx';
+import { Invoices } from './Invoices.tsx';
 import { Letters } from './Letters.tsx';
 import { PiecePicture } from './PiecePicture.tsx';
 import { FactList, type Fact } from './FactList.tsx';
@@ -43,7 +44,10 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
       <Sheets detail={detail} frame={frame} />
       <div class="columns">
         <Asked detail={detail} frame={frame} />
-        <MoneySection {...change} money={detail.money} />
+        <div>
+          <MoneySection {...change} money={detail.money} />
+          <Invoices {...change} money={detail.money} invoices={detail.invoices} />
+        </div>
       </div>
       <Changes {...change} proposed={proposed} />
       <Figures detail={detail} frame={frame} />
@@ -87,7 +91,9 @@ function Sheets({ detail, frame: { words, lang } }: Props) {
   );
 }
 
-function Erase({ detail: { entry }, frame: { words, lang } }: Props) {
+function Erase({ detail: { entry, invoices }, frame: { words, lang, shop } }: Props) {
+  const own = moneyWords(lang).invoices;
+  const kept = shop.orders.keepInvoicesMonths;
   if (entry.erasedAt !== null) {
     return <p class="quiet">{words.order.erasedOn(formatDateTime(entry.erasedAt, lang))}</p>;
   }
@@ -95,6 +101,7 @@ function Erase({ detail: { entry }, frame: { words, lang } }: Props) {
     <details class="danger">
       <summary>{words.order.erase}</summary>
       <p>{words.order.eraseHint}</p>
+      {invoices.length > 0 && <p>{kept === null ? own.eraseHint : own.eraseKept(kept)}</p>}
       <form method="post" action={`/bench/orders/${entry.document.number}/erase/`}>
         <button type="submit">{words.order.reallyErase}</button>
       </form>

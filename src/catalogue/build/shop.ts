@@ -1,7 +1,7 @@
 /** From what the maker wrote to the shop and the core's rules. */
 import type { Rules } from '#core/design/rules.ts';
 import { buildPost } from './post.ts';
-import type { Shop } from '../model/catalogue.ts';
+import type { Seller, Shop } from '../model/catalogue.ts';
 import type { AuthoredRules, AuthoredShop } from '../schemas/shop.ts';
 
 export function rulesOf(value: AuthoredRules): Rules {
@@ -32,6 +32,21 @@ export function rulesOf(value: AuthoredRules): Rules {
   };
 }
 
+/** A new count every year. */
+const USUAL_PREFIX = '{year}-';
+
+function buildSeller(value: NonNullable<AuthoredShop['seller']>): Seller {
+  const taxText = value['tax-text'];
+  return {
+    name: value.name,
+    address: value.address,
+    taxNumber: value['tax-number'] ?? null,
+    taxHundredths: value.tax.hundredths,
+    taxText: taxText === undefined ? null : { en: taxText, de: value['tax-text-de'] ?? null },
+    numberPrefix: value['invoice-numbers'] ?? USUAL_PREFIX,
+  };
+}
+
 export function buildShop(value: AuthoredShop): Shop {
   return {
     name: value.name,
@@ -49,8 +64,10 @@ export function buildShop(value: AuthoredShop): Shop {
       carriers: (value.orders.carriers ?? []).map(({ name, track }) => ({ name, track: track ?? null })),
       weeks: value.orders.ready,
       keepMonths: value.orders.keep,
+      keepInvoicesMonths: value.orders['keep-invoices'] ?? null,
       hoursPerWeek: value.orders.hours ?? null,
     },
+    seller: value.seller === undefined ? null : buildSeller(value.seller),
     post: value.post === undefined ? null : buildPost(value.post),
   };
 }

@@ -125,6 +125,22 @@ export const trackAddress = field((written): Parsed<string> => {
   return fits ? { ok: true, value } : refuse({ code: 'not-https', value });
 });
 
+/** Tax within the prices, in hundredths of a percent; null where the seller isn't registered for it. */
+export const taxRate = field((written): Parsed<{ hundredths: number | null }> => {
+  const value = String(written).trim();
+  if (value.toLowerCase() === 'not registered') return { ok: true, value: { hundredths: null } };
+  const [, whole = '', part = ''] = /^(\d{1,2})(?:\.(\d{1,2}))?\s*%$/.exec(value) ?? [];
+  if (whole === '') return refuse({ code: 'not-a-tax', value });
+  return { ok: true, value: { hundredths: Number(whole + part.padEnd(2, '0')) } };
+});
+
+/** What stands before an invoice's count. No figure may touch the count: 1-10001 and 11-0001 have to differ. */
+export const numberPrefix = field((written): Parsed<string> => {
+  const value = String(written).trim();
+  const fits = /^(?:[A-Za-z0-9.-]|\{year\})*[A-Za-z.-]$/.test(value) && value.length <= 20;
+  return fits ? { ok: true, value } : refuse({ code: 'not-a-prefix', value });
+});
+
 export const colour = field((written): Parsed<string> => {
   const value = String(written).toLowerCase();
   return /^#[0-9a-f]{6}$/.test(value)

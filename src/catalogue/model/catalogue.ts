@@ -68,6 +68,8 @@ type Orders = {
   readonly weeks: number;
   /** Months that a buyer's personal data is kept after the order is closed. */
   readonly keepMonths: number;
+  /** Months that an invoice keeps its buyer's name and address, whatever is erased; null: they go with the buyer. */
+  readonly keepInvoicesMonths: number | null;
   /** Hours that she strings in a week; null where she says none, and nothing is planned. */
   readonly hoursPerWeek: number | null;
 };
@@ -79,6 +81,19 @@ type Post = {
   readonly collection: { readonly en: string; readonly de: string | null } | null;
   /** Sender, as printed on a label; null for the shop's name alone. */
   readonly returnTo: string | null;
+};
+
+/** Who issues invoices, and what they say of tax: by local rules, as she wrote it. */
+export type Seller = {
+  readonly name: string;
+  readonly address: readonly string[];
+  readonly taxNumber: string | null;
+  /** Tax within the prices, hundredths of a percent; null where she isn't registered for it. */
+  readonly taxHundredths: number | null;
+  /** Her own sentence about tax, by language; null for the shop's usual one. */
+  readonly taxText: { readonly en: string; readonly de: string | null } | null;
+  /** What stands before the count in an invoice's number; `{year}` for the year. */
+  readonly numberPrefix: string;
 };
 
 export type Shop = {
@@ -93,6 +108,8 @@ export type Shop = {
   readonly unit: ShownUnit;
   readonly rules: Rules;
   readonly orders: Orders;
+  /** Null where nothing is said: then no invoice can be issued. */
+  readonly seller: Seller | null;
   /** null where buyers aren't asked. */
   readonly post: Post | null;
 };

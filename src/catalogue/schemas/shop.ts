@@ -8,9 +8,11 @@ import {
   httpsAddress,
   listOf,
   money,
+  numberPrefix,
   oneOf,
   perHour,
   quantity,
+  taxRate,
   text,
   trackAddress,
   whole,
@@ -50,6 +52,18 @@ const post = fields({
   'return-to': text(160).optional(),
 });
 
+/** Who issues invoices; left out: none can be issued. */
+const seller = fields({
+  name: text(120),
+  address: listOf(text(80)),
+  'tax-number': text(40).optional(),
+  /** What is within the prices, or that she isn't registered. */
+  tax: taxRate,
+  'tax-text': text(200).optional(),
+  'tax-text-de': text(200).optional(),
+  'invoice-numbers': numberPrefix.optional(),
+});
+
 export const shopSchema = fields({
   name: text(60),
   maker: text(60),
@@ -71,10 +85,13 @@ export const shopSchema = fields({
     carriers: listOf(fields({ name: text(40), track: trackAddress.optional() })).optional(),
     ready: quantity('weeks', 0, 104),
     keep: quantity('months', 1, 240),
+    /** How long tax rules want invoices kept as they are; left out: they lose name and address with the order. */
+    'keep-invoices': quantity('months', 1, 480).optional(),
     /** Hours a week that she strings; left out: nothing is planned by them. */
     hours: quantity('hoursPerWeek', 0.5, 168).optional(),
   }),
   post: post.optional(),
+  seller: seller.optional(),
   /** Accepted difference from the wanted size. */
   tolerance: fields({ necklace: tolerance, bracelet: tolerance, anklet: tolerance, collar: tolerance }),
   /** What each sit adds to the measure. */

@@ -101,6 +101,7 @@ const problems: Sentences<BenchProblem> = {
     'Zu dieser Bestellung steht niemand im Buch: Es gibt sie nicht, oder ihre Käuferin wurde gelöscht.',
   'no-such-piece': () => 'Im Katalog gibt es kein solches Stück.',
   'no-such-order': () => 'Eine Bestellung mit dieser Nummer steht nicht im Buch.',
+  'no-such-invoice': () => 'Eine Rechnung mit dieser Nummer steht nicht im Buch.',
   'bad-form': () => 'Das Formular war nicht ausgefüllt, wie es sein soll. Nichts wurde geändert.',
   'upload-too-large': () => 'Die Datei ist zu groß. Nichts wurde geändert.',
   'wrong-host': () =>

@@ -4,6 +4,7 @@ import type { CatalogueSentences, QuantityUnit } from '../catalogueCodes.ts';
 import { formatMoney } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
 import { designProblems, mm, number } from './design.ts';
+import { shopFile } from './shopFile.ts';
 
 const perhaps = (near: string): string => (near === '' ? '' : `War „${near}“ gemeint? `);
 const forms = { text: 'ein Text', list: 'eine Liste', fields: 'eine Gruppe eigener, eingerückter Felder' };
@@ -119,14 +120,7 @@ export const catalogue: CatalogueSentences = {
     what: `„${value}“ ist kein Datum.`,
     fix: 'Schreiben Sie Jahr, Jahr und Monat oder den Tag: 2024, 2024-05 oder 2024-05-17.',
   }),
-  'not-https': ({ value }) => ({
-    what: `„${value}“ ist keine https-Adresse.`,
-    fix: 'Schreiben Sie die ganze Adresse, wie der Dienst sie nennt; sie beginnt mit https://.',
-  }),
-  'place-missing': ({ value, place }) => ({
-    what: `In „${value}“ fehlt ${place}.`,
-    fix: `Schreiben Sie ${place} dorthin, wo in der Adresse die Nummer steht.`,
-  }),
+  ...shopFile,
   'not-a-colour': ({ value }) => ({
     what: `„${value}“ ist keine Farbe.`,
     fix: "Schreiben Sie # und sechs Ziffern oder Buchstaben a bis f in Anführungszeichen, etwa '#4a5866'.",

@@ -59,6 +59,13 @@ const problems: Sentences<ChangeProblem> = {
     'Von dieser Zahlung wurde etwas zurückgezahlt. Streichen Sie zuerst das, wenn auch das ein Versehen war.',
   'reason-missing': () => 'Schreiben Sie, warum. Es steht dann im Verlauf, wo Sie eines Tages danach suchen.',
   'parcel-empty': () => 'Schreiben Sie, wer es bringt, oder die Sendungsnummer.',
+  'invoice-stands': ({ invoice }) =>
+    `Für diese Bestellung gilt die Rechnung ${invoice}. Nehmen Sie sie zuerst zurück, dann stellen Sie eine neue aus.`,
+  'not-agreed': () => 'Vereinbaren Sie die Bestellung zuerst: Bis dahin kann sich der Betrag noch ändern.',
+  'no-seller': () =>
+    'Ihr Laden sagt noch nicht, wer Rechnungen ausstellt. Schreiben Sie „seller“ in content/shop.yaml.',
+  'buyer-erased': () =>
+    'Die Daten der Käuferin sind gelöscht; es gibt niemanden mehr, auf den die Rechnung lauten könnte.',
   'changed-meanwhile': () =>
     'Diese Bestellung wurde in einem anderen Fenster oder an einer anderen Werkbank geändert. Nichts wurde überschrieben, und was Sie schrieben, steht noch hier: Sehen Sie die Bestellung an, wie sie jetzt ist, und tun Sie es dann noch einmal.',
 };
@@ -149,7 +156,30 @@ export const money: typeof en = {
     card: 'Auffädeln',
   },
 
+  invoices: {
+    title: 'Rechnung oder Quittung',
+    names: { invoice: 'Rechnung', 'credit-note': 'Stornorechnung' },
+    line: (name, number, day) => `${name} ${number}, ${day}`,
+    takesBack: (number) => `nimmt ${number} zurück`,
+    issue: 'Rechnung ausstellen',
+    hint: 'Einmal ausgestellt, bleibt sie, wie sie ist, mit einer eigenen Nummer; was bis dahin kam, steht darauf. Ganz bezahlt, ist sie auch Quittung.',
+    rules:
+      'Was darauf stehen muss und wie lange sie aufzuheben ist, bestimmt das Steuerrecht an Ihrem Ort; Ihre Angaben kommen aus „seller“ in content/shop.yaml.',
+    differs: (was, now) =>
+      `Auf der Rechnung stehen ${was}, die Bestellung macht inzwischen ${now}. Nehmen Sie sie zurück und stellen Sie eine neue aus.`,
+    takeBack: 'Zurücknehmen',
+    takeBackHint:
+      'Eine Stornorechnung mit eigener Nummer nimmt sie ganz zurück; danach lässt sich eine neue ausstellen.',
+    takeBackButton: 'Stornorechnung ausstellen',
+    missing: (numbers) =>
+      `Ausgestellte Rechnungen, die nicht in diesem Buch stehen: ${numbers}. Sie wurden nach der Sicherung ausgestellt, die zurückgespielt wurde; ihre Nummern werden nicht noch einmal vergeben.`,
+    eraseHint: 'Die Rechnungen dazu verlieren damit Name und Adresse.',
+    eraseKept: (months) =>
+      `Die Rechnungen dazu behalten Name und Adresse, bis sie ${months % 12 === 0 ? `${months / 12} Jahre` : `${months} Monate`} alt sind, wie „keep-invoices“ Ihres Ladens sagt; dann führt „Aufbewahren“ sie auf.`,
+  },
+
   events: {
+    invoice: (number) => `${number} ausgestellt`,
     payment: (kind, sum, way, day) => `${KIND[kind]}: ${sum} ${BY[way]} am ${day}`,
     parcel: (day, carrier) =>
       carrier === '' ? `Paket verschickt am ${day}` : `Paket verschickt am ${day} mit ${carrier}`,

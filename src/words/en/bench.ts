@@ -98,6 +98,7 @@ const problems: Sentences<BenchProblem> = {
   'no-such-buyer': () => 'Nobody in the book goes by this order: it isn’t there, or its buyer was erased.',
   'no-such-piece': () => 'There is no such piece in the catalogue.',
   'no-such-order': () => 'There is no order with this number in the book.',
+  'no-such-invoice': () => 'There is no invoice with this number in the book.',
   'bad-form': () => 'The form was not filled in as it should be. Nothing was changed.',
   'upload-too-large': () => 'The file is too large. Nothing was changed.',
   'wrong-host': () =>

@@ -4,6 +4,7 @@ import type { CatalogueSentences, QuantityUnit } from '../catalogueCodes.ts';
 import { formatMoney } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
 import { designProblems, mm, number } from './design.ts';
+import { shopFile } from './shopFile.ts';
 
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
 const forms = { text: 'a text', list: 'a list', fields: 'fields of its own, indented below it' };
@@ -120,14 +121,7 @@ export const catalogue: CatalogueSentences = {
     what: `“${value}” isn’t a date.`,
     fix: 'Write the year, year and month, or the day: 2024, 2024-05 or 2024-05-17.',
   }),
-  'not-https': ({ value }) => ({
-    what: `“${value}” isn’t an https address.`,
-    fix: 'Copy the whole address, as the service gives it; it begins with https://.',
-  }),
-  'place-missing': ({ value, place }) => ({
-    what: `“${value}” has no ${place} in it.`,
-    fix: `Write ${place} where the number belongs in the address.`,
-  }),
+  ...shopFile,
   'not-a-colour': ({ value }) => ({
     what: `“${value}” isn’t a colour.`,
     fix: "Write # and six digits or letters a to f, in quotes, as in '#4a5866'.",

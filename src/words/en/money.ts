@@ -57,6 +57,11 @@ const problems: Sentences<ChangeProblem> = {
     'Money was paid back out of this payment. Strike out what was paid back first, if that was a mistake too.',
   'reason-missing': () => 'Write why. It stands in the history, where you will look for it one day.',
   'parcel-empty': () => 'Write who carries it, or the tracking number.',
+  'invoice-stands': ({ invoice }) =>
+    `Invoice ${invoice} stands for this order. Take it back first, then issue another.`,
+  'not-agreed': () => 'Agree to the order first: until then its sum can still change.',
+  'no-seller': () => 'Your shop doesn’t say yet who issues invoices. Add “seller” to content/shop.yaml.',
+  'buyer-erased': () => 'The buyer’s data was erased, so there is nobody to make an invoice out to.',
   'changed-meanwhile': () =>
     'This order was changed in another window or at another bench. Nothing was overwritten, and what you typed is still here: look at the order as it is now, then do it again.',
 };
@@ -145,7 +150,29 @@ export const money = {
     card: 'To string',
   },
 
+  invoices: {
+    title: 'Invoice or receipt',
+    names: { invoice: 'Invoice', 'credit-note': 'Credit note' },
+    line: (name: string, number: string, day: string): string => `${name} ${number}, ${day}`,
+    takesBack: (number: string): string => `takes back ${number}`,
+    issue: 'Issue the invoice',
+    hint: 'Once issued it stays as it is, with a number of its own; what has come in by then stands on it. Paid in full, it is a receipt too.',
+    rules:
+      'What has to stand on one, and how long it is kept, the tax rules where you live decide; your details come from “seller” in content/shop.yaml.',
+    differs: (was: string, now: string): string =>
+      `The invoice says ${was}, the order comes to ${now} by now. Take it back and issue another.`,
+    takeBack: 'Take it back',
+    takeBackHint: 'A credit note with its own number takes all of it back; then another can be issued.',
+    takeBackButton: 'Issue the credit note',
+    missing: (numbers: string): string =>
+      `Invoices that were issued and aren’t in this book: ${numbers}. They were issued after the backup that was put back; their numbers won’t be given out again.`,
+    eraseHint: 'Its invoices lose name and address with it.',
+    eraseKept: (months: number): string =>
+      `Its invoices keep name and address until they are ${months % 12 === 0 ? `${months / 12} years` : `${months} months`} old, as your shop’s “keep-invoices” says; then Safe-keeping lists them.`,
+  },
+
   events: {
+    invoice: (number: string): string => `Issued ${number}`,
     payment: (kind: PaymentKind, sum: string, way: PaymentWay, day: string): string =>
       `${KIND[kind]}: ${sum} ${BY[way]} on ${day}`,
     parcel: (day: string, carrier: string): string =>

@@ -169,6 +169,32 @@ export const fieldMistakes: readonly Mistake[] = [
     fix: 'where the number belongs',
   },
   {
+    code: 'not-a-tax',
+    edits: [
+      change(
+        'shop.yaml',
+        'tolerance:',
+        'seller: { name: A. Maker, address: Nowhere, tax: some }\ntolerance:',
+      ),
+    ],
+    at: 'shop.yaml:12 seller, tax',
+    what: '“some” says nothing about tax.',
+    fix: 'not registered',
+  },
+  {
+    code: 'not-a-prefix',
+    edits: [
+      change(
+        'shop.yaml',
+        'tolerance:',
+        'seller: { name: A. Maker, address: Nowhere, tax: 20 %, invoice-numbers: "{year}" }\ntolerance:',
+      ),
+    ],
+    at: 'shop.yaml:12 seller, invoice-numbers',
+    what: '“{year}” can’t begin an invoice’s number.',
+    fix: 'at its end no figure',
+  },
+  {
     code: 'not-https',
     edits: [change('shop.yaml', 'orders:\n', 'orders:\n  form: http://forms.example/ninepin\n')],
     at: 'shop.yaml:9 orders, form',

@@ -5,14 +5,17 @@ import { troubleResponse } from '#bench/access/refusal.ts';
 import { findEntry } from '#bench/book/entry.ts';
 import { erase } from '#bench/book/erase.ts';
 import { seeOther } from '#bench/http/readForm.ts';
+import { invoicesSince } from '#bench/models/keeping.ts';
 import { numberOf } from '#bench/models/numberOf.ts';
+import { readShop } from '#catalogue/collections.ts';
 
 export const prerender = false;
 
-export const POST: APIRoute = ({ request, params }) => {
+export const POST: APIRoute = async ({ request, params }) => {
   const { book, nowMs } = bench();
   const number = numberOf(params.number);
   if (findEntry(book(), number) === null) return troubleResponse({ code: 'no-such-order' }, 404, request);
-  erase(book(), [number], new Date(nowMs()).toISOString());
+  const at = new Date(nowMs()).toISOString();
+  erase(book(), [number], at, invoicesSince(at, await readShop()));
   return seeOther(`/bench/orders/${number}/`);
 };

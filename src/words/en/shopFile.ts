@@ -1,0 +1,24 @@
+/** Sentences about what only the shop's own file says: addresses of services, tax, numbers of invoices. */
+import type { CatalogueSentences } from '../catalogueCodes.ts';
+
+export const shopFile: Pick<
+  CatalogueSentences,
+  'not-https' | 'place-missing' | 'not-a-tax' | 'not-a-prefix'
+> = {
+  'not-https': ({ value }) => ({
+    what: `“${value}” isn’t an https address.`,
+    fix: 'Copy the whole address, as the service gives it; it begins with https://.',
+  }),
+  'place-missing': ({ value, place }) => ({
+    what: `“${value}” has no ${place} in it.`,
+    fix: `Write ${place} where the number belongs in the address.`,
+  }),
+  'not-a-tax': ({ value }) => ({
+    what: `“${value}” says nothing about tax.`,
+    fix: 'Write “not registered”, or the rate that is within your prices, such as 20 %.',
+  }),
+  'not-a-prefix': ({ value }) => ({
+    what: `“${value}” can’t begin an invoice’s number.`,
+    fix: 'Write letters, figures, dots and hyphens, {year} for the year, and at its end no figure: {year}- or NB-{year}-.',
+  }),
+};
