@@ -62,6 +62,8 @@ export type ArrivalProblem =
   | { readonly code: 'no-order' }
   /** No code in it, but it reads like the e-mail that a piece's page offers without JavaScript. */
   | { readonly code: 'plain'; readonly text: string }
+  /** Bytes that are no UTF-8, and no code in them. */
+  | { readonly code: 'not-utf8' }
   | { readonly code: 'cut-off' }
   | { readonly code: 'too-long' }
   | { readonly code: 'newer-version'; readonly version: number }

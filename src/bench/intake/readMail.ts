@@ -3,20 +3,29 @@ import { MOST_ORDERS, type OrderRead } from './orderRead.ts';
 import { parseMail } from './parseMail.ts';
 import { looksPlain } from './plainMail.ts';
 import { messageText } from './plainText.ts';
-import { readText } from './readText.ts';
+import { readFileText, readText } from './readText.ts';
 
 /** Every order in one message: in its text, its HTML, or an attached document. */
 export async function readMessage(bytes: Uint8Array): Promise<OrderRead[]> {
   const mail = await parseMail(bytes);
-  if (mail === null) return readText(decodeBytes(bytes));
+  if (mail === null) return readFileText(bytes);
   const attached = mail.attachments
     .filter(({ mimeType, filename }) => /json|text/.test(mimeType) || /\.json$/i.test(filename ?? ''))
-    .map(({ content }) => (typeof content === 'string' ? content : decodeBytes(new Uint8Array(content))));
+    .map(
+      ({ content }) =>
+        (): OrderRead[] =>
+          typeof content === 'string' ? readText(content) : readFileText(new Uint8Array(content)),
+    );
   // The same order stands in several parts; the first that holds one speaks for the mail.
-  const parts = [mail.text ?? '', mail.html ?? '', ...attached, decodeBytes(bytes)];
+  const parts = [
+    () => readText(mail.text ?? ''),
+    () => readText(mail.html ?? ''),
+    ...attached,
+    () => readFileText(bytes),
+  ];
   let last: OrderRead[] = [];
   for (const part of parts) {
-    const found = readText(part);
+    const found = part();
     if (found.some((one) => one.ok)) return found;
     if (last.length === 0 || isNone(last)) last = found;
   }
@@ -57,10 +66,6 @@ function splitMailbox(text: string): string[] {
 
 export function isNone(found: readonly OrderRead[]): boolean {
   return found.every((one) => !one.ok && one.problem.code === 'no-order');
-}
-
-function decodeBytes(bytes: Uint8Array): string {
-  return new TextDecoder().decode(bytes);
 }
 
 /** A character a byte, so that splitting changes none. */

@@ -1,6 +1,7 @@
 /** A pasted text: an e-mail, a link, the compact form, or the JSON document. */
 import { readDocument } from '#order/migrate.ts';
 import { decodeAll } from '#order/text.ts';
+import { utf8 } from '../http/readBody.ts';
 import { MOST_ORDERS, type OrderRead } from './orderRead.ts';
 
 /** Every order in a text; one refusal where there is none. */
@@ -9,6 +10,17 @@ export function readText(text: string): OrderRead[] {
   if (json !== undefined) return readJson(json);
   const found = decodeAll(text, MOST_ORDERS);
   return found.length === 0 ? [{ ok: false, problem: { code: 'no-order' } }] : found;
+}
+
+/**
+ * Every order in a file's bytes. Where they are no UTF-8, only a code is believed, since
+ * that is plain ASCII with a checksum of its own; a document's names would have holes.
+ */
+export function readFileText(bytes: Uint8Array): OrderRead[] {
+  const text = utf8(bytes);
+  if (text !== null) return readText(text);
+  const found = decodeAll(new TextDecoder().decode(bytes), MOST_ORDERS);
+  return found.length === 0 ? [{ ok: false, problem: { code: 'not-utf8' } }] : found;
 }
 
 /** One document, or a list of them such as the bench's own export. */

@@ -4,7 +4,8 @@ import type { Inbox } from '../book/inbox.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { MOST_FILE_MB, type OrderRead } from './orderRead.ts';
 import { asPlain, isMailbox, isNone, readMailbox, readMessage } from './readMail.ts';
-import { readText } from './readText.ts';
+import { utf8 } from '../http/readBody.ts';
+import { readFileText } from './readText.ts';
 
 export type Offering = {
   /** Name of the file, or what stands for the pasted text. */
@@ -35,12 +36,11 @@ async function read({ source, bytes }: Offering): Promise<OrderRead[]> {
   }
   if (isMailbox(bytes)) return readMailbox(bytes);
   if (/\.eml$/i.test(source)) return readMessage(bytes);
-  const text = new TextDecoder().decode(bytes);
-  const found = readText(text);
+  const found = readFileText(bytes);
   if (found.some((one) => one.ok)) return found;
   // A mail saved under any name, in whatever encoding, is tried as one.
   const inMail = await readMessage(bytes);
-  return isNone(inMail) ? asPlain(text, inMail) : inMail;
+  return isNone(inMail) ? asPlain(utf8(bytes), found) : inMail;
 }
 
 async function enter(found: OrderRead, { source, way }: Offering, desk: TakeIn): Promise<Arrived> {

@@ -6,7 +6,8 @@ import { formatMoney, type Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
 import { sentenceOf } from '../sentence.ts';
 import { gather } from './gather.ts';
-import { keep, orders } from './keep.ts';
+import { orders } from './counts.ts';
+import { keep } from './keep.ts';
 import { sizing } from './sizing.ts';
 
 const STATE: Readonly<Record<OrderState, string>> = {
@@ -61,6 +62,8 @@ const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
     'Darin ist keine Bestellung. Sie beginnt mit „claspwise2.“ (ältere mit „claspwise1.“) und endet mit „.end“.',
   plain: () => 'eine schlichte E-Mail ohne Code. Sie lässt sich durchsehen und von Hand eintragen.',
+  'not-utf8': () =>
+    'Die Zeichen sind anders kodiert als in UTF-8; ein Name könnte verloren gehen. Als UTF-8 speichern und noch einmal aufnehmen.',
   'cut-off': () => 'Die Bestellung bricht vor ihrem „.end“ ab. Kopieren Sie die ganze Nachricht.',
   'too-long': () => 'Was zwischen „claspwise2.“ und „.end“ steht, ist länger als jede Bestellung.',
   'newer-version': ({ version }) =>

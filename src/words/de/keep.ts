@@ -1,5 +1,5 @@
 /** Was die Macherin über das Aufbewahren ihrer Aufträge liest. */
-export const orders = (count: number): string => (count === 1 ? '1 Bestellung' : `${count} Bestellungen`);
+import { orders } from './counts.ts';
 
 export const keep = {
   title: 'Aufbewahren',

@@ -61,6 +61,8 @@ const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
     'There is no order in it. It begins with “claspwise2.” (older ones with “claspwise1.”) and ends with “.end”.',
   plain: () => 'a plain e-mail without code. It can be looked over and entered by hand.',
+  'not-utf8': () =>
+    'Its letters are in another encoding than UTF-8, so a name could be lost. Save it as UTF-8 and take it in again.',
   'cut-off': () => 'The order is cut off before its “.end”. Copy the whole message.',
   'too-long': () => 'What stands between “claspwise2.” and “.end” is longer than any order.',
   'newer-version': ({ version }) =>

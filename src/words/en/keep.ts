@@ -1,4 +1,6 @@
 /** What the maker reads on keeping her orders safe. */
+import { orders } from './counts.ts';
+
 export const keep = {
   title: 'Safe-keeping',
   backup: 'Backup',
@@ -12,7 +14,7 @@ export const keep = {
   restoreSure: 'Replace the order book with this backup',
   restoreButton: 'Restore',
   restored: (count: number, kept: string): string =>
-    `Restored: the book holds ${count === 1 ? '1 order' : `${count} orders`}. What it held before lies in ${kept}.`,
+    `Restored: the book holds ${orders(count)}. What it held before lies in ${kept}.`,
   folderOpen:
     'Other people with an account on this machine can look into the folder of the order book. The book itself is closed to them; close the folder too.',
   copies: 'Copies beside the book',
@@ -31,6 +33,6 @@ export const keep = {
         ? '1 order is past that:'
         : `${count} orders are past that:`,
   eraseAll: 'Erase these buyers’ data for good',
-  erased: (count: number): string => (count === 1 ? 'Erased in 1 order.' : `Erased in ${count} orders.`),
+  erased: (count: number): string => `Erased in ${orders(count)}.`,
   done: 'Done',
 };

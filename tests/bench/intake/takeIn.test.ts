@@ -168,3 +168,19 @@ it('reads the sample mail kept for ever', async () => {
   const [one] = await take(offer(readFileSync('tests/fixtures/orders/v1-bracelet.mail.txt')));
   expect(one?.code).toBe('received');
 });
+
+describe('bytes of another encoding than UTF-8', () => {
+  const latin = (text: string): Uint8Array => Buffer.from(text, 'latin1');
+  const named = (): OrderDocument => ({ ...order, buyer: { ...order.buyer, name: 'Søren Ågård' } });
+
+  it('refuse a document, whose names would have holes, and keep the book as it was', async () => {
+    const arrived = await take(offer(latin(JSON.stringify(named())), 'order.json'));
+    expect(arrived).toEqual([{ code: 'refused', source: 'order.json', why: { code: 'not-utf8' } }]);
+    expect(search(shop.book, { text: '', state: 'all', today: '2026-11-25', page: 0 }).total).toBe(0);
+  });
+
+  it('take nothing from a code, which spells names in ASCII', async () => {
+    const arrived = await take(offer(latin(`Grüße\n${foldCompact(encode(named()))}`)));
+    expect(arrived).toMatchObject([{ code: 'received' }]);
+  });
+});
