@@ -93,7 +93,7 @@ export type BenchProblem =
   | { readonly code: 'too-many-tries'; readonly seconds: number };
 
 /** Prepared letters to the buyer. */
-export const LETTERS = ['question', 'agreed', 'ready', 'sent'] as const;
+export const LETTERS = ['question', 'address', 'agreed', 'ready', 'sent'] as const;
 export type Letter = (typeof LETTERS)[number];
 
 /** A parcel on its way; each '' where it isn't known, `link` null where the carrier has no page for it. */
@@ -124,6 +124,8 @@ export type LetterFacts = {
   /** Day by which she expects to have it ready; null where none is set. */
   readonly due: string | null;
   readonly delivery: DeliveryFacts;
+  /** Where and when she could come for it; null where nobody can. */
+  readonly collection: string | null;
   /** What has come in; null where nothing has. */
   readonly paid: string | null;
   /** What is still to be paid; null where nothing is. */

@@ -1,5 +1,6 @@
 /** Orders as CSV (RFC 4180), safe to open in a spreadsheet. */
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
+import { ADDRESS_PARTS } from '#order/document.ts';
 import { majorAmount } from '#words/format.ts';
 import type { Entry } from '../book/entry.ts';
 
@@ -19,7 +20,17 @@ const COLUMNS = [
   'length_mm',
   'inside_girth_mm',
   'price',
+  'postage',
+  'total',
   'currency',
+  'delivery',
+  'to_name',
+  'to_line1',
+  'to_line2',
+  'to_town',
+  'to_region',
+  'to_postcode',
+  'to_country',
   'name',
   'email',
   'note',
@@ -35,7 +46,7 @@ export function toCsv(entries: readonly Entry[]): string {
 }
 
 function row({ document, state, receivedAt, dueOn }: Entry): (string | number)[] {
-  const { piece, measure, buyer, shown } = document;
+  const { piece, measure, buyer, delivery, shown } = document;
   return [
     document.number,
     state,
@@ -51,8 +62,12 @@ function row({ document, state, receivedAt, dueOn }: Entry): (string | number)[]
     document.quantity,
     shown.lengthMm,
     shown.insideGirthMm,
+    majorAmount(shown.priceMinor * document.quantity, shown.currency),
+    majorAmount(shown.postageMinor, shown.currency),
     majorAmount(orderTotalMinor(shown, document.quantity), shown.currency),
     shown.currency,
+    delivery.by,
+    ...ADDRESS_PARTS.map((part) => (delivery.by === 'post' ? delivery.to[part] : '')),
     buyer.name,
     buyer.email,
     buyer.note,

@@ -15,10 +15,10 @@ export type Draft = {
   readonly link: string;
 };
 
-/** All drafts, in the language that the buyer read. */
+/** All drafts, in the language that the buyer read; the address is asked for only where there is none. */
 export function draftsFor(document: OrderDocument, facts: LetterFacts): Draft[] {
   const words = letterWords(document.lang);
-  return LETTERS.map((letter) => {
+  return LETTERS.filter((one) => one !== 'address' || facts.delivery.by === 'unsaid').map((letter) => {
     const subject = words.subject(letter, facts);
     const body = words.body(letter, facts);
     return { letter, subject, body, link: mailtoLink(document.buyer.email, subject, body) };

@@ -103,6 +103,7 @@ function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draf
   const sum = (minor: number): string | null =>
     minor > 0 ? formatMoney(minor, due.currency, document.lang) : null;
   const parcel = parcels.at(-1);
+  const collection = collectionIn(shop, document.lang);
   const lengthMm = checked.candidate?.finishedLengthMm ?? document.shown.lengthMm;
   return draftsFor(document, {
     name: document.buyer.name,
@@ -113,7 +114,8 @@ function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draf
     length: theirs.format.length(lengthMm),
     price: formatMoney(price.minor, price.currency, document.lang),
     withPostage: checked.postageMinor > 0,
-    delivery: deliveryFacts(document, shop, theirs),
+    delivery: deliveryFacts(document, collection, theirs),
+    collection,
     weeks: shop.orders.weeks,
     due: entry.dueOn === null ? null : formatDate(entry.dueOn, document.lang),
     paid: sum(ledger.paidMinor - ledger.refundedMinor),
@@ -126,11 +128,19 @@ function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draf
   });
 }
 
-function deliveryFacts({ delivery }: OrderDocument, { post }: Shop, { lang, format }: Frame): DeliveryFacts {
+function deliveryFacts(
+  { delivery }: OrderDocument,
+  collection: string | null,
+  { format }: Frame,
+): DeliveryFacts {
   if (delivery.by === 'post') {
     return { by: 'post', lines: addressLines(delivery.to, format.country(delivery.to.country)) };
   }
-  if (delivery.by === 'unsaid') return delivery;
+  return delivery.by === 'unsaid' ? delivery : { by: 'collection', where: collection };
+}
+
+/** Where and when an order can be collected, in a language; null where none can. */
+function collectionIn({ post }: Shop, lang: Frame['lang']): string | null {
   const where = post?.collection ?? null;
-  return { by: 'collection', where: where === null ? null : (where[lang] ?? where.en) };
+  return where === null ? null : (where[lang] ?? where.en);
 }

@@ -81,6 +81,11 @@ function Sheets({ detail, frame: { words, lang } }: Props) {
       <a class="button" href={`${base}/packing/`}>
         {words.order.packing}
       </a>
+      {detail.entry.document.delivery.by === 'post' && (
+        <a class="button" href={`${base}/label/`}>
+          {words.order.label}
+        </a>
+      )}
       <a class="button" href={`${base}/care/`}>
         {words.order.care}
       </a>

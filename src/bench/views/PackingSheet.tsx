@@ -1,6 +1,8 @@
 /** The slip that lies in the parcel. */
 import { benchCardWords } from '#words/words.ts';
-import { formatDate } from '#words/format.ts';
+import { addressLines } from '#words/address.ts';
+import { formatDate, formatMoney } from '#words/format.ts';
+import { packed } from '../models/packed.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
 
@@ -9,13 +11,14 @@ export function PackingSheet({ detail, frame }: { detail: OrderDetail; frame: Fr
   const { shop, format, lang, now } = frame;
   const words = benchCardWords(lang).packing;
   const { document } = detail.entry;
-  const { candidate } = detail.now.checked;
-  const each = candidate?.priceMinor ?? document.shown.priceMinor;
+  const { quantity, delivery } = document;
+  const { eachMinor, postageMinor, total } = packed(detail);
+  const money = (minor: number): string => formatMoney(minor, total.currency, lang);
   const cells = [
     detail.pieceName,
     document.measure.text,
-    format.number(document.quantity),
-    format.money(each),
+    format.number(quantity),
+    eachMinor === null ? '' : money(eachMinor),
   ];
   return (
     <article class="slip" lang={lang}>
@@ -27,9 +30,20 @@ export function PackingSheet({ detail, frame }: { detail: OrderDetail; frame: Fr
       </header>
       <h1>{words.title(document.number)}</h1>
       <p>{formatDate(now, lang)}</p>
-      {document.buyer.name !== '' && (
+      {delivery.by === 'post' ? (
+        <address>
+          {addressLines(delivery.to, format.country(delivery.to.country)).map((line) => (
+            <bdi>{line}</bdi>
+          ))}
+        </address>
+      ) : (
         <p>
-          {words.to} <bdi>{document.buyer.name}</bdi>
+          {document.buyer.name !== '' && (
+            <>
+              {words.to} <bdi>{document.buyer.name}</bdi>
+            </>
+          )}
+          {delivery.by === 'collection' && `. ${words.collected}`}
         </p>
       )}
       <table>
@@ -51,11 +65,19 @@ export function PackingSheet({ detail, frame }: { detail: OrderDetail; frame: Fr
           </tr>
         </tbody>
         <tfoot>
+          {delivery.by === 'post' && (
+            <tr>
+              <th scope="row" colSpan={3}>
+                {words.postage}
+              </th>
+              <td>{postageMinor === 0 ? words.free : money(postageMinor)}</td>
+            </tr>
+          )}
           <tr>
             <th scope="row" colSpan={3}>
               {words.total}
             </th>
-            <td>{format.money(each * document.quantity)}</td>
+            <td>{money(total.minor)}</td>
           </tr>
         </tfoot>
       </table>

@@ -117,6 +117,17 @@ export const benchCard: typeof en = {
       'Vielen Dank. Ist etwas nicht, wie es sein soll, schreiben Sie mir, und ich bringe es in Ordnung.',
     columns: { piece: 'Stück', size: 'Größe', quantity: 'Anzahl', price: 'Preis' },
     total: 'Zusammen',
+    postage: 'Versand',
+    free: 'kostenlos',
+    collected: 'Wird abgeholt',
+  },
+  label: {
+    title: (number: string): string => `Adressaufkleber ${number}`,
+    from: 'Absender:',
+    hint: 'Gedruckt wird links oben auf dem Blatt, 99 mal 68 mm: auf einen Bogen Etiketten, oder auf Papier zum Ausschneiden.',
+    collected: 'Diese Bestellung wird abgeholt; zu adressieren ist nichts.',
+    missing:
+      'Für diese Bestellung gibt es noch keine Anschrift. Auf ihrer Seite liegt eine Nachricht bereit, die danach fragt.',
   },
   care: {
     title: (piece: string): string => `Pflege: ${piece}`,

@@ -4,6 +4,7 @@ import type { letter as en } from '../en/letter.ts';
 
 const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
   question: ({ number, piece }) => `Eine Frage zu Ihrer Bestellung ${number}: ${piece}`,
+  address: ({ number, piece }) => `Wohin darf Ihre Bestellung ${number} gehen: ${piece}?`,
   agreed: ({ number, piece }) => `Ihre Bestellung ${number} ist vereinbart: ${piece}`,
   ready: ({ number, piece }) => `Ihre Bestellung ${number} ist fertig: ${piece}`,
   sent: ({ number, piece, delivery }) =>
@@ -70,6 +71,13 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
           'Ist Ihnen das so recht?',
         ]
       : ['Bevor ich auffädele, möchte ich fragen:', '']),
+  ],
+  address: (facts) => [
+    'vielen Dank für Ihre Bestellung:',
+    what(facts),
+    '',
+    'Wohin darf ich sie schicken? Bitte antworten Sie mit dem Namen an der Tür, Straße und Hausnummer, Postleitzahl, Ort und Land. Dann schreibe ich Ihnen, was der Versand kostet.',
+    ...(facts.collection === null ? [] : ['', `Oder holen Sie es selbst ab: ${facts.collection}`]),
   ],
   agreed: (facts) => [
     'vielen Dank. Ich fädele sie auf wie vereinbart:',

@@ -80,6 +80,7 @@ const NEXT: Readonly<Record<OrderState, string>> = {
 };
 const LETTER: Readonly<Record<Letter, string>> = {
   question: 'mit der Frage',
+  address: 'mit der Frage, wohin es gehen soll',
   agreed: 'dass es vereinbart ist',
   ready: 'dass es fertig ist',
   sent: 'dass es unterwegs ist',

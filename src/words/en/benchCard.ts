@@ -110,6 +110,16 @@ export const benchCard = {
     thanks: 'Thank you. If anything isn’t as it should be, write to me and I will put it right.',
     columns: { piece: 'Piece', size: 'Size', quantity: 'How many', price: 'Price' },
     total: 'Together',
+    postage: 'Postage',
+    free: 'free',
+    collected: 'To be collected',
+  },
+  label: {
+    title: (number: string): string => `Address label ${number}`,
+    from: 'Sender:',
+    hint: 'Printed at the top left of the sheet, 99 by 68 mm: on a sheet of labels, or on plain paper to cut out.',
+    collected: 'This order will be collected, so there is nothing to address.',
+    missing: 'There is no address for this order yet. Its page has a message ready that asks for it.',
   },
   care: {
     title: (piece: string): string => `Care of ${piece}`,

@@ -3,6 +3,7 @@ import type { Letter, LetterFacts } from '../benchCodes.ts';
 
 const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
   question: ({ number, piece }) => `A question about your order ${number}: ${piece}`,
+  address: ({ number, piece }) => `Where shall I send your order ${number}: ${piece}?`,
   agreed: ({ number, piece }) => `Your order ${number} is agreed: ${piece}`,
   ready: ({ number, piece }) => `Your order ${number} is ready: ${piece}`,
   sent: ({ number, piece, delivery }) =>
@@ -68,6 +69,13 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
           'Is that all right for you?',
         ]
       : ['Before I string it I would like to ask:', '']),
+  ],
+  address: (facts) => [
+    'Thank you for your order:',
+    what(facts),
+    '',
+    'Where shall I send it? Please answer with the name on the door, street and number, town, postcode and country. I will then tell you what the postage comes to.',
+    ...(facts.collection === null ? [] : ['', `Or come for it yourself: ${facts.collection}`]),
   ],
   agreed: (facts) => [
     'Thank you. I will string it as agreed:',

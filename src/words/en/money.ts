@@ -76,6 +76,7 @@ const NEXT: Readonly<Record<OrderState, string>> = {
 };
 const LETTER: Readonly<Record<Letter, string>> = {
   question: 'with a question',
+  address: 'that asks where it shall go',
   agreed: 'that it is agreed',
   ready: 'that it is ready',
   sent: 'that it is on its way',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { toCsv } from '#bench/export/csv.ts';
 import type { Entry } from '#bench/book/entry.ts';
-import { sample } from '../../order/orders.ts';
+import { posted, sample } from '../../order/orders.ts';
 
 const entry = (buyer: Partial<typeof sample.buyer>): Entry => ({
   document: { ...sample, buyer: { ...sample.buyer, ...buyer } },
@@ -56,6 +56,15 @@ describe('CSV', () => {
       name: 'Iris Møller',
     });
     expect(head).toHaveLength(row.length);
+  });
+
+  it('has address and postage in columns of their own, and what they come to', () => {
+    const [head = [], row = []] = readCsv(toCsv([{ ...entry({}), document: { ...posted, quantity: 2 } }]));
+    expect(Object.fromEntries(head.map((name, at) => [name, row[at]]))).toMatchObject({
+      ...{ price: '129.00', postage: '8.20', total: '137.20', delivery: 'post' },
+      ...{ to_name: 'Solveig Møller', to_line1: 'Reepschlägergasse 7', to_line2: 'Hinterhaus' },
+      ...{ to_town: 'Stapelmünde', to_region: '', to_postcode: '24999', to_country: 'DE' },
+    });
   });
 
   it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\n=1', ' =1+1', '＝1', "=cmd|'/C calc'!A0", '|calc'])(

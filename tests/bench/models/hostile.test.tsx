@@ -10,11 +10,13 @@ import { orderDetail, type OrderDetail } from '#bench/models/orderDetail.ts';
 import { filterOf, orderList } from '#bench/models/orderList.ts';
 import { OrderCard } from '#bench/views/card/OrderCard.tsx';
 import { CareSheet } from '#bench/views/CareSheet.tsx';
+import { LabelSheet } from '#bench/views/LabelSheet.tsx';
 import { OrderListView } from '#bench/views/OrderListView.tsx';
 import { OrderView } from '#bench/views/OrderView.tsx';
 import { PackingSheet } from '#bench/views/PackingSheet.tsx';
 import { TakeInView } from '#bench/views/TakeInView.tsx';
-import type { OrderDocument } from '#order/document.ts';
+import { checkOrder } from '#order/check.ts';
+import type { Delivery, OrderDocument } from '#order/document.ts';
 import { LANGS } from '#words/lang.ts';
 import { catalogue, frame, openShop, orderFor } from '../shop.ts';
 
@@ -62,6 +64,7 @@ function pages(detail: OrderDetail, spoken: Frame): string[] {
     renderToString(<OrderView detail={detail} frame={spoken} />),
     renderToString(<OrderCard bench={card!} detail={detail} frame={spoken} />),
     renderToString(<PackingSheet detail={detail} frame={spoken} />),
+    renderToString(<LabelSheet detail={detail} frame={spoken} />),
     renderToString(<CareSheet detail={detail} design={detail.now.copy?.design ?? null} frame={spoken} />),
     renderToString(
       <TakeInView
@@ -104,6 +107,15 @@ it('would see an offence', () => {
   expect(offences(some.join('text'))).toEqual(some);
 });
 
+/** Every part of the address holds it, as far as it goes. */
+const addressedTo = (text: string): Delivery => ({
+  by: 'post',
+  to: {
+    ...{ name: `A ${text}`.slice(0, 100), line1: `1 ${text}`.slice(0, 100), line2: text.slice(0, 100) },
+    ...{ town: text.slice(0, 100), region: text.slice(0, 100), postcode: text.slice(0, 20), country: 'GB' },
+  },
+});
+
 describe.each(HOSTILE)('an order full of %j', (text) => {
   it.each(LANGS)('is shown and printed in %s as plain text', (lang) => {
     const base = orderFor(catalogue, 'weir-light', 165.1, { name: `A ${text}`.slice(0, 100), note: text });
@@ -112,7 +124,9 @@ describe.each(HOSTILE)('an order full of %j', (text) => {
       lang,
       measure: { ...base.measure, text: text.slice(0, 40) },
       choices: { gift: text.slice(0, 80) },
+      delivery: addressedTo(text),
     };
+    expect(checkOrder(document)).toBeNull();
     const detail = take(document);
     for (const html of pages(detail, frameIn(lang, frame))) {
       expect(offences(html)).toEqual([]);
@@ -128,13 +142,15 @@ describe.each(HOSTILE)('an order full of %j', (text) => {
 });
 
 it('isolates whatever a buyer wrote, so that no mark turns the page’s own words round', () => {
-  const detail = take(
-    orderFor(catalogue, 'weir-light', 165.1, { name: '\u202Ereversed', note: '\u202Enote' }),
-  );
+  const detail = take({
+    ...orderFor(catalogue, 'weir-light', 165.1, { name: '\u202Ereversed', note: '\u202Enote' }),
+    delivery: addressedTo('\u202Ebackwards'),
+  });
   const all = pages(detail, frame);
   expect(all.filter((html) => html.includes('\u202E')).length).toBeGreaterThan(2);
   for (const html of all) {
-    for (const part of html.split('\u202E').slice(0, -1)) {
+    for (const { index } of html.matchAll(/\u202E/g)) {
+      const part = html.slice(0, index);
       const open = part.lastIndexOf('<bdi');
       const safe =
         open > part.lastIndexOf('</bdi>') || part.lastIndexOf('<textarea') > part.lastIndexOf('</textarea>');
