@@ -148,7 +148,7 @@ export function eraseInvoices(book: Book, number: string, at: string, before: st
   return due.length;
 }
 
-function toInvoice(row: Row): Invoice {
+export function toInvoice(row: Row): Invoice {
   return {
     invoice: String(row.invoice),
     number: String(row.number),

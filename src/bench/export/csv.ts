@@ -1,8 +1,10 @@
-/** Orders as CSV (RFC 4180), safe to open in a spreadsheet. */
+/** Orders as a table. */
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { ADDRESS_PARTS } from '#order/document.ts';
 import { majorAmount } from '#words/format.ts';
 import type { Entry } from '../book/entry.ts';
+import { ledgerFor, type Payment } from '../book/payments.ts';
+import { csvTable, type Cell } from './table.ts';
 
 const COLUMNS = [
   'number',
@@ -23,6 +25,9 @@ const COLUMNS = [
   'postage',
   'total',
   'currency',
+  'agreed',
+  'agreed_currency',
+  'paid',
   'delivery',
   'to_name',
   'to_line1',
@@ -36,17 +41,21 @@ const COLUMNS = [
   'note',
 ] as const;
 
-/** A cell that starts so is run as a formula by spreadsheets (OWASP, CSV Injection). */
-const FORMULA = /^[=+\-@\t\r\n|%＝＋－＠]/u;
-
-/** One table, a line an order, lines ended by CRLF. */
-export function toCsv(entries: readonly Entry[]): string {
-  const lines = [COLUMNS as readonly (string | number)[], ...entries.map(row)];
-  return lines.map((cells) => cells.map(cell).join(',') + '\r\n').join('');
+/** A line an order. `paymentsOf`: an order's payments by its number. */
+export function toCsv(
+  entries: readonly Entry[],
+  paymentsOf: (number: string) => readonly Payment[] = () => [],
+): string {
+  return csvTable(
+    COLUMNS,
+    entries.map((entry) => row(entry, paymentsOf(entry.document.number))),
+  );
 }
 
-function row({ document, state, receivedAt, dueOn }: Entry): (string | number)[] {
+function row({ document, state, receivedAt, dueOn, agreed }: Entry, payments: readonly Payment[]): Cell[] {
   const { piece, measure, buyer, delivery, shown } = document;
+  const currency = agreed?.currency ?? shown.currency;
+  const { paidMinor, refundedMinor } = ledgerFor({ minor: 0, currency }, payments);
   return [
     document.number,
     state,
@@ -66,20 +75,13 @@ function row({ document, state, receivedAt, dueOn }: Entry): (string | number)[]
     majorAmount(shown.postageMinor, shown.currency),
     majorAmount(orderTotalMinor(shown, document.quantity), shown.currency),
     shown.currency,
+    agreed === null ? '' : majorAmount(agreed.minor, agreed.currency),
+    agreed?.currency ?? '',
+    { figure: majorAmount(paidMinor - refundedMinor, currency) },
     delivery.by,
     ...ADDRESS_PARTS.map((part) => (delivery.by === 'post' ? delivery.to[part] : '')),
     buyer.name,
     buyer.email,
     buyer.note,
   ];
-}
-
-/** Every cell in quotes; a text that could be a formula gets an apostrophe, which spreadsheets show as text. */
-function cell(value: string | number): string {
-  const text = String(value);
-  const safe =
-    typeof value === 'string' && FORMULA.test(text.trimStart() === '' ? text : text.replace(/^ +/, ''))
-      ? `'${text}`
-      : text;
-  return `"${safe.replaceAll('"', '""')}"`;
 }

@@ -1,5 +1,5 @@
 /** Safe-keeping: backup and restore, lists for other programs, forgetting buyers. */
-import { formatDateTime } from '#words/format.ts';
+import { formatDateTime, formatKnownDate } from '#words/format.ts';
 import { moneyWords } from '#words/words.ts';
 import type { Copy } from '../book/copies.ts';
 import type { Frame } from '../models/frame.ts';
@@ -16,9 +16,11 @@ type Props = {
   readonly folderOpen: boolean;
   /** Numbers of invoices that were issued and aren't in the book. */
   readonly missing: readonly string[];
+  /** Months in which money went, the newest first: `2026-11`. */
+  readonly months: readonly string[];
 };
 
-export function KeepView({ frame, done, overdue, copies, folderOpen, missing }: Props) {
+export function KeepView({ frame, done, overdue, copies, folderOpen, missing, months }: Props) {
   return (
     <>
       {done !== null && (
@@ -32,7 +34,7 @@ export function KeepView({ frame, done, overdue, copies, folderOpen, missing }: 
       )}
       <div class="columns">
         <Backup frame={frame} />
-        <Exports frame={frame} />
+        <Exports frame={frame} months={months} />
       </div>
       <Retention frame={frame} overdue={overdue} />
       <Copies frame={frame} copies={copies} />
@@ -69,7 +71,8 @@ function Backup({ frame: { words } }: { frame: Frame }) {
   );
 }
 
-function Exports({ frame: { words } }: { frame: Frame }) {
+function Exports({ frame: { words, lang }, months }: Pick<Props, 'frame' | 'months'>) {
+  const own = moneyWords(lang).months;
   return (
     <section aria-labelledby="exports">
       <h2 id="exports">{words.keep.exports}</h2>
@@ -81,6 +84,21 @@ function Exports({ frame: { words } }: { frame: Frame }) {
           <a href="/bench/export/orders.json">{words.keep.json}</a>
         </li>
       </ul>
+      {months.length === 0 ? (
+        <p class="quiet">{own.none}</p>
+      ) : (
+        <form class="row" method="get" action="/bench/export/money.csv">
+          <label>
+            {own.month}{' '}
+            <select name="month">
+              {months.map((month) => (
+                <option value={month}>{formatKnownDate(month, lang)}</option>
+              ))}
+            </select>
+          </label>
+          <button type="submit">{own.download}</button>
+        </form>
+      )}
     </section>
   );
 }

@@ -149,6 +149,12 @@ export const money: typeof en = {
   refundButton: 'Als zurückgezahlt eintragen',
   really: 'Es war wirklich mehr',
 
+  months: {
+    month: 'Geld vom',
+    download: 'Als CSV herunterladen',
+    none: 'Zahlungen und Rechnungen nach Monaten stehen hier, sobald es welche gibt.',
+  },
+
   book: {
     owing: 'Geld offen',
     open: 'Zu zahlen',

@@ -143,6 +143,12 @@ export const money = {
   refundButton: 'Write down as paid back',
   really: 'It really was more',
 
+  months: {
+    month: 'Money of',
+    download: 'Download as CSV',
+    none: 'Payments and invoices by month appear here once there are some.',
+  },
+
   book: {
     owing: 'Money open',
     open: 'To pay',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { toCsv } from '#bench/export/csv.ts';
 import type { Entry } from '#bench/book/entry.ts';
 import { posted, sample } from '../../order/orders.ts';
+import { readCsv } from './readCsv.ts';
 
 const entry = (buyer: Partial<typeof sample.buyer>): Entry => ({
   document: { ...sample, buyer: { ...sample.buyer, ...buyer } },
@@ -14,34 +15,6 @@ const entry = (buyer: Partial<typeof sample.buyer>): Entry => ({
   version: 1,
   erasedAt: null,
 });
-
-/** A reader by the grammar of RFC 4180, section 2, written for this test alone. */
-function readCsv(text: string): string[][] {
-  const rows: string[][] = [];
-  let row: string[] = [];
-  let at = 0;
-  while (at < text.length) {
-    expect(text.charAt(at)).toBe('"');
-    let cell = '';
-    for (at += 1; ; at += 1) {
-      if (text.charAt(at) !== '"') cell += text.charAt(at);
-      else if (text.charAt(at + 1) === '"') {
-        cell += '"';
-        at += 1;
-      } else break;
-    }
-    row.push(cell);
-    at += 1;
-    if (text.charAt(at) === ',') at += 1;
-    else {
-      expect(text.slice(at, at + 2)).toBe('\r\n');
-      at += 2;
-      rows.push(row);
-      row = [];
-    }
-  }
-  return rows;
-}
 
 describe('CSV', () => {
   it('has a heading, a line an order, and gives back what it was given', () => {
