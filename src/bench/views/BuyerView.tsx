@@ -17,20 +17,18 @@ export function BuyerView({ buyer, frame, words }: Props) {
   ];
   return (
     <>
-      <div class="columns">
-        <FactList facts={facts} />
-        <section aria-labelledby="sizes">
-          <h2 id="sizes">{said.sizes}</h2>
-          <p class="quiet">{said.sizesHint}</p>
-          <ul>
-            {sizes.map((size) => (
-              <li>
-                <bdi>{said.when(orderWords(frame.lang).size(size), formatDate(size.at, frame.lang))}</bdi>
-              </li>
-            ))}
-          </ul>
-        </section>
-      </div>
+      <FactList facts={facts} />
+      <section aria-labelledby="sizes">
+        <h2 id="sizes">{said.sizes}</h2>
+        <p class="quiet">{said.sizesHint}</p>
+        <ul>
+          {sizes.map((size) => (
+            <li>
+              <bdi>{said.when(orderWords(frame.lang).size(size), formatDate(size.at, frame.lang))}</bdi>
+            </li>
+          ))}
+        </ul>
+      </section>
       <Orders buyer={buyer} frame={frame} words={words} />
       <Erase buyer={buyer} said={said} />
     </>

@@ -179,8 +179,10 @@ function Row({ order, minutes, frame, words }: RowProps) {
         {short.length > 0 && <span class="mark warn">{words.wants}</span>}
       </th>
       <td data-label={columns.piece}>
-        {document.quantity > 1 ? `${document.quantity} × ` : ''}
-        {pieceName} <span class={`mark state-${state}`}>{frame.words.states[state]}</span>
+        <span>
+          {document.quantity > 1 ? `${document.quantity} × ` : ''}
+          {pieceName} <span class={`mark state-${state}`}>{frame.words.states[state]}</span>
+        </span>
       </td>
       <td data-label={columns.buyer}>
         <bdi>{document.buyer.name}</bdi>
@@ -189,8 +191,10 @@ function Row({ order, minutes, frame, words }: RowProps) {
         {whole ? time(minutes) : words.part(time(minutes), time(order.minutes))}
       </td>
       <td data-label={columns.due}>
-        <Due order={order} frame={frame} words={words} />
-        {late && <span class="mark warn">{words.late}</span>}
+        <div>
+          <Due order={order} frame={frame} words={words} />
+          {late && <span class="mark warn">{words.late}</span>}
+        </div>
       </td>
     </tr>
   );

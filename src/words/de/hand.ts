@@ -104,7 +104,7 @@ export const hand: typeof english = {
   readMail: 'Ins Formular lesen',
   mailBeside: 'Die E-Mail, aus der es gelesen ist',
   readHint:
-    'Aus der E-Mail unten gelesen, soweit es geht. Eingetragen wird nichts, bevor Sie es angesehen haben.',
+    'Aus der E-Mail gelesen, die auch hier steht, soweit es geht. Eingetragen wird nichts, bevor Sie es angesehen haben.',
   unread: 'Nicht zu lesen, oder stillschweigend angenommen:',
   remark: (one, f) => sentenceOf(remarks, one, f),
   toForm: 'Im Formular durchsehen',
@@ -135,8 +135,8 @@ export const hand: typeof english = {
     hand: 'Die Hand, die den Verschluss bedient',
     hands: { left: 'links', right: 'rechts' },
     when: (size, day) => `${size}, ${day}`,
-    againFor: (number) => `Das Stück der Bestellung ${number} noch einmal machen`,
-    restringFor: (number) => `Das Stück der Bestellung ${number} neu auffädeln`,
+    againFor: (number) => `Noch einmal machen: das Stück der Bestellung ${number}`,
+    restringFor: (number) => `Neu auffädeln: das Stück der Bestellung ${number}`,
     names: 'Auch als',
     erase: 'Alles davon löschen',
     eraseHint: (count) =>

@@ -39,7 +39,7 @@ export const week: typeof english = {
   wants: 'Perlen fehlen',
   proposed: (day) => `${day}, Vorschlag`,
   take: 'Übernehmen',
-  takeFor: (number, day) => `${day} für Bestellung ${number} übernehmen`,
+  takeFor: (number, day) => `Übernehmen: ${day} für Bestellung ${number}`,
   takeAll: (count) => `Alle ${count} Vorschläge übernehmen`,
   proposalHint:
     'Ein Vorschlag ist die erste Woche mit Platz, und nicht früher, als Sie es den Leuten sagen. Übernommen, steht er in der Nachricht, mit der Sie die Bestellung vereinbaren, als Ihre eigene Schätzung.',

@@ -104,7 +104,8 @@ export const hand = {
   mailText: 'The e-mail’s text',
   readMail: 'Read it into the form',
   mailBeside: 'The e-mail it was read from',
-  readHint: 'Read from the e-mail below as far as it goes. Nothing is entered before you have looked.',
+  readHint:
+    'Read from the e-mail that stands here too, as far as it goes. Nothing is entered before you have looked.',
   unread: 'Couldn’t be read, or was taken for granted:',
   remark: (one: PlainRemark, f: Format): string => sentenceOf(remarks, one, f),
   toForm: 'Look it over in the form',
@@ -135,8 +136,8 @@ export const hand = {
     hand: 'The hand that works the clasp',
     hands: { left: 'left', right: 'right' },
     when: (size: string, day: string): string => `${size}, ${day}`,
-    againFor: (number: string): string => `Make the piece of order ${number} again`,
-    restringFor: (number: string): string => `Restring the piece of order ${number}`,
+    againFor: (number: string): string => `Make it again: the piece of order ${number}`,
+    restringFor: (number: string): string => `Restring: the piece of order ${number}`,
     names: 'Also as',
     erase: 'Erase all of it',
     eraseHint: (count: number): string =>

@@ -34,7 +34,7 @@ export const week = {
   wants: 'wants beads',
   proposed: (day: string): string => `${day}, proposed`,
   take: 'Take it over',
-  takeFor: (number: string, day: string): string => `Take over ${day} for order ${number}`,
+  takeFor: (number: string, day: string): string => `Take it over: ${day} for order ${number}`,
   takeAll: (count: number): string => `Take over all ${count} proposals`,
   proposalHint:
     'A proposal is the first week with room, and no sooner than you tell buyers. Once taken over, it stands in the message that agrees the order, as your own estimate.',

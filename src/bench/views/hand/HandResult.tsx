@@ -37,7 +37,10 @@ function factsOf({ sheet, frame, words }: HandProps): Fact[] {
   return [
     { label: figureRows.length, value: bench.both(candidate.finishedLengthMm, format) },
     { label: figureRows.girth, value: bench.both(candidate.insideGirthMm, format) },
-    { label: words.changes, value: changesText(row, designIn(sized.piece, lang), lang) },
+    // What is restrung has its beads already.
+    ...(sheet.restring === null
+      ? [{ label: words.changes, value: changesText(row, designIn(sized.piece, lang), lang) }]
+      : []),
     { label: words.price, value: format.money(priceMinor) },
     ...(postageMinor > 0 ? [{ label: words.postage, value: format.money(postageMinor) }] : []),
     ...(total === priceMinor ? [] : [{ label: words.together, value: format.money(total) }]),
