@@ -4,6 +4,9 @@ import type { FitSection } from '#core/solver/problem.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design, PieceKind, Section, Strand } from '#core/design/design.ts';
 import { BLANK } from '#tests/support/blank.ts';
+import { benchRules as rules } from '../../src/command/benchmarks/designs.ts';
+
+export { rules };
 
 export function component(id: string, part: Partial<Component> = {}): Component {
   const alongMm = part.alongMm ?? BLANK.alongMm;
@@ -104,26 +107,6 @@ export function design(
     ...over,
   };
 }
-
-export const rules: Rules = {
-  currency: 'GBP',
-  toleranceMm: { necklace: 6, bracelet: 3, anklet: 4, collar: 4 },
-  easeMm: {
-    necklace: { snug: 10, easy: 40, loose: 90 },
-    bracelet: { snug: 6, easy: 13, loose: 25 },
-    anklet: { snug: 6, easy: 13, loose: 25 },
-    collar: { snug: 8, easy: 15, loose: 30 },
-  },
-  wire: { tailMm: 25, gripMm: 25, snagN: 20, safetyFactor: 2, crimpPlayMm: 0.6 },
-  minutes: { perPiece: 10, perStrand: 5, perEnd: 4, perBead: 0.3 },
-  price: {
-    labourMinorPerHour: 1600,
-    packingMinor: 150,
-    materialPercent: 250,
-    roundToMinor: 50,
-    smallerCostsLess: false,
-  },
-};
 
 /** One large focal bead among small ones, caps beside it, fillers at the clasp. */
 export const focalBracelet = design(

@@ -1,21 +1,12 @@
 /** Random pieces, the same each run: any shapes and sizes in any order. */
-import type { Component, Shape } from '#core/design/component.ts';
+import { CLASP_SHAPES, SHAPES, type Component } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
 import { stream } from '#draw/paint/ink/seed.ts';
 import { COMPONENTS, component, looks } from './components.ts';
 import { design, section, strand } from './designs.ts';
 
-const SHAPES: readonly Shape[] = [
-  'ball',
-  'rondelle',
-  'bicone',
-  'tube',
-  'cube',
-  'chip',
-  'coin',
-  'drop',
-  'cap',
-];
+/** Shapes of what is strung. */
+const STRUNG = SHAPES.filter((shape) => shape !== 'ring' && !CLASP_SHAPES.some((one) => one === shape));
 const CLASPS = ['lobster', 'spring', 'toggle', 'hook', 'magnet'] as const;
 
 function pick<T>(from: readonly T[], random: () => number): T {
@@ -25,7 +16,7 @@ function pick<T>(from: readonly T[], random: () => number): T {
 }
 
 function randomComponent(id: string, random: () => number): Component {
-  const shape = pick(SHAPES, random);
+  const shape = pick(STRUNG, random);
   const acrossMm = 2 + 10 * random();
   const alongMm = shape === 'ball' ? acrossMm : 1.5 + 14 * random();
   const most = Math.min(alongMm, acrossMm) / 2;
