@@ -38,6 +38,7 @@ export type ChangeProblem =
   | { readonly code: 'day-unreadable' | 'day-ahead'; readonly text: string }
   | { readonly code: 'reason-missing' }
   | { readonly code: 'parcel-empty' }
+  | { readonly code: 'address-incomplete' }
   | { readonly code: 'invoice-stands'; readonly invoice: string }
   | { readonly code: 'not-agreed' | 'no-seller' | 'buyer-erased' }
   | { readonly code: 'changed-meanwhile' };

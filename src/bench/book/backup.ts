@@ -1,7 +1,7 @@
 /** The whole book in one file, and back. */
 import { rmSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
-import { readDocument } from '#order/migrate.ts';
+import { migrate, readDocument } from '#order/migrate.ts';
 import { isInvoiceContent } from './invoiceContent.ts';
 import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
 import { inOneWrite, keepPrivate, openBook, type Book } from './open.ts';
@@ -66,7 +66,7 @@ function checkBackup(source: string): void {
       // Triggers and views have no place in a book and could run on what is read.
       const extra = value(`SELECT count(*) FROM sqlite_schema WHERE type IN ('trigger', 'view')`);
       if (extra !== 0) throw new BookError('not-a-book');
-      if (!db.prepare('SELECT document, erased_at FROM orders').all().every(holdsOrder)) {
+      if (!db.prepare('SELECT * FROM orders').all().every(holdsOrder)) {
         throw new BookError('broken');
       }
       if (version >= WITH_INVOICES && !db.prepare('SELECT content FROM invoice').all().every(holdsInvoice)) {
@@ -88,7 +88,11 @@ function holdsInvoice(row: Readonly<Record<string, unknown>>): boolean {
 
 /** True for a row whose document is an order, or was one before its buyer was erased. */
 function holdsOrder(row: Readonly<Record<string, unknown>>): boolean {
-  const document = JSON.parse(String(row.document)) as Record<string, unknown>;
+  const kept = JSON.parse(String(row.document)) as Record<string, unknown>;
+  // Books of before have no such column.
+  const entered = row.delivery ?? null;
+  const document =
+    entered === null ? kept : { ...migrate(kept), delivery: JSON.parse(String(entered)) as unknown };
   const someone = { name: 'x', email: 'x@example.org', note: '' };
   return readDocument(row.erased_at === null ? document : { ...document, buyer: someone }).ok;
 }

@@ -1,4 +1,6 @@
 /** Changes to an order, each with its line of history. */
+import { checkOrder } from '#order/check.ts';
+import type { Delivery } from '#order/document.ts';
 import { ORDER_STATES, type ChangeProblem, type OrderState } from '#words/benchCodes.ts';
 import { isDay } from './day.ts';
 import { toEntry, type Entry, type Row, type Sum } from './entry.ts';
@@ -38,6 +40,8 @@ export type Change =
       readonly corrects: string;
       readonly reason: string;
     }
+  /** Where it goes, by what the buyer wrote later. */
+  | { readonly kind: 'address'; readonly delivery: Delivery }
   /** One more parcel, or its number, which came later. */
   | { readonly kind: 'parcel'; readonly parcel: EnteredParcel };
 
@@ -108,6 +112,8 @@ function apply(
       const due = dueOf(entry, figure) ?? { minor: 0, currency: wanted.entered.currency };
       return enter(book, number, at, due, wanted.entered, wanted.really);
     }
+    case 'address':
+      return setDelivery(book, entry, at, wanted.delivery);
     case 'parcel':
       sendParcel(book, number, at, wanted.parcel);
       return null;
@@ -122,6 +128,19 @@ function apply(
       return problem;
     }
   }
+}
+
+/** The document stays as it came; an address that no document may hold is refused. */
+function setDelivery(book: Book, entry: Entry, at: string, delivery: Delivery): ChangeProblem | null {
+  const { document, erasedAt } = entry;
+  if (erasedAt !== null) return { code: 'buyer-erased' };
+  const wrong = checkOrder({ ...document, delivery });
+  if (wrong?.startsWith('delivery') === true) return { code: 'address-incomplete' };
+  book.db
+    .prepare('UPDATE orders SET delivery = ? WHERE number = ?')
+    .run(JSON.stringify(delivery), document.number);
+  record(book, document.number, at, { kind: 'address', text: '' });
+  return null;
 }
 
 /** States in which nothing is agreed on yet. */

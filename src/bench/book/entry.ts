@@ -1,5 +1,5 @@
 /** An order as it stands in the book. */
-import type { OrderDocument } from '#order/document.ts';
+import type { Delivery, OrderDocument } from '#order/document.ts';
 import { migrate } from '#order/migrate.ts';
 import type { OrderState, OrderWay } from '#words/benchCodes.ts';
 import type { Book } from './open.ts';
@@ -16,6 +16,7 @@ export type Sum = {
 export const OPEN_STATES: readonly OrderState[] = ['new', 'asked', 'agreed', 'strung'];
 
 export type Entry = {
+  /** As it came in, save that it goes where the maker has entered since. */
   readonly document: OrderDocument;
   /** By the maker's clock, ISO 8601, UTC. */
   readonly receivedAt: string;
@@ -40,7 +41,7 @@ export type Happening =
   /** The id of a payment that was written down, or struck out again; of a parcel. */
   | { readonly kind: 'payment' | 'struck' | 'parcel'; readonly text: string }
   /** `reason`: why the change before it was made, in her words. */
-  | { readonly kind: 'due' | 'note' | 'reason' | 'message' | 'erased'; readonly text: string };
+  | { readonly kind: 'due' | 'note' | 'reason' | 'message' | 'address' | 'erased'; readonly text: string };
 
 export type Event = Happening & { readonly at: string };
 
@@ -68,9 +69,11 @@ export function documentOf(row: Row): OrderDocument {
   return migrate(kept) as OrderDocument;
 }
 
+const deliveryOf = (row: Row): Delivery => JSON.parse(String(row.delivery)) as Delivery;
+
 export function toEntry(row: Row): Entry {
   return {
-    document: documentOf(row),
+    document: row.delivery === null ? documentOf(row) : { ...documentOf(row), delivery: deliveryOf(row) },
     receivedAt: String(row.received_at),
     way: row.way as OrderWay,
     state: row.state as OrderState,

@@ -79,7 +79,8 @@ function eraseOne(book: Book, number: string, at: string): boolean {
   };
   book.db
     .prepare(
-      `UPDATE orders SET document = ?, digest = NULL, erased_at = ?, version = version + 1 WHERE number = ?`,
+      `UPDATE orders SET document = ?, digest = NULL, delivery = NULL, erased_at = ?, version = version + 1
+       WHERE number = ?`,
     )
     .run(JSON.stringify(kept), at, number);
   book.db.prepare(`UPDATE event SET text = '' WHERE number = ? AND kind IN ('note', 'reason')`).run(number);

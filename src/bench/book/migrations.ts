@@ -110,6 +110,25 @@ export const MIGRATIONS: readonly string[] = [
   ALTER TABLE event_with_money RENAME TO event;
   CREATE INDEX event_by_order ON event (number, id);
   `,
+  `
+  -- Where it goes by what the buyer wrote later, beside the document, which stays as it came.
+  ALTER TABLE orders ADD COLUMN delivery TEXT CHECK (delivery IS NULL OR json_valid(delivery));
+
+  CREATE TABLE event_with_address (
+    id INTEGER PRIMARY KEY,
+    number TEXT NOT NULL REFERENCES orders (number),
+    at TEXT NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN (
+      'received', 'state', 'reason', 'due', 'note', 'message', 'erased', 'payment', 'struck', 'invoice', 'parcel',
+      'address'
+    )),
+    text TEXT NOT NULL
+  ) STRICT;
+  INSERT INTO event_with_address (id, number, at, kind, text) SELECT id, number, at, kind, text FROM event;
+  DROP TABLE event;
+  ALTER TABLE event_with_address RENAME TO event;
+  CREATE INDEX event_by_order ON event (number, id);
+  `,
 ];
 
 /** Marks the file as an order book (SQLite's application id): "Clsp". */

@@ -37,9 +37,9 @@ const MATCHES = `
       number || ' ' || replace(number, '-', '') || ' ' ||
       (document ->> '$.buyer.name') || ' ' || (document ->> '$.buyer.email') || ' ' ||
       (document ->> '$.buyer.note') || ' ' || (document ->> '$.piece.id') || ' ' ||
-      coalesce(document ->> '$.delivery.to.name', '') || ' ' ||
-      coalesce(document ->> '$.delivery.to.postcode', '') || ' ' ||
-      coalesce(document ->> '$.delivery.to.town', '') || ' ' ||
+      coalesce(delivery ->> '$.to.name', document ->> '$.delivery.to.name', '') || ' ' ||
+      coalesce(delivery ->> '$.to.postcode', document ->> '$.delivery.to.postcode', '') || ' ' ||
+      coalesce(delivery ->> '$.to.town', document ->> '$.delivery.to.town', '') || ' ' ||
       coalesce((SELECT group_concat(text, ' ') FROM event
                 WHERE event.number = orders.number AND kind = 'note'), '')
     ), $text) > 0)`;

@@ -1,4 +1,5 @@
 /** A change's form, read. */
+import { ADDRESS_PARTS, type Address, type Delivery } from '#order/document.ts';
 import {
   LETTERS,
   ORDER_STATES,
@@ -54,6 +55,10 @@ function changeOf(form: URLSearchParams, facts: FormFacts): Read {
   // `step`: the one button for what usually comes next.
   if (kind === 'state' || kind === 'step') return stateOf(form, facts);
   if (kind === 'invoice' || kind === 'credit-note') return invoiceOf(kind, form, facts);
+  if (kind === 'address') {
+    const delivery = deliveryIn(form);
+    return delivery === null ? null : { kind, delivery };
+  }
   if (kind === 'parcel') {
     const parcel = parcelOf(form, facts);
     return parcel === null || 'problem' in parcel ? parcel : { kind, parcel };
@@ -115,6 +120,15 @@ function paymentOf(kind: PaymentKind, form: URLSearchParams, facts: FormFacts): 
 function noteIn(form: URLSearchParams, name: string): string | null {
   const text = (form.get(name) ?? '').trim().replace(/\r\n?/g, '\n');
   return text.length > NOTE_CAP ? null : text;
+}
+
+/** Where it goes, not yet checked; null where the form doesn't say by which way. */
+function deliveryIn(form: URLSearchParams): Delivery | null {
+  const by = form.get('by');
+  if (by === 'collection') return { by };
+  if (by !== 'post') return null;
+  const parts = ADDRESS_PARTS.map((part) => [part, lineIn(form, `to-${part}`).normalize('NFC')] as const);
+  return { by, to: Object.fromEntries(parts) as Record<keyof Address, string> };
 }
 
 /** What an invoice says comes from order and shop, never from a form. */

@@ -44,6 +44,8 @@ function eventSentence(event: Event, { money, parcels }: OrderDetail, { words, l
       return events.erased();
     case 'invoice':
       return moneyWords(lang).events.invoice(event.text);
+    case 'address':
+      return moneyWords(lang).events.address;
     case 'parcel': {
       const parcel = parcels.find(({ id }) => String(id) === event.text);
       const day = parcel === undefined ? '' : formatDate(parcel.sentOn, lang);

@@ -5,7 +5,8 @@ import type { Difference } from '#words/difference.ts';
 import { isOfPage, type Attempt } from '../models/attempt.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
-import { Refused } from './ChangeForm.tsx';
+import { AddressForm } from './AddressForm.tsx';
+import { Refused, type ChangeProps } from './ChangeForm.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
 import { History } from './History.tsx';
@@ -43,7 +44,7 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
       <Next {...change} detail={detail} written={written} />
       <Sheets detail={detail} frame={frame} />
       <div class="columns">
-        <Asked detail={detail} frame={frame} />
+        <Asked {...change} detail={detail} />
         <div>
           <MoneySection {...change} money={detail.money} />
           <Invoices {...change} money={detail.money} invoices={detail.invoices} />
@@ -115,7 +116,8 @@ function Erase({ detail: { entry, invoices }, frame: { words, lang, shop } }: Pr
 }
 
 /** What the buyer asked for and was shown: the same lines as on her slip and in her e-mail. */
-function Asked({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
+function Asked({ detail, ...change }: ChangeProps & { detail: OrderDetail }) {
+  const { frame } = change;
   const { words, lang, format } = frame;
   const { document } = detail.entry;
   // Ids and revisions help nobody here who has the picture.
@@ -132,6 +134,7 @@ function Asked({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
       <h2 id="asked">{words.order.asked}</h2>
       {detail.pictured !== null && <PiecePicture piece={detail.pictured} width={320} />}
       <FactList facts={lines} />
+      <AddressForm {...change} />
     </section>
   );
 }

@@ -69,6 +69,12 @@ export const hand: typeof english = {
   ways: { fair: 'Auf einem Markt', telephone: 'Am Telefon', mail: 'Mit einer schlichten E-Mail' },
   delivery: 'Wie es zu ihr kommt',
   deliveries: { unsaid: 'Noch nicht gesagt', collection: 'Sie holt es ab', post: 'Mit der Post' },
+  later: {
+    missing: 'Es gibt noch keine Anschrift. Eine Nachricht, die danach fragt, liegt unten bereit.',
+    summary: 'Aufschreiben, wohin es geht',
+    post: 'Es geht dorthin',
+    collect: 'Es wird abgeholt',
+  },
   address: 'Adresse, falls es verschickt wird',
   to: 'Name auf dem Paket, falls ein anderer',
   line1: 'Straße und Hausnummer',

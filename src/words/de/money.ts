@@ -58,6 +58,8 @@ const problems: Sentences<ChangeProblem> = {
   'refund-rests-on-it': () =>
     'Von dieser Zahlung wurde etwas zurückgezahlt. Streichen Sie zuerst das, wenn auch das ein Versehen war.',
   'reason-missing': () => 'Schreiben Sie, warum. Es steht dann im Verlauf, wo Sie eines Tages danach suchen.',
+  'address-incomplete': () =>
+    'Schreiben Sie, für wen, die Straße oder das Haus, und das Land; das Übrige, soweit der Ort es hat.',
   'parcel-empty': () => 'Schreiben Sie, wer es bringt, oder die Sendungsnummer.',
   'invoice-stands': ({ invoice }) =>
     `Für diese Bestellung gilt die Rechnung ${invoice}. Nehmen Sie sie zuerst zurück, dann stellen Sie eine neue aus.`,
@@ -188,6 +190,7 @@ export const money: typeof en = {
   events: {
     invoice: (number) => `${number} ausgestellt`,
     payment: (kind, sum, way, day) => `${KIND[kind]}: ${sum} ${BY[way]} am ${day}`,
+    address: 'Aufgeschrieben, wohin es geht',
     parcel: (day, carrier) =>
       carrier === '' ? `Paket verschickt am ${day}` : `Paket verschickt am ${day} mit ${carrier}`,
     struck: (sum) => `Gestrichen, aus Versehen eingetragen: ${sum}`,

@@ -71,6 +71,12 @@ export const hand = {
   >,
   delivery: 'How it reaches her',
   deliveries: { unsaid: 'Not said yet', collection: 'She collects it', post: 'By post' },
+  later: {
+    missing: 'There is no address yet. A message that asks for it lies ready below.',
+    summary: 'Write down where it goes',
+    post: 'It goes there',
+    collect: 'It is collected',
+  },
   address: 'Address, if it is posted',
   to: 'Name on the parcel, if another',
   line1: 'Street and number',

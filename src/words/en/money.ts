@@ -56,6 +56,8 @@ const problems: Sentences<ChangeProblem> = {
   'refund-rests-on-it': () =>
     'Money was paid back out of this payment. Strike out what was paid back first, if that was a mistake too.',
   'reason-missing': () => 'Write why. It stands in the history, where you will look for it one day.',
+  'address-incomplete': () =>
+    'Write for whom, the street or house, and the country; the rest as far as the place has it.',
   'parcel-empty': () => 'Write who carries it, or the tracking number.',
   'invoice-stands': ({ invoice }) =>
     `Invoice ${invoice} stands for this order. Take it back first, then issue another.`,
@@ -182,6 +184,7 @@ export const money = {
     invoice: (number: string): string => `Issued ${number}`,
     payment: (kind: PaymentKind, sum: string, way: PaymentWay, day: string): string =>
       `${KIND[kind]}: ${sum} ${BY[way]} on ${day}`,
+    address: 'Wrote down where it goes',
     parcel: (day: string, carrier: string): string =>
       carrier === '' ? `Parcel sent on ${day}` : `Parcel sent on ${day} with ${carrier}`,
     struck: (sum: string): string => `Struck out, entered by mistake: ${sum}`,

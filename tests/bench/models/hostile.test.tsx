@@ -153,7 +153,10 @@ it('isolates whatever a buyer wrote, so that no mark turns the page’s own word
       const part = html.slice(0, index);
       const open = part.lastIndexOf('<bdi');
       const safe =
-        open > part.lastIndexOf('</bdi>') || part.lastIndexOf('<textarea') > part.lastIndexOf('</textarea>');
+        open > part.lastIndexOf('</bdi>') ||
+        part.lastIndexOf('<textarea') > part.lastIndexOf('</textarea>') ||
+        // A field of a form keeps its text to itself.
+        / value="[^"]*$/.test(part);
       expect(safe, part.slice(-120)).toBe(true);
     }
   }

@@ -2,6 +2,7 @@
 import { renderToString } from 'preact-render-to-string';
 import { afterAll, describe, expect, it } from 'vitest';
 import { receive } from '#bench/book/receive.ts';
+import { readChange } from '#bench/intake/changeForm.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { frameIn } from '#bench/models/frame.ts';
 import { orderDetail, type OrderDetail } from '#bench/models/orderDetail.ts';
@@ -96,5 +97,39 @@ describe('the message that asks for the address', () => {
     const detail = take(TO_GERMANY);
     expect(detail.drafts.map(({ letter }) => letter)).not.toContain('address');
     expect(renderToString(<OrderView detail={detail} frame={frame} />)).toContain('/label/');
+  });
+});
+
+describe('the form for an address that comes later', () => {
+  it.each(LANGS)('is filled in with what there is, and opens with what was typed and wrong (%s)', (lang) => {
+    const spoken = frameIn(lang, frame);
+    const known = renderToString(<OrderView detail={take(TO_GERMANY)} frame={spoken} />);
+    expect(known).toContain('value="Reepschlägergasse 7"');
+    expect(known).toContain(`<option value="DE" selected>${spoken.format.country('DE')}`);
+    const form = new URLSearchParams({
+      kind: 'address',
+      by: 'post',
+      'to-line1': '7 Ropewalk',
+      'to-name': '',
+    });
+    const attempt = { form, problem: { code: 'address-incomplete' } } as const;
+    const again = renderToString(
+      <OrderView detail={take({ by: 'unsaid' })} frame={spoken} attempt={attempt} />,
+    );
+    expect(again).toContain('value="7 Ropewalk"');
+    expect(again).toMatch(/<details open>(?:(?!<\/details>).)*role="alert"/s);
+  });
+
+  it('is read into an address or a way', () => {
+    const read = (fields: Record<string, string>) => {
+      const form = new URLSearchParams({ version: '1', kind: 'address', ...fields });
+      const found = readChange(form, { currency: 'GBP', now: frame.now, invoice: () => null });
+      return found !== null && 'change' in found ? found.change : found;
+    };
+    expect(read({ by: 'collection' })).toEqual({ kind: 'address', delivery: { by: 'collection' } });
+    expect(read({ by: 'post', 'to-name': ' Solveig\r\nMøller ', 'to-country': 'DE' })).toMatchObject({
+      delivery: { by: 'post', to: { name: 'Solveig Møller', line1: '', country: 'DE' } },
+    });
+    expect(read({ by: 'pigeon' })).toBeNull();
   });
 });
