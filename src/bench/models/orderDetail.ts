@@ -71,7 +71,7 @@ export function orderDetail(
     money,
     parcels,
     invoices: invoicesOf(book, number),
-    next: nextStep(entry, now.checked),
+    next: nextStep(entry, now.checked, catalogue.shop),
     payment,
     drafts:
       entry.erasedAt === null ? draftsOf(catalogue, { entry, now, money, parcels, payment }, frame) : [],

@@ -57,7 +57,7 @@ function Step({ detail, first, ...props }: StepProps) {
         {next.step(step.state)}
       </button>
       {step.letter !== null && <p class="quiet">{next.letter(step.letter)}</p>}
-      {step.state === 'asked' && <p class="quiet">{next.differs}</p>}
+      {step.doubt !== null && <p class="quiet">{next.doubts[step.doubt]}</p>}
     </ChangeForm>
   );
 }

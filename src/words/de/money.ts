@@ -98,7 +98,10 @@ export const money: typeof en = {
       letter === 'question'
         ? `Dann liegt die Nachricht ${LETTER[letter]} bereit.`
         : `Dann liegt die Nachricht bereit, ${LETTER[letter]}.`,
-    differs: 'Die Bestellung weicht ab von dem, was gezeigt wurde; darum kommt zuerst eine Frage.',
+    doubts: {
+      differs: 'Die Bestellung weicht ab von dem, was gezeigt wurde; darum kommt zuerst eine Frage.',
+      'no-address': 'Die Bestellung sagt nicht, wohin sie soll; darum wird das zuerst gefragt.',
+    },
     back: (state) => `Zurück auf „${state}“`,
     parcel: 'Wie es reist',
     carrier: 'Zusteller',

@@ -91,7 +91,10 @@ export const money = {
     title: 'What comes next',
     step: (state: OrderState): string => NEXT[state],
     letter: (letter: Letter): string => `Then the message ${LETTER[letter]} lies ready.`,
-    differs: 'The order differs from what the buyer saw, so a question comes first.',
+    doubts: {
+      differs: 'The order differs from what the buyer saw, so a question comes first.',
+      'no-address': 'The order doesn’t say where it shall go, so that is asked first.',
+    },
     back: (state: string): string => `Back to “${state}”`,
     parcel: 'How it goes',
     carrier: 'Carrier',

@@ -27,7 +27,8 @@ function detailOf(number: string, seen: Catalogue = catalogue): OrderDetail {
 }
 
 function take(fields: Partial<OrderDocument> = {}): string {
-  const document = { ...orderFor(catalogue, 'weir-light', 165.1), ...fields };
+  const collected: OrderDocument['delivery'] = { by: 'collection' };
+  const document = { ...orderFor(catalogue, 'weir-light', 165.1), delivery: collected, ...fields };
   const now = pieceNow(catalogue, document.piece.id);
   receive(shop.book, [{ document, way: 'desk', at: frame.now, now }]);
   return document.number;
@@ -59,7 +60,7 @@ describe('the states', () => {
       ['sent', 'sent'],
     ] as const) {
       const { next } = detailOf(number);
-      expect(next).toEqual({ state, letter });
+      expect(next).toEqual({ state, letter, doubt: null });
       expect(formsWith(page(number), `value="${state}"`, `name="write" value="${letter}"`)).toHaveLength(1);
       const changed = send(number, { kind: 'step', state, write: letter });
       expect(changed).toMatchObject({
@@ -78,9 +79,17 @@ describe('the states', () => {
   it('ask first where the order differs from what the buyer saw', () => {
     const plain = orderFor(catalogue, 'weir-light', 165.1);
     const number = take({ ...plain, shown: { ...plain.shown, priceMinor: 1 } });
-    expect(detailOf(number).next).toEqual({ state: 'asked', letter: 'question' });
+    expect(detailOf(number).next).toEqual({ state: 'asked', letter: 'question', doubt: 'differs' });
     send(number, { kind: 'state', state: 'asked' });
-    expect(detailOf(number).next).toEqual({ state: 'agreed', letter: 'agreed' });
+    expect(detailOf(number).next).toEqual({ state: 'agreed', letter: 'agreed', doubt: null });
+  });
+
+  it('ask first where it shall go, if the shop posts and the order doesn’t say', () => {
+    const number = take({ delivery: { by: 'unsaid' } });
+    expect(detailOf(number).next).toEqual({ state: 'asked', letter: 'address', doubt: 'no-address' });
+    expect(page(number)).toContain('doesn’t say where it shall go');
+    const nobody: Catalogue = { ...catalogue, shop: { ...catalogue.shop, post: null } };
+    expect(detailOf(number, nobody).next).toMatchObject({ state: 'agreed', doubt: null });
   });
 
   it('are all within reach, and going back without a reason is named, with nothing lost', () => {
@@ -141,7 +150,8 @@ describe('where an order goes', () => {
     const collected = take({ delivery: { by: 'collection' }, lang: 'de' });
     expect(letterOf(collected, 'agreed')).toContain('Sie holen es selbst ab');
     expect(letterOf(collected, 'sent')).toContain('abgeholt haben');
-    expect(letterOf(take(), 'agreed')).not.toMatch(/goes to|come for/);
+    const unsaid = take({ delivery: { by: 'unsaid' } });
+    expect(letterOf(unsaid, 'agreed')).not.toMatch(/goes to|come for/);
   });
 });
 

@@ -6,6 +6,7 @@ import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { mailBody } from '#order/mail.ts';
 import { axeFindingsInBothSchemes } from '../axe.ts';
+import { sendOrder } from './order.ts';
 import { bytesOf, newPage, tooWide, visit, type Watched } from '../shop.ts';
 import { catalogue, orderFor } from '#tests/bench/shop.ts';
 
@@ -18,19 +19,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.stop());
 
-async function send(id: string): Promise<string> {
-  const piece = catalogue.pieces.find((one) => one.id === id);
-  const mm = { bracelet: 165.1, necklace: 450, anklet: 225, collar: 340 }[piece?.design.kind ?? 'bracelet'];
-  const order = orderFor(catalogue, id, mm, { note: '<b>hostile</b> \u202Enote' });
-  const response = await fetch(`${shop.base}/desk/orders`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(order),
-  });
-  expect(response.status).toBe(201);
-  return order.number;
-}
-
+const send = (id: string): Promise<string> => sendOrder(shop.base, id);
 const open = async (path: string): Promise<Page> => (await visit(path, {}, shop.base)).page;
 
 const PAGES = [
