@@ -47,6 +47,9 @@ export type ChangeProblem =
 export const HAND_WAYS = ['fair', 'telephone', 'mail'] as const;
 export type HandWay = (typeof HAND_WAYS)[number];
 
+/** Among an order's choices: a piece to restring. Only what the maker entered herself is believed to be one. */
+export const RESTRING = { work: 'restring' } as const;
+
 /** How an order came in. */
 export const ORDER_WAYS = ['desk', 'paste', 'file', 'link', ...HAND_WAYS] as const;
 export type OrderWay = (typeof ORDER_WAYS)[number];

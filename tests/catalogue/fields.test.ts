@@ -37,6 +37,11 @@ describe('quantities as a maker writes them', () => {
     expect(value('1.5 h', 'minutes')).toBe(90);
     expect(value('2 years', 'months')).toBe(24);
     expect(value('0.68 g/m', 'massPerM')).toBe(0.68);
+    expect(value('14 hours a week', 'hoursPerWeek')).toBe(14);
+    expect(parseQuantity('14 hours', 'hoursPerWeek')).toMatchObject({
+      ok: false,
+      error: { code: 'unit-wrong' },
+    });
     expect(value('650 mg', 'mass')).toBeCloseTo(0.65, 12);
   });
 

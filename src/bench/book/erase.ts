@@ -1,6 +1,7 @@
 /** Forgetting buyers: names, addresses and words go, figures and dates stay. */
 import type { OrderDocument } from '#order/document.ts';
 import { inEveryCopy } from './copies.ts';
+import { RESTRING } from '#words/benchCodes.ts';
 import { toEntry, type Row } from './entry.ts';
 import { eraseInvoices } from './invoices.ts';
 import { inOneWrite, type Book } from './open.ts';
@@ -73,7 +74,8 @@ function eraseOne(book: Book, number: string, at: string): boolean {
   const { document } = toEntry(row as Row);
   const kept: OrderDocument = {
     ...document,
-    choices: {},
+    // What was done stays; any other choice may be words of hers.
+    choices: document.choices.work === RESTRING.work ? RESTRING : {},
     buyer: { name: '', email: '', note: '' },
     delivery: { by: 'unsaid' },
   };

@@ -7,11 +7,8 @@ import type { Design } from '#core/design/design.ts';
 import { usualCounts } from '#core/design/usualCounts.ts';
 import { rulePrice } from '#core/sizing/price/price.ts';
 import type { OrderDocument } from '#order/document.ts';
-import { HAND_WAYS, type OrderWay } from '#words/benchCodes.ts';
+import { HAND_WAYS, RESTRING, type OrderWay } from '#words/benchCodes.ts';
 import type { Snapshot } from '../book/snapshot.ts';
-
-/** How an order says that it is one; only the maker can enter it. */
-export const RESTRING = { work: 'restring' } as const;
 
 /** True for an order to restring a piece. What a buyer sends in says nothing: her price would be hers to choose. */
 export function isRestring({ choices }: OrderDocument, way: OrderWay): boolean {

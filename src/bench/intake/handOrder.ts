@@ -20,13 +20,13 @@ import { DELIVERIES, type Delivery, type OrderDocument } from '#order/document.t
 import { isNumber } from '#order/number.ts';
 import { checkForm, EMPTY_FORM, quantityOf, tidyForm } from '#sizer/ordering/model/form.ts';
 import { textWithUnit } from '#sizer/ordering/model/write.ts';
-import { HAND_WAYS, type HandWay } from '#words/benchCodes.ts';
+import { HAND_WAYS, RESTRING, type HandWay } from '#words/benchCodes.ts';
 import type { HandProblem } from '#words/handProblem.ts';
 import { isLang, type Lang } from '#words/lang.ts';
 import { handWords } from '#words/words.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { pieceNow } from '../check/pieceNow.ts';
-import { asRestrung, RESTRING } from '../check/restring.ts';
+import { asRestrung } from '../check/restring.ts';
 import type { HandField, HandFields } from './handForm.ts';
 
 export type HandProblems = Partial<Readonly<Record<HandField, HandProblem>>>;

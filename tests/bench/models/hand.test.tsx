@@ -2,6 +2,7 @@
 import { renderToString } from 'preact-render-to-string';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { findEntry, history } from '#bench/book/entry.ts';
+import { erase } from '#bench/book/erase.ts';
 import { receive } from '#bench/book/receive.ts';
 import { allEntries } from '#bench/book/search.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
@@ -11,6 +12,7 @@ import { gather } from '#bench/models/gather.ts';
 import { frameIn } from '#bench/models/frame.ts';
 import type { HandSheet } from '#bench/models/handSheet.ts';
 import { beginHand, stepHand, type HandPlace, type HandStep } from '#bench/models/handSteps.ts';
+import { monthsOf } from '#bench/models/months.ts';
 import { orderDetail } from '#bench/models/orderDetail.ts';
 import { HandView } from '#bench/views/HandView.tsx';
 import { checkOrder } from '#order/check.ts';
@@ -235,6 +237,13 @@ describe('from an order of before', () => {
     const { parts, wires } = gather(shop.book, catalogue, frame, { number: done.entered });
     expect(new Set(parts.map(({ id }) => id))).toEqual(newParts(design));
     expect(wires).toHaveLength(1);
+    // It earned what restringing earns, erased or not.
+    const months = monthsOf(shop.book, catalogue, '2026');
+    expect(erase(shop.book, [done.entered], frame.now)).toBe(1);
+    expect(monthsOf(shop.book, catalogue, '2026')).toEqual(months);
+    expect(months.all.received.priceMinor).toBe(
+      before.shown.priceMinor + (entry?.document.shown.priceMinor ?? 0),
+    );
   });
 
   it('believes no buyer who says that hers is to be restrung', () => {
