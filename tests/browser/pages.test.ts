@@ -47,6 +47,8 @@ test('without JavaScript a piece can be read, in both units, and ordered by e-ma
   expect(await page.locator('astro-island').isVisible()).toBe(false);
   const link = page.locator('table.sizes a[href^="mailto:"]').first();
   expect(await link.getAttribute('href')).toContain('Banked%20Fire');
+  await page.getByText('What posting costs').click();
+  expect(await page.getByText(/up to 100.g £3\.20/).isVisible()).toBe(true);
 });
 
 test('on paper a piece is what can be read, without what can only be pressed', async () => {

@@ -1,5 +1,5 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
-import { partNamesIn, textsOf, type Catalogue, type Shop } from '#catalogue/model/catalogue.ts';
+import { inLang, partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { addressLines } from '#words/address.ts';
 import type { DeliveryFacts } from '#words/benchCodes.ts';
@@ -103,7 +103,7 @@ function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draf
   const sum = (minor: number): string | null =>
     minor > 0 ? formatMoney(minor, due.currency, document.lang) : null;
   const parcel = parcels.at(-1);
-  const collection = collectionIn(shop, document.lang);
+  const collection = inLang(shop.post?.collection ?? null, document.lang);
   const lengthMm = checked.candidate?.finishedLengthMm ?? document.shown.lengthMm;
   return draftsFor(document, {
     name: document.buyer.name,
@@ -137,10 +137,4 @@ function deliveryFacts(
     return { by: 'post', lines: addressLines(delivery.to, format.country(delivery.to.country)) };
   }
   return delivery.by === 'unsaid' ? delivery : { by: 'collection', where: collection };
-}
-
-/** Where and when an order can be collected, in a language; null where none can. */
-function collectionIn({ post }: Shop, lang: Frame['lang']): string | null {
-  const where = post?.collection ?? null;
-  return where === null ? null : (where[lang] ?? where.en);
 }

@@ -96,6 +96,14 @@ export type Seller = {
   readonly numberPrefix: string;
 };
 
+/** A text in a language, English where there is none; null where there is no text at all. */
+export function inLang(
+  text: { readonly en: string; readonly de: string | null } | null,
+  lang: Lang,
+): string | null {
+  return text === null ? null : (text[lang] ?? text.en);
+}
+
 export type Shop = {
   readonly name: string;
   readonly maker: string;

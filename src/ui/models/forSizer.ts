@@ -1,7 +1,7 @@
 /** What the page hands to the sizing island. */
 import { needsPostcode } from '#core/post/countries.ts';
 import { servedCountries } from '#core/post/served.ts';
-import { designIn, textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
+import { designIn, inLang, textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
 import type { PieceForSizer, PostForSizer, PostTarget, ShopForSizer } from '#sizer/model/input.ts';
 import type { Lang } from '#words/lang.ts';
 import { address } from '../site/addresses.ts';
@@ -22,11 +22,6 @@ function postForSizer({ rules, collection }: NonNullable<Shop['post']>, lang: La
     withoutPostcode: countries.filter((one) => !needsPostcode(one)).join(''),
     collection: inLang(collection, lang),
   };
-}
-
-/** A text in the page's language, English where there is none. */
-function inLang(text: { readonly en: string; readonly de: string | null } | null, lang: Lang): string | null {
-  return text === null ? null : ((lang === 'de' ? text.de : null) ?? text.en);
 }
 
 /** A form service takes the desk's place. */

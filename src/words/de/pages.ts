@@ -128,6 +128,14 @@ export const pages: typeof english = {
     offBy: (by) => `${by} daneben`,
     order: 'Per E-Mail bestellen',
     ask: 'Zu diesem Stück fragen',
+    post: {
+      title: 'Was der Versand kostet',
+      elsewhere: 'Überall sonst',
+      band: (weight, price) => `bis ${weight} ${price}`,
+      free: (from) => `kostenlos ab ${from}`,
+      note: 'Nach dem Gewicht des verpackten Pakets. Bestellen Sie per E-Mail, schreiben Sie dazu, wohin es gehen soll.',
+      collect: (where) => `Oder Sie holen es ab ${where}.`,
+    },
     pastNote:
       'Dieses Stück wird nicht mehr gemacht. Sie können es trotzdem in Ihrer Größe ausprobieren und fragen, ob sich etwas Ähnliches machen lässt.',
     weeks: (weeks) =>

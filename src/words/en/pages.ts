@@ -140,6 +140,14 @@ export const pages = {
     offBy: (by: string) => `${by} off`,
     order: 'Order by e-mail',
     ask: 'Ask about this piece',
+    post: {
+      title: 'What posting costs',
+      elsewhere: 'Everywhere else',
+      band: (weight: string, price: string): string => `up to ${weight} ${price}`,
+      free: (from: string): string => `free from ${from}`,
+      note: 'By the weight of the parcel, packed. If you order by e-mail, write where it shall go.',
+      collect: (where: string): string => `Or you collect it ${where}.`,
+    },
     pastNote:
       'This piece isn’t made any more. You can still try it at your size, and ask whether something like it could be made.',
     weeks: (weeks: number) =>

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { startStaticHost, type StaticHost } from '#tests/support/staticHost.ts';
-import { axeFindings } from '../axe.ts';
+import { axeFindings, axeFindingsInBothSchemes } from '../axe.ts';
 import { browser, bytesOf, shop } from '../shop.ts';
 import { fillIn, giveSize, order, shownFigures, standing, type Wish } from './buyer.ts';
 
@@ -105,6 +105,10 @@ test('a focal bracelet for a wrist of 165 mm, easy, worked by the left hand', as
   expect(await term(page, 'Posted to').textContent()).toBe(GOES_TO);
   expect(await term(page, 'Postage').textContent()).toBe('£8.20');
   expect(await page.getByText('Checked: all figures are those that the buyer saw.').isVisible()).toBe(true);
+  await page.getByRole('link', { name: 'Address label' }).click();
+  await page.getByText('24999 Stapelmünde').waitFor();
+  expect(await axeFindingsInBothSchemes(page)).toEqual([]);
+  await page.goBack();
   await page.getByRole('link', { name: 'Bench card' }).click();
   // Left-handed: the board shows the piece as on another person, so the clasp lies on its right.
   expect(await term(page, 'Hand').textContent()).toContain('right');
@@ -140,6 +144,21 @@ test('a pendant necklace at 17½ in, worked by the right hand', async () => {
   await seeAtBench(page, number);
   expect(await term(page, 'Size').textContent()).toBe('17½ in finished length');
   expect(await term(page, 'Delivery').textContent()).toBe('collected');
+  // He has written since that it may as well be posted.
+  await page.getByText('Write down where it goes', { exact: true }).click();
+  for (const [label, text] of [
+    ['Street and number', '7 Ropewalk'],
+    ['Town', 'Tenterholm'],
+    ['Postcode', 'TH0 4ZZ'],
+  ] as const) {
+    await page.getByLabel(label, { exact: true }).fill(text);
+  }
+  await page.getByLabel('Country', { exact: true }).selectOption({ label: 'United Kingdom' });
+  await page.getByRole('button', { name: 'It goes there' }).click();
+  await page.getByText('Wrote down where it goes').waitFor();
+  expect(await term(page, 'Posted to').textContent()).toBe(
+    'Jonas Pell, 7 Ropewalk, Tenterholm, TH0 4ZZ, United Kingdom',
+  );
   expect(await term(page, 'Finished length').textContent()).toBe(figures['Finished length']);
   await page.getByRole('link', { name: 'Bench card' }).click();
   expect(await term(page, 'Hand').textContent()).toContain('left');
