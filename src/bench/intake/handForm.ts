@@ -38,8 +38,10 @@ export type HandField = (typeof HAND_FIELDS)[number];
 /** Every field as it was typed; empty where nothing was. */
 export type HandFields = Readonly<Record<HandField, string>>;
 
-/** The longest e-mail that is read, characters: many times what a page offers, far below what a form may send. */
-export const MAIL_CAP = 20_000;
+/** The longest e-mail that is kept beside the form, characters: many times what a page offers; escaped, a form may send it. */
+export const MAIL_CAP = 10_000;
+/** The longest that is read once: with the headers and parts of a message's source. */
+export const SOURCE_CAP = 60_000;
 /** Any other field; what is longer is told where the order is checked. */
 const FIELD_CAP = 2_000;
 

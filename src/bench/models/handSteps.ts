@@ -4,7 +4,7 @@ import { findEntry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { handAgain } from '../intake/handAgain.ts';
-import { EMPTY_HAND, readHand, type HandFields } from '../intake/handForm.ts';
+import { EMPTY_HAND, readHand, SOURCE_CAP, type HandFields } from '../intake/handForm.ts';
 import { handOrder, type HandDesk } from '../intake/handOrder.ts';
 import { readPlain } from '../intake/plainMail.ts';
 import { isSource, messageText } from '../intake/plainText.ts';
@@ -35,7 +35,7 @@ function fieldsFor(query: URLSearchParams, { book, lang }: HandPlace): HandField
 export async function stepHand(form: URLSearchParams, place: HandPlace): Promise<HandStep> {
   const fields = readHand(form);
   const wanted = form.get('do');
-  if (wanted === 'read') return readMail(fields.mail, place);
+  if (wanted === 'read') return readMail((form.get('mail') ?? '').slice(0, SOURCE_CAP), place);
   if (wanted !== 'enter') return show(fields, 'sized', place);
   const order = handOrder(fields, place);
   const { document, way, showing } = order;

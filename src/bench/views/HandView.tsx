@@ -1,7 +1,7 @@
 /** The form of an order by hand: problems first, then the piece, what it comes to, the buyer; the e-mail beside it. */
 import type { HandWords } from '#words/words.ts';
 import type { HandField } from '../intake/handForm.ts';
-import { MAIL_CAP } from '../intake/handForm.ts';
+import { SOURCE_CAP } from '../intake/handForm.ts';
 import type { Frame } from '../models/frame.ts';
 import type { HandSheet } from '../models/handSheet.ts';
 import { HandBuyer } from './hand/HandBuyer.tsx';
@@ -104,7 +104,7 @@ function FromMail({ words }: { readonly words: HandWords }) {
         <p>{words.fromMailHint}</p>
         <label>
           {words.mailText}
-          <textarea name="mail" rows={10} maxLength={MAIL_CAP} required></textarea>
+          <textarea name="mail" rows={10} maxLength={SOURCE_CAP} required></textarea>
         </label>
         <button type="submit" name="do" value="read">
           {words.readMail}

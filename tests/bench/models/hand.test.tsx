@@ -8,6 +8,7 @@ import { allEntries } from '#bench/book/search.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { newParts } from '#bench/check/restring.ts';
 import { answerOrder } from '#bench/desk/desk.ts';
+import { readForm } from '#bench/http/readForm.ts';
 import { gather } from '#bench/models/gather.ts';
 import { frameIn } from '#bench/models/frame.ts';
 import type { HandSheet } from '#bench/models/handSheet.ts';
@@ -198,6 +199,21 @@ describe('from an e-mail', () => {
     expect('entered' in (await step(sentBack(next), 'enter'))).toBe(true);
     expect(allEntries(shop.book)).toMatchObject([{ way: 'mail', document: { buyer: { name: 'Zoë' } } }]);
   });
+});
+
+it('what is carried from step to step fits into a form, however it is escaped', async () => {
+  const sheet = await sheetOf({ mail: '字'.repeat(50_000), ...{ note: '字', name: '字' } }, 'read');
+  expect(sheet.order.fields.mail).toHaveLength(10_000);
+  const full = Object.fromEntries(
+    Object.entries({ name: 100, note: 1000, line1: 100, town: 100 }).map(([name, most]) => [
+      name,
+      '字'.repeat(most),
+    ]),
+  );
+  const body = new URLSearchParams({ ...sentBack(sheet), ...full }).toString();
+  const type = 'application/x-www-form-urlencoded';
+  const request = new Request('http://x/', { method: 'POST', body, headers: { 'content-type': type } });
+  expect((await readForm(request))?.get('mail')).toBe(sheet.order.fields.mail);
 });
 
 describe('from an order of before', () => {
