@@ -49,8 +49,7 @@ function ToBuy({ parts, frame: { words, format } }: { parts: readonly Needed[]; 
 }
 
 function PickList({ gathering, frame }: { gathering: Gathering; frame: Frame }) {
-  const { words, format } = frame;
-  const { gather: said } = words;
+  const { gather: said } = frame.words;
   const { parts, wires, orders } = gathering;
   return (
     <section aria-labelledby="pick">
@@ -91,7 +90,6 @@ function PickList({ gathering, frame }: { gathering: Gathering; frame: Frame }) 
           </tbody>
         </table>
       </div>
-      <p class="only-paper">{format.list(orders)}</p>
     </section>
   );
 }

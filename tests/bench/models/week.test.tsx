@@ -7,7 +7,8 @@ import { pieceNow } from '#bench/check/pieceNow.ts';
 import { readTaken } from '#bench/intake/takeDue.ts';
 import { frameIn } from '#bench/models/frame.ts';
 import { orderDetail } from '#bench/models/orderDetail.ts';
-import { weekPlan } from '#bench/models/week.ts';
+import { proposedDue, weekPlan } from '#bench/models/week.ts';
+import { OrderView } from '#bench/views/OrderView.tsx';
 import { WeekView } from '#bench/views/WeekView.tsx';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { tally } from '#core/design/tally.ts';
@@ -123,4 +124,17 @@ it('writes times as people say them', () => {
   expect([2.2, 29, 58, 62, 119, 600].map((minutes) => time(minutes, frame.format))).toEqual([
     ...['3 min', '30 min', '1 h', '1 h', '2 h', '10 h'],
   ]);
+});
+
+it('offers the proposed day on the order’s page too', () => {
+  const order = take(orderFor(catalogue, 'banked-fire', 165));
+  const detail = orderDetail(shop.book, catalogue, order.number, frame)!;
+  const proposed = proposedDue(shop.book, catalogue, frame, detail.entry);
+  expect(proposed).toBe(weekPlan(shop.book, catalogue, frame).orders[0]?.proposed);
+  const page = renderToString(<OrderView detail={detail} frame={frame} proposed={proposed} />);
+  expect(page).toContain('name="on" value="2026-12-11"');
+  expect(page).toContain('11 December 2026, proposed');
+  expect(change(shop.book, order.number, 1, frame.now, { kind: 'due', on: proposed })).toBe('done');
+  const dated = orderDetail(shop.book, catalogue, order.number, frame)!.entry;
+  expect(proposedDue(shop.book, catalogue, frame, dated)).toBeNull();
 });
