@@ -105,8 +105,12 @@ function Items({ paper: { kind, content } }: { readonly paper: Invoice }) {
             <td>
               <bdi>{text}</bdi>
             </td>
-            <td class="number">{quantity === null ? '' : formatNumber(quantity, lang)}</td>
-            <td class="number">{eachMinor === null ? '' : formatMoney(eachMinor, currency, lang)}</td>
+            <td class="number" data-label={words.columns.quantity}>
+              {quantity === null ? '' : formatNumber(quantity, lang)}
+            </td>
+            <td class="number" data-label={words.columns.each}>
+              {eachMinor === null ? '' : formatMoney(eachMinor, currency, lang)}
+            </td>
             <td class="number">{sum(sumMinor)}</td>
           </tr>
         ))}

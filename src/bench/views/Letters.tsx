@@ -44,7 +44,7 @@ export function LetterBody({ draft, id, focus = false, ...props }: BodyProps) {
         {words.order.subject}: <bdi>{draft.subject}</bdi>
       </p>
       <label for={id}>{words.order.text}</label>
-      <textarea id={id} rows={12} readOnly lang={props.entry.document.lang} dir="auto">
+      <textarea id={id} rows={rowsFor(draft.body)} readOnly lang={props.entry.document.lang} dir="auto">
         {draft.body}
       </textarea>
       <ChangeForm {...props} attempt={null} form={{ kind: 'message' }} class="row">
@@ -57,4 +57,9 @@ export function LetterBody({ draft, id, focus = false, ...props }: BodyProps) {
       </ChangeForm>
     </>
   );
+}
+
+/** All of a message is seen at once, and a long one doesn't push everything else off the page. */
+function rowsFor(body: string): number {
+  return Math.min(24, body.split('\n').length + 1);
 }

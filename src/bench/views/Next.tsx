@@ -1,5 +1,6 @@
 /** Where an order stands, the one step that usually comes next with the message that goes with it, and all others. */
 import { ORDER_STATES } from '#words/benchCodes.ts';
+import { formatMoney } from '#words/format.ts';
 import { moneyWords } from '#words/words.ts';
 import { goesBack, NOTE_CAP } from '../book/change.ts';
 import type { Draft } from '../letters/letters.ts';
@@ -44,10 +45,10 @@ type StepProps = ChangeProps & { readonly detail: OrderDetail; readonly first: b
 
 /** `first`: nothing else is to be done before it. */
 function Step({ detail, first, ...props }: StepProps) {
-  const { entry, frame } = props;
+  const { frame } = props;
   const { next } = moneyWords(frame.lang);
   const step = detail.next;
-  if (step === null) return <p>{entry.state === 'sent' ? next.finished : next.cancelled}</p>;
+  if (step === null) return <p>{doneText(detail, frame)}</p>;
   return (
     <ChangeForm {...props} form={STEP}>
       <input type="hidden" name="state" value={step.state} />
@@ -60,6 +61,16 @@ function Step({ detail, first, ...props }: StepProps) {
       {step.doubt !== null && <p class="quiet">{next.doubts[step.doubt]}</p>}
     </ChangeForm>
   );
+}
+
+/** Nothing more to do, but for money that is still to come or to go back. */
+function doneText({ entry, money }: OrderDetail, { lang }: ChangeProps['frame']): string {
+  const { next } = moneyWords(lang);
+  const { openMinor } = money.ledger;
+  const sum = formatMoney(Math.abs(openMinor), money.due.currency, lang);
+  if (money.kept && openMinor > 0) return next.stillToPay(sum);
+  if (openMinor < 0) return next.stillToPayBack(sum);
+  return entry.state === 'sent' ? next.finished : next.cancelled;
 }
 
 function Others(props: ChangeProps) {

@@ -114,6 +114,8 @@ export const money: typeof en = {
     parcelLine: (day, carrier, tracking) => [day, carrier, tracking].filter((part) => part !== '').join(', '),
     follow: 'Verfolgen',
     finished: 'Nichts mehr zu tun.',
+    stillToPay: (sum) => `Sie ist verschickt; ${sum} sind noch zu zahlen.`,
+    stillToPayBack: (sum) => `${sum} sind noch zurückzuzahlen.`,
     cancelled: 'Diese Bestellung ist abgesagt.',
     else: 'Etwas anderes',
     reason: 'Warum',

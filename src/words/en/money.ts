@@ -108,6 +108,8 @@ export const money = {
       [day, carrier, tracking].filter((part) => part !== '').join(', '),
     follow: 'Follow it',
     finished: 'Nothing more to do.',
+    stillToPay: (sum: string): string => `It is sent; ${sum} is still to be paid.`,
+    stillToPayBack: (sum: string): string => `${sum} is still to be paid back.`,
     cancelled: 'This order is cancelled.',
     else: 'Something else',
     reason: 'Why',

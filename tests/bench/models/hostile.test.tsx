@@ -1,16 +1,19 @@
 import { renderToString } from 'preact-render-to-string';
 import { afterAll, describe, expect, it } from 'vitest';
 import { change } from '#bench/book/change.ts';
+import type { Invoice } from '#bench/book/invoices.ts';
 import { receive } from '#bench/book/receive.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { toCsv } from '#bench/export/csv.ts';
 import { benchCard } from '#bench/models/benchCard.ts';
+import { invoiceContent } from '#bench/models/invoice.ts';
 import { frameIn, type Frame } from '#bench/models/frame.ts';
 import { orderDetail, type OrderDetail } from '#bench/models/orderDetail.ts';
 import { filterOf, orderList } from '#bench/models/orderList.ts';
 import { OrderCard } from '#bench/views/card/OrderCard.tsx';
 import { CareSheet } from '#bench/views/CareSheet.tsx';
 import { LabelSheet } from '#bench/views/LabelSheet.tsx';
+import { InvoiceSheet } from '#bench/views/InvoiceSheet.tsx';
 import { OrderListView } from '#bench/views/OrderListView.tsx';
 import { OrderView } from '#bench/views/OrderView.tsx';
 import { PackingSheet } from '#bench/views/PackingSheet.tsx';
@@ -50,6 +53,18 @@ function take(document: OrderDocument): OrderDetail {
   return detail;
 }
 
+/** An invoice as it would be issued, taken back for a hostile reason. */
+function paperOf(detail: OrderDetail, spoken: Frame): Invoice {
+  const content = invoiceContent(detail, spoken);
+  if (content === null) throw new Error('no seller');
+  const { number, buyer } = detail.entry.document;
+  return {
+    ...{ invoice: '2026-0001', number, kind: 'credit-note', corrects: '2026-0000', issuedAt: spoken.now },
+    content: { ...content, reason: buyer.note },
+    erasedAt: null,
+  };
+}
+
 /** Everything that is shown or printed of one order, in one language. */
 function pages(detail: OrderDetail, spoken: Frame): string[] {
   const card = benchCard(detail, null);
@@ -62,6 +77,7 @@ function pages(detail: OrderDetail, spoken: Frame): string[] {
   return [
     renderToString(<OrderListView list={list} frame={spoken} />),
     renderToString(<OrderView detail={detail} frame={spoken} />),
+    renderToString(<InvoiceSheet paper={paperOf(detail, spoken)} takenBack={null} />),
     renderToString(<OrderCard bench={card!} detail={detail} frame={spoken} />),
     renderToString(<PackingSheet detail={detail} frame={spoken} />),
     renderToString(<LabelSheet detail={detail} frame={spoken} />),

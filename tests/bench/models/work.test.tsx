@@ -73,7 +73,9 @@ describe('the states', () => {
       expect(html).toContain(`>${draft?.body.split('\n')[0] ?? '-'}`);
     }
     expect(detailOf(number).next).toBeNull();
-    expect(page(number)).toContain('Nothing more to do');
+    expect(page(number)).toMatch(/It is sent; £\d+\.\d\d is still to be paid/);
+    send(number, { kind: 'paid', sum: '900', day: '2026-11-24', way: 'card', really: 'yes' });
+    expect(page(number)).toContain('is still to be paid back');
   });
 
   it('ask first where the order differs from what the buyer saw', () => {
