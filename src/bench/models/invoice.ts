@@ -1,6 +1,5 @@
 /** What an invoice of an order says, on the day it is issued. */
 import type { Shop } from '#catalogue/model/catalogue.ts';
-import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { addressLines } from '#words/address.ts';
 import { formatNumber } from '#words/format.ts';
 import { invoiceWords, orderWords } from '#words/words.ts';
@@ -8,6 +7,7 @@ import { taxWithin, type InvoiceContent } from '../book/invoiceContent.ts';
 import { counts } from '../book/payments.ts';
 import type { Frame } from './frame.ts';
 import type { OrderDetail } from './orderDetail.ts';
+import { sumParts } from './sumParts.ts';
 
 /** Begins the numbers of the year in which `now` stands. */
 export function prefixOf({ numberPrefix }: NonNullable<Shop['seller']>, now: string): string {
@@ -54,20 +54,13 @@ export function invoiceContent(detail: OrderDetail, theirs: Frame): InvoiceConte
 }
 
 /** Pieces and postage, where a price and a postage that the book knows add up to the total; else all in one line. */
-function itemsOf(
-  { entry, now, then, money, pieceName }: OrderDetail,
-  { lang }: Frame,
-): InvoiceContent['items'] {
-  const { quantity, measure, shown } = entry.document;
+function itemsOf(detail: OrderDetail, { lang }: Frame): InvoiceContent['items'] {
+  const { entry, money, pieceName } = detail;
+  const { quantity, measure } = entry.document;
   const words = invoiceWords(lang);
   const text = words.item(pieceName, orderWords(lang).size(measure));
-  const known = [now, then].flatMap((way) => {
-    const candidate = way?.checked.candidate ?? null;
-    if (way === null || candidate === null) return [];
-    return [{ priceMinor: candidate.priceMinor, postageMinor: way.checked.postageMinor }];
-  });
-  const parts = [...known, shown].find((one) => orderTotalMinor(one, quantity) === money.price.minor);
-  if (parts === undefined) {
+  const parts = sumParts(detail);
+  if (parts === null) {
     return [{ text, quantity, eachMinor: null, sumMinor: money.price.minor }];
   }
   const { priceMinor, postageMinor } = parts;

@@ -2,7 +2,7 @@
 import { benchCardWords } from '#words/words.ts';
 import { addressLines } from '#words/address.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
-import { packed } from '../models/packed.ts';
+import { sumParts } from '../models/sumParts.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
 
@@ -12,13 +12,14 @@ export function PackingSheet({ detail, frame }: { detail: OrderDetail; frame: Fr
   const words = benchCardWords(lang).packing;
   const { document } = detail.entry;
   const { quantity, delivery } = document;
-  const { eachMinor, postageMinor, total } = packed(detail);
-  const money = (minor: number): string => formatMoney(minor, total.currency, lang);
+  const { price } = detail.money;
+  const parts = sumParts(detail);
+  const money = (minor: number): string => formatMoney(minor, price.currency, lang);
   const cells = [
     detail.pieceName,
     document.measure.text,
     format.number(quantity),
-    eachMinor === null ? '' : money(eachMinor),
+    parts === null ? '' : money(parts.priceMinor),
   ];
   return (
     <article class="slip" lang={lang}>
@@ -65,19 +66,19 @@ export function PackingSheet({ detail, frame }: { detail: OrderDetail; frame: Fr
           </tr>
         </tbody>
         <tfoot>
-          {delivery.by === 'post' && (
+          {delivery.by === 'post' && parts !== null && (
             <tr>
               <th scope="row" colSpan={3}>
                 {words.postage}
               </th>
-              <td>{postageMinor === 0 ? words.free : money(postageMinor)}</td>
+              <td>{parts.postageMinor === 0 ? words.free : money(parts.postageMinor)}</td>
             </tr>
           )}
           <tr>
             <th scope="row" colSpan={3}>
               {words.total}
             </th>
-            <td>{money(total.minor)}</td>
+            <td>{money(price.minor)}</td>
           </tr>
         </tfoot>
       </table>

@@ -6,7 +6,7 @@ import { readChange } from '#bench/intake/changeForm.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { frameIn } from '#bench/models/frame.ts';
 import { orderDetail, type OrderDetail } from '#bench/models/orderDetail.ts';
-import { packed } from '#bench/models/packed.ts';
+import { sumParts } from '#bench/models/sumParts.ts';
 import { LabelSheet } from '#bench/views/LabelSheet.tsx';
 import { OrderView } from '#bench/views/OrderView.tsx';
 import { PackingSheet } from '#bench/views/PackingSheet.tsx';
@@ -41,11 +41,13 @@ describe('the packing slip', () => {
     const theirs = frameIn(lang, frame);
     const text = textOf(renderToString(<PackingSheet detail={detail} frame={theirs} />));
     expect(text).toContain('Solveig Møller Reepschlägergasse 7 Hinterhaus 24999 Stapelmünde');
-    const { eachMinor, postageMinor, total } = packed(detail);
-    expect(postageMinor).toBe(820);
-    expect(total.minor).toBe(2 * (eachMinor ?? 0) + 820);
-    for (const minor of [eachMinor ?? 0, 820, total.minor])
+    const parts = sumParts(detail);
+    const total = detail.money.price.minor;
+    expect(parts?.postageMinor).toBe(820);
+    expect(total).toBe(2 * (parts?.priceMinor ?? 0) + 820);
+    for (const minor of [parts?.priceMinor ?? 0, 820, total]) {
       expect(text).toContain(theirs.format.money(minor).replace('\u00a0', ' '));
+    }
   });
 
   it('says that it is collected, and names no postage', () => {
@@ -54,15 +56,14 @@ describe('the packing slip', () => {
     expect(text).not.toContain('Postage');
   });
 
-  it('leaves out a price for each where what was agreed on doesn’t part evenly', () => {
+  it('tells no price for each and no postage where what was agreed on is made of other parts', () => {
     const detail = take(TO_GERMANY, { quantity: 2 });
-    const agreed = (minor: number): OrderDetail => ({
-      ...detail,
-      money: { ...detail.money, price: { minor, currency: 'GBP' } },
-    });
-    expect(packed(agreed(9_820))).toMatchObject({ eachMinor: 4_500, postageMinor: 820 });
-    expect(packed(agreed(9_821)).eachMinor).toBeNull();
-    expect(packed(agreed(500)).eachMinor).toBeNull();
+    const agreed = { ...detail, money: { ...detail.money, price: { minor: 9_821, currency: 'GBP' } } };
+    expect(sumParts(agreed)).toBeNull();
+    const text = textOf(renderToString(<PackingSheet detail={agreed} frame={frame} />));
+    expect(text).toContain('£98.21');
+    expect(text).not.toContain('Postage');
+    expect(text.match(/£/g)).toHaveLength(1);
   });
 });
 
