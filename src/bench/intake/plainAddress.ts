@@ -16,6 +16,13 @@ const BEFORE = /^(?:[A-Z]{1,2}[- ])?(\d{4,6}|\d{3} \d{2}|\d{4} ?[A-Z]{2})\s+(.+)
 /** State and figures behind a town, as in America. */
 const BEHIND = /^(.+?),?\s+([A-Z]{2})\s+(\d{5}(?:-\d{4})?)$/;
 
+/** What people write who come for it themselves. */
+const COLLECTED = /\b(?:collect|pick (?:it |this )?up|abhol|hole)/i;
+const NOWHERE: Parts = {
+  ...{ delivery: 'unsaid', to: '', line1: '', line2: '' },
+  ...{ town: '', region: '', postcode: '', country: '' },
+};
+
 /** @param name of the buyer, which needs no line of its own. @returns null where nothing was written */
 export function readAddress(text: string, name: string): Parts | null {
   const lines = text
@@ -23,6 +30,7 @@ export function readAddress(text: string, name: string): Parts | null {
     .map((line) => line.trim().replace(/[,;]$/, ''))
     .filter(Boolean);
   if (lines.length === 0) return null;
+  if (lines.length === 1 && COLLECTED.test(lines[0] ?? '')) return { ...NOWHERE, delivery: 'collection' };
   const [first = '', ...others] = lines;
   const unnamed = fold(first) === fold(name) ? others : lines;
   const country = countryOf(unnamed.at(-1) ?? '');

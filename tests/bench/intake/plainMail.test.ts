@@ -170,6 +170,14 @@ describe('a mail that buyers have changed', () => {
     expect(codes(read(old))).toContain('revision');
   });
 
+  it.each([
+    ['I will collect it', 'collection', ''],
+    ['9 Collier Row, Leeds LS1 4AP, United Kingdom', 'post', '9 Collier Row'],
+  ])('tells who comes for it from an address: “%s”', (said, delivery, line1) => {
+    const { fields } = read(offered().replace('Send it to:', `Send it to: ${said}`));
+    expect(fields).toMatchObject({ delivery, line1 });
+  });
+
   it('never takes the shop for the buyer', () => {
     const reply = `From: orders@ninepin.example\n\n${offered()}\nwrite to me: iris@example.org`;
     expect(read(reply).fields.email).toBe('iris@example.org');
