@@ -4,23 +4,11 @@ import { chooseCover, chooseCrimp, COVER_PLAY_MM, coverFit, crimpFit } from '#co
 import { cutLength } from '#core/design/ends/cut.ts';
 import { endPartMm } from '#core/design/ends/endPart.ts';
 import { checkGuard } from '#core/design/ends/guard.ts';
-import { takes } from '#core/geometry/packing.ts';
 import { component, COMPONENTS, design, RULES } from '#tests/support/workshop.ts';
 
 const crimp = (id: string, holeMm: number, closedMm: number | null = null) =>
   component(id, { kind: 'crimp', holeMm, closedMm });
 const cover = (id: string, closedMm: number | null) => component(id, { kind: 'cover', closedMm });
-
-describe('a hole', () => {
-  it('takes what is as wide as itself, give or take less than a drill’s error', () => {
-    expect([takes(1, 1), takes(1, 0.9), takes(0.9996, 1), takes(0.999, 1)]).toEqual([
-      true,
-      true,
-      true,
-      false,
-    ]);
-  });
-});
 
 describe('a crimp', () => {
   it.each([
