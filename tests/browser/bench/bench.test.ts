@@ -109,7 +109,9 @@ test('an order is worked through its states, and a second window can’t overwri
   await other.goto(page.url());
   await page.getByRole('button', { name: 'Agree to it' }).click();
   // The message that goes with it lies ready, and the keyboard is on it.
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('href'))).toContain('mailto:iris');
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('href')))
+    .toContain('mailto:iris');
   await page.getByLabel('Due').fill('2027-01-20');
   await page.getByRole('button', { name: 'Set the day' }).click();
   await page.getByLabel('Note to yourself').fill('Blue tissue');
