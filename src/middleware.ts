@@ -14,6 +14,7 @@ export const onRequest = defineMiddleware(async (context, next) => {
   if (context.isPrerendered) return next();
   const { request, clientAddress } = context;
   const visitor = visitorOf(request, clientAddress, bench().settings.proxies);
+  context.locals.visitor = visitor;
   const response = await answer(request, visitor, next);
   guardHeaders(response.headers, visitor.path, !import.meta.env.DEV);
   return response;

@@ -1,6 +1,6 @@
 /** `POST /desk/orders`: see public/schema/desk-openapi.json. */
 import type { APIRoute } from 'astro';
-import { ownOrigin, senderOf, visitorOf } from '#bench/access/visitor.ts';
+import { ownOrigin, senderOf } from '#bench/access/visitor.ts';
 import { bench } from '#bench/context/bench.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { answerOrder } from '#bench/desk/desk.ts';
@@ -9,10 +9,10 @@ import { readWhole } from '#catalogue/collections.ts';
 
 export const prerender = false;
 
-export const ALL: APIRoute = async ({ request, site, clientAddress }) => {
+export const ALL: APIRoute = async ({ request, site, clientAddress, locals }) => {
   const { settings, inbox, deskThrottle, proxyThrottle, nowMs } = bench();
   const { proxies, shopOrigins } = settings;
-  const own = ownOrigin(visitorOf(request, clientAddress, proxies));
+  const own = ownOrigin(locals.visitor);
   const desk = {
     inbox,
     pieceNow: async (id: string) => pieceNow(await readWhole(), id),

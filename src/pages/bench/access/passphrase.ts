@@ -3,13 +3,13 @@ import type { APIRoute } from 'astro';
 import { bench } from '#bench/context/bench.ts';
 import { LEAST_LENGTH, MOST_LENGTH, removePassphrase, setPassphrase } from '#bench/access/passphrase.ts';
 import { refusalResponse, troubleResponse } from '#bench/access/refusal.ts';
-import { isHere, visitorOf } from '#bench/access/visitor.ts';
+import { isHere } from '#bench/access/visitor.ts';
 import { readForm, seeOther } from '#bench/http/readForm.ts';
 
 export const prerender = false;
 
-export const POST: APIRoute = async ({ request, clientAddress }) => {
-  if (!isHere(visitorOf(request, clientAddress))) return refusalResponse('cross-site', request);
+export const POST: APIRoute = async ({ request, locals }) => {
+  if (!isHere(locals.visitor)) return refusalResponse('cross-site', request);
   const form = await readForm(request);
   if (form === null) return troubleResponse({ code: 'bad-form' }, 400, request);
   const { book } = bench();
