@@ -11,11 +11,15 @@ class CheapFirst extends BaseSequencer {
   }
 }
 
-/** What `npm run mutate` runs against every mutant: the core's own tests with few random cases, and without the long random ones. */
+/** What `npm run mutate` runs against every mutant: the core's own tests with few random cases, the judge of joint stock, and not the long random ones. */
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
-    include: ['tests/core/**/*.test.ts', 'tests/published/**/*.test.ts'],
+    include: [
+      ...['tests/core/**/*.test.ts', 'tests/published/**/*.test.ts'],
+      // The one judge that runs in seconds, of what no core test compares: strands out of one stock.
+      'tests/judges/jointStock.test.ts',
+    ],
     exclude: ['**/hostile*.test.ts'],
     setupFiles: ['.config/fewerRuns.ts'],
     env: { CLASPWISE_QUICK: '1' },

@@ -89,7 +89,7 @@ test('an order by hand goes in by the keyboard alone, its mistakes mended by the
   expect(await alert.innerText()).toContain('Say how the order came to you.');
   await alert.getByRole('link', { name: 'Say how the order came to you.' }).focus();
   await page.keyboard.press('Enter');
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe('hand-way');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('hand-way');
   await page.keyboard.type('By tel');
   await page.getByLabel('Telephone, if there is no e-mail').fill('01632 960983');
   await page.getByRole('button', { name: 'Put it into the book' }).press('Enter');
