@@ -18,7 +18,7 @@ const counted = ({ quantity, piece }: Pick<LetterFacts, 'quantity' | 'piece'>): 
 
 const what = ({ quantity, piece, size, length, price, withPostage }: LetterFacts): string =>
   [
-    `${counted({ quantity, piece })}, für ${size}, fertige Länge ${length}`,
+    `${counted({ quantity, piece })}, für ${size}, gemessen ${length}`,
     `${quantity > 1 ? 'zusammen ' : ''}${price}${withPostage ? ', Versand inbegriffen' : ''}`,
   ].join(', ');
 

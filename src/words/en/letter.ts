@@ -17,7 +17,7 @@ const counted = ({ quantity, piece }: Pick<LetterFacts, 'quantity' | 'piece'>): 
 
 const what = ({ quantity, piece, size, length, price, withPostage }: LetterFacts): string =>
   [
-    `${counted({ quantity, piece })}, for ${size}, finished length ${length}`,
+    `${counted({ quantity, piece })}, for ${size}, measuring ${length}`,
     `${price}${quantity > 1 ? ' together' : ''}${withPostage ? ', postage included' : ''}`,
   ].join(', ');
 
