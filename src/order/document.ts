@@ -74,6 +74,17 @@ export type Address = {
   readonly country: string;
 };
 
+/** Most characters of each part. */
+export const ADDRESS_CAPS: Readonly<Record<keyof Address, number>> = {
+  name: CAPS.name,
+  line1: CAPS.addressLine,
+  line2: CAPS.addressLine,
+  town: CAPS.addressLine,
+  region: CAPS.addressLine,
+  postcode: CAPS.postcode,
+  country: 2,
+};
+
 /** The ways of delivery, in the order in which the compact form counts them for ever. */
 export const DELIVERIES = ['unsaid', 'collection', 'post'] as const;
 

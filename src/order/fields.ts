@@ -5,7 +5,15 @@
  */
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
 import { LANGS } from '#words/lang.ts';
-import { CAPS, FORMAT, VERSION, type Address, type Delivery, type OrderDocument } from './document.ts';
+import {
+  ADDRESS_CAPS,
+  CAPS,
+  FORMAT,
+  VERSION,
+  type Address,
+  type Delivery,
+  type OrderDocument,
+} from './document.ts';
 import { isNumber } from './number.ts';
 
 /** One way to read the table: what each kind of field becomes. Lengths are in UTF-16 units; lists have an entry at least. */
@@ -77,12 +85,12 @@ export function orderFields<Field>(reading: Reading<Field>): Field {
       post: fields({
         by: oneOf(['post']),
         to: fields({
-          name: seen(CAPS.name),
-          line1: seen(CAPS.addressLine),
-          line2: line(CAPS.addressLine),
-          town: line(CAPS.addressLine),
-          region: line(CAPS.addressLine),
-          postcode: line(CAPS.postcode),
+          name: seen(ADDRESS_CAPS.name),
+          line1: seen(ADDRESS_CAPS.line1),
+          line2: line(ADDRESS_CAPS.line2),
+          town: line(ADDRESS_CAPS.town),
+          region: line(ADDRESS_CAPS.region),
+          postcode: line(ADDRESS_CAPS.postcode),
           country: text(2, 2, COUNTRY),
         } satisfies Record<keyof Address, Field>),
       }),

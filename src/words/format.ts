@@ -144,6 +144,15 @@ const regions = madeOnce((lang, type) => new Intl.DisplayNames(locale(lang), { t
 export const countryName = (code: string, lang: Lang): string =>
   /^[A-Z]{2}$/.test(code) ? (regions(lang, 'region').of(code) ?? code) : code;
 
+/** Countries with their names, in the order of the names. */
+export const countriesByName = (
+  codes: readonly string[],
+  lang: Lang,
+): readonly (readonly [code: string, name: string])[] =>
+  codes
+    .map((code) => [code, countryName(code, lang)] as const)
+    .toSorted(([, one], [, other]) => one.localeCompare(other, lang));
+
 /** "a, b and c". */
 export function formatList(
   items: readonly string[],

@@ -34,9 +34,10 @@ export async function inWorkFolder<T>(
 export function sweepWorkFolders(bookFile: string, nowMs: number): string[] {
   const home = dirname(bookFile);
   const left = readdirSync(home).filter((name) => {
-    const [, pid] = FOLDER.exec(name) ?? [null, null];
-    if (!FOLDER.test(name)) return false;
-    if (pid !== null && pid !== undefined) return !isRunning(Number(pid));
+    const found = FOLDER.exec(name);
+    if (found === null) return false;
+    const [, pid] = found;
+    if (pid !== undefined) return !isRunning(Number(pid));
     return nowMs - statSync(join(home, name)).mtimeMs > LEFT_OVER_MS;
   });
   for (const name of left) rmSync(join(home, name), { recursive: true, force: true });

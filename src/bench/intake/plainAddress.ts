@@ -1,6 +1,7 @@
 /** An address as somebody typed it, parted as far as lines tell. She looks it over. */
 import { COUNTRIES } from '#core/post/countries.ts';
-import { LANGS, locale } from '#words/lang.ts';
+import { countryName } from '#words/format.ts';
+import { LANGS } from '#words/lang.ts';
 import { fold } from '../book/open.ts';
 import type { HandFields } from './handForm.ts';
 
@@ -82,8 +83,7 @@ let names: ReadonlyMap<string, string> | null = null;
 function countryOf(line: string): string {
   names ??= new Map(
     LANGS.flatMap((lang) => {
-      const all = new Intl.DisplayNames([locale(lang)], { type: 'region' });
-      return COUNTRIES.map((code) => [fold(all.of(code) ?? code), code] as const);
+      return COUNTRIES.map((code) => [fold(countryName(code, lang)), code] as const);
     }),
   );
   const written = fold(line.trim().replace(/\.$/, ''));

@@ -1,5 +1,5 @@
 /** What the orders still to be strung take together, in the order of trays, beside what the maker has: what to pick and what to buy. */
-import { partNamesIn, wireKey, type Catalogue } from '#catalogue/model/catalogue.ts';
+import { componentNameIn, partNamesIn, wireKey, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import { findEntry, type Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
@@ -91,13 +91,11 @@ function grow(into: Sums, id: string, amount: number, order: string): void {
 const total = (shares: readonly Share[]): number => shares.reduce((sum, { amount }) => sum + amount, 0);
 
 function neededParts(sums: Sums, catalogue: Catalogue, { lang }: Frame): Needed[] {
-  const own = partNamesIn(catalogue, lang);
   const all = [...sums].map(([id, orders]): Needed => {
-    const found = catalogue.components[id];
-    const stock = found?.stock ?? null;
+    const stock = catalogue.components[id]?.stock ?? null;
     const count = total(orders);
     const missing = stock === null ? null : Math.max(0, count - stock);
-    const name = own[id] ?? found?.name ?? id;
+    const name = componentNameIn(catalogue, id, lang);
     const number = catalogue.partNumbers[id] ?? null;
     return { id, name, number, tray: catalogue.trays[id] ?? null, count, stock, missing, orders };
   });

@@ -1,10 +1,10 @@
 /** The form of an order by hand as its page shows it, step by step. */
-import { textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
+import { componentNameIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { tally } from '#core/design/tally.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import { COUNTRIES } from '#core/post/countries.ts';
 import { servedCountries } from '#core/post/served.ts';
-import { locale } from '#words/lang.ts';
+import { countriesByName } from '#words/format.ts';
 import type { PlainRemark } from '#words/plainRemark.ts';
 import { newParts } from '../check/restring.ts';
 import type { HandField } from '../intake/handForm.ts';
@@ -24,7 +24,7 @@ export type HandSheet = {
   /** Those that the step asks for. */
   readonly problems: HandProblems;
   readonly pieces: readonly { readonly id: string; readonly name: string; readonly past: boolean }[];
-  readonly countries: readonly { readonly code: string; readonly name: string }[];
+  readonly countries: ReturnType<typeof countriesByName>;
   readonly remarks: readonly PlainRemark[];
   /** What restringing takes; null where nothing is restrung, or nothing is sized yet. */
   readonly restring: {
@@ -49,6 +49,7 @@ export function handSheet(
     sized: onlyOf(order.problems, SIZE_FIELDS),
     wrong: order.problems,
   };
+  const { post } = catalogue.shop;
   const pieces = catalogue.pieces
     .map((piece) => ({ id: piece.id, name: textsOf(piece, lang).name, past: piece.status === 'past' }))
     .toSorted((a, b) => a.name.localeCompare(b.name, lang));
@@ -57,7 +58,7 @@ export function handSheet(
     stage,
     problems: shown[stage],
     pieces,
-    countries: countriesOf(catalogue, lang),
+    countries: countriesByName(post === null ? COUNTRIES : servedCountries(post.rules), lang),
     remarks: more.remarks ?? [],
     restring: restringOf(order, catalogue, lang),
     takenNumber: more.takenNumber ?? null,
@@ -66,14 +67,6 @@ export function handSheet(
 
 function onlyOf(problems: HandProblems, names: readonly HandField[]): HandProblems {
   return Object.fromEntries(Object.entries(problems).filter(([name]) => names.some((one) => one === name)));
-}
-
-function countriesOf({ shop }: Catalogue, lang: Frame['lang']): HandSheet['countries'] {
-  const names = new Intl.DisplayNames([locale(lang)], { type: 'region' });
-  const served = shop.post === null ? COUNTRIES : servedCountries(shop.post.rules);
-  return served
-    .map((code) => ({ code, name: names.of(code) ?? code }))
-    .toSorted((a, b) => a.name.localeCompare(b.name, lang));
 }
 
 function restringOf(
@@ -86,13 +79,12 @@ function restringOf(
   const { copy, choice } = sized;
   const fresh = newParts(copy.design);
   const { strands } = stringing(copy.design, copy.rules, candidate, choice.hand);
-  const own = lang === 'de' ? catalogue.germanNames : {};
   return {
     wireMm: choice.quantity * strands.reduce((sum, { cut }) => sum + cut.totalMm, 0),
     parts: [...tally(copy.design, candidate.counts)]
       .filter(([id]) => fresh.has(id))
       .map(([id, count]) => ({
-        name: own[id] ?? copy.design.components[id]?.name ?? id,
+        name: componentNameIn(catalogue, id, lang),
         count: count * choice.quantity,
       })),
   };

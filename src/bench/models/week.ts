@@ -1,5 +1,5 @@
 /** What is due when, what it takes against the hours there are, and what can't be begun for want of beads. */
-import { partNamesIn, type Catalogue } from '#catalogue/model/catalogue.ts';
+import { componentNameIn, type Catalogue } from '#catalogue/model/catalogue.ts';
 import type { Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { entriesIn } from '../book/search.ts';
@@ -112,7 +112,6 @@ function weekOrders(
     const work = byNumber.get(job.number);
     return work === undefined ? [] : [{ job, work }];
   });
-  const own = partNamesIn(catalogue, lang);
   const given = handOut(
     ordered.map(({ job, work }) => ({ number: job.number, parts: partsOf(work) })),
     (id) => catalogue.components[id]?.stock ?? null,
@@ -121,7 +120,7 @@ function weekOrders(
   return ordered.map(({ job, work: { entry } }, at): WeekOrder => {
     const short = (given[at]?.short ?? []).map((one) => ({
       ...one,
-      name: own[one.component] ?? catalogue.components[one.component]?.name ?? one.component,
+      name: componentNameIn(catalogue, one.component, lang),
     }));
     return {
       entry,

@@ -1,6 +1,7 @@
 /** Where an order goes, written down or put right after the buyer has answered. */
 import { COUNTRIES } from '#core/post/countries.ts';
-import { ADDRESS_PARTS, CAPS, type Address } from '#order/document.ts';
+import { ADDRESS_CAPS, ADDRESS_PARTS, type Address } from '#order/document.ts';
+import { countriesByName } from '#words/format.ts';
 import { handWords } from '#words/words.ts';
 import { isAttempt, typed } from '../models/attempt.ts';
 import { ChangeForm, type ChangeProps } from './ChangeForm.tsx';
@@ -17,9 +18,6 @@ export function AddressForm(props: ChangeProps) {
   const usual = (part: keyof Address): string =>
     delivery.by === 'post' ? delivery.to[part] : part === 'name' ? buyer.name : '';
   const value = (part: keyof Address): string => typed(attempt, FORM, `to-${part}`, usual(part));
-  const countries = COUNTRIES.map((code) => [code, frame.format.country(code)] as const).toSorted(
-    ([, one], [, other]) => one.localeCompare(other, frame.lang),
-  );
   return (
     <>
       {delivery.by === 'unsaid' && <p class="warning">{words.later.missing}</p>}
@@ -34,7 +32,7 @@ export function AddressForm(props: ChangeProps) {
                   id={`to-${part}`}
                   name={`to-${part}`}
                   value={value(part)}
-                  maxLength={MOST[part]}
+                  maxLength={ADDRESS_CAPS[part]}
                   required={REQUIRED.includes(part)}
                   autocomplete="off"
                   dir="auto"
@@ -45,7 +43,7 @@ export function AddressForm(props: ChangeProps) {
               <label for="to-country">{words.country}</label>
               <select id="to-country" name="to-country" required>
                 <option value="">{words.chooseCountry}</option>
-                {countries.map(([code, name]) => (
+                {countriesByName(COUNTRIES, frame.lang).map(([code, name]) => (
                   <option value={code} selected={code === value('country')}>
                     {name}
                   </option>
@@ -66,12 +64,3 @@ export function AddressForm(props: ChangeProps) {
     </>
   );
 }
-
-const MOST = {
-  name: CAPS.name,
-  line1: CAPS.addressLine,
-  line2: CAPS.addressLine,
-  town: CAPS.addressLine,
-  region: CAPS.addressLine,
-  postcode: CAPS.postcode,
-} as const;

@@ -157,6 +157,13 @@ export function partNamesIn(
   return lang === 'de' ? germanNames : {};
 }
 
+/** A component's name in a language; its id where the catalogue has it no more. */
+export const componentNameIn = (
+  { components, germanNames }: Pick<Catalogue, 'components' | 'germanNames'>,
+  id: string,
+  lang: Lang,
+): string => partNamesIn({ germanNames }, lang)[id] ?? components[id]?.name ?? id;
+
 type Components = Readonly<Record<string, Component>>;
 
 /** The components under the names given, those without one as they are. */

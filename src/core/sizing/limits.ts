@@ -25,6 +25,7 @@ function ample(job: Job, rules: Rules): Job {
 
 /** Components whose stock alone keeps the strands apart; none where more of it would not bring them together. */
 function keepingApart(job: Job, rules: Rules, mostStock: readonly string[]): readonly string[] {
+  if (mostStock.length === 0) return mostStock;
   const found = jointLimits(ample(job, rules).joint, toFirstOf(job));
   return found !== null && apart(found, job.toleranceMm) ? [] : mostStock;
 }

@@ -1,11 +1,11 @@
 /** How the pieces reach the buyer: by post to an address, or collected; and what posting comes to. */
-import type { Address } from '#order/document.ts';
-import type { Format } from '#words/format.ts';
+import { ADDRESS_CAPS, type Address } from '#order/document.ts';
+import { countriesByName, type Format } from '#words/format.ts';
 import type { OrderWords } from '#words/words.ts';
 import type { PostForSizer } from '../model/input.ts';
 import { Choices } from '../controls/Choices.tsx';
 import { Field } from './Field.tsx';
-import { codesOf, countryOf, MOST, wayOf } from './model/delivery.ts';
+import { codesOf, countryOf, wayOf } from './model/delivery.ts';
 import type { FormField, OrderForm } from './model/form.ts';
 
 export type DeliveryFieldsProps = {
@@ -79,7 +79,7 @@ function AddressFields({ words, format, post, form, change, problemOf }: Deliver
             <input
               {...common(part, ids)}
               autocomplete={`shipping ${autofill}`}
-              maxLength={MOST[part]}
+              maxLength={ADDRESS_CAPS[part]}
               value={address[part]}
               onInput={(event) => write(part, event.currentTarget.value)}
             />
@@ -94,7 +94,7 @@ function AddressFields({ words, format, post, form, change, problemOf }: Deliver
             value={countryOf(post, form)}
             onChange={(event) => write('country', event.currentTarget.value)}
           >
-            {named(post, format).map(([code, name]) => (
+            {countriesByName(codesOf(post.countries), format.lang).map(([code, name]) => (
               <option key={code} value={code}>
                 {name}
               </option>
@@ -104,11 +104,4 @@ function AddressFields({ words, format, post, form, change, problemOf }: Deliver
       </Field>
     </>
   );
-}
-
-/** The countries posted to, by their names in the reader's language. */
-function named({ countries }: PostForSizer, { country, lang }: Format): (readonly [string, string])[] {
-  return codesOf(countries)
-    .map((code) => [code, country(code)] as const)
-    .toSorted(([, one], [, other]) => one.localeCompare(other, lang));
 }

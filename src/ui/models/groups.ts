@@ -1,5 +1,5 @@
 /** The ways to look through the shop: by kind, material, colour, bead and year, each with its groups. */
-import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
+import { componentNameIn, type Catalogue, type Piece } from '#catalogue/model/catalogue.ts';
 import { facetsOf, lookedFor } from '#catalogue/facts/facets.ts';
 import { colourName, materialName } from '#words/goods.ts';
 import type { Lang } from '#words/lang.ts';
@@ -59,7 +59,7 @@ function collect(pieces: readonly Piece[]): Readonly<Record<By, ReadonlyMap<stri
   return found;
 }
 
-function namer(by: By, { components, germanNames }: Catalogue, lang: Lang): (key: string) => Named {
+function namer(by: By, catalogue: Catalogue, lang: Lang): (key: string) => Named {
   const { list, kindsMany } = pageWords(lang);
   const named = (key: string, name: string, title: string): Named => ({ key, name, title });
   return (key) => {
@@ -76,7 +76,7 @@ function namer(by: By, { components, germanNames }: Catalogue, lang: Lang): (key
       return named(key, name, list.colour(name));
     }
     if (by === 'beads') {
-      const name = (lang === 'de' ? germanNames[key] : undefined) ?? components[key]?.name ?? key;
+      const name = componentNameIn(catalogue, key, lang);
       return named(key, name, list.bead(name));
     }
     return named(key, key, list.year(key));

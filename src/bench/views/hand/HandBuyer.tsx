@@ -42,7 +42,7 @@ const NAMES = { en: 'English', de: 'Deutsch' } as const;
 function Address(props: HandProps) {
   const { sheet, words } = props;
   const line = CAPS.addressLine;
-  const countries = sheet.countries.map(({ code, name }) => ({ value: code, label: name }));
+  const countries = sheet.countries.map(([value, label]) => ({ value, label }));
   return (
     <fieldset class="fields">
       <legend>{words.address}</legend>

@@ -1,6 +1,6 @@
 /** How the pieces reach the buyer, as her form stands. */
 import { postage, postageMinor, type Postage } from '#core/post/postage.ts';
-import { ADDRESS_PARTS, CAPS, type Address, type Delivery } from '#order/document.ts';
+import { ADDRESS_CAPS, ADDRESS_PARTS, type Address, type Delivery } from '#order/document.ts';
 import { NAME } from '#order/fields.ts';
 import type { FormProblem } from '#words/orderFacts.ts';
 import type { PostForSizer } from '../../model/input.ts';
@@ -61,7 +61,7 @@ export function addressProblems(post: PostForSizer | null, form: OrderForm): For
 
 function partProblem(part: keyof Address, address: Address, needsPostcode: boolean): FormProblem | null {
   const text = address[part];
-  if (text.length > MOST[part]) return { code: 'part-long', most: MOST[part] };
+  if (text.length > ADDRESS_CAPS[part]) return { code: 'part-long', most: ADDRESS_CAPS[part] };
   // A recipient is named only where it isn't the buyer.
   if (part === 'name') return text === '' || NAME.test(text) ? null : { code: 'name-missing' };
   if (part === 'line1') return NAME.test(text) ? null : { code: 'line1-missing' };
@@ -69,14 +69,3 @@ function partProblem(part: keyof Address, address: Address, needsPostcode: boole
   if (part === 'postcode') return needsPostcode ? { code: 'postcode-missing' } : null;
   return part === 'town' || part === 'country' ? { code: `${part}-missing` } : null;
 }
-
-/** Most characters of each part. */
-export const MOST: Readonly<Record<keyof Address, number>> = {
-  name: CAPS.name,
-  line1: CAPS.addressLine,
-  line2: CAPS.addressLine,
-  town: CAPS.addressLine,
-  region: CAPS.addressLine,
-  postcode: CAPS.postcode,
-  country: 2,
-};
