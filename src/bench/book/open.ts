@@ -1,7 +1,7 @@
 /** Opens the order book: one SQLite file that loses nothing it has promised to keep. */
 import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { DatabaseSync } from 'node:sqlite';
+import { DatabaseSync, type StatementSync } from 'node:sqlite';
 import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
 import { BookError, named } from './problem.ts';
 
@@ -56,6 +56,17 @@ export function openBook(file: string, options: { readonly busyMs?: number } = {
 /** True where other accounts of the machine can look into the folder of the book. */
 export const isFolderOpen = ({ file }: Pick<Book, 'file'>): boolean =>
   (statSync(dirname(file)).mode & 0o077) !== 0;
+
+const statements = new WeakMap<DatabaseSync, Map<string, StatementSync>>();
+
+/** A statement of the book, compiled once; for those that every order runs. `sql`: one of few, values as parameters. */
+export function prepared({ db }: Book, sql: string): StatementSync {
+  const known = statements.get(db) ?? new Map<string, StatementSync>();
+  statements.set(db, known);
+  const statement = known.get(sql) ?? db.prepare(sql);
+  known.set(sql, statement);
+  return statement;
+}
 
 /** Runs `work` in one transaction that holds the write lock from its start. Throws BookError where it can't be written. */
 export function inOneWrite<T>(book: Book, work: () => T): T {

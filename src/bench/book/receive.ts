@@ -2,7 +2,7 @@
 import type { OrderDocument } from '#order/document.ts';
 import type { OrderWay } from '#words/benchCodes.ts';
 import { documentOf, type Happening, type Row } from './entry.ts';
-import { inOneWrite, type Book } from './open.ts';
+import { inOneWrite, prepared, type Book } from './open.ts';
 import { keepSnapshot, sha256, snapshotOfRevision, type Snapshot } from './snapshot.ts';
 
 export type Arrival = {
@@ -36,9 +36,10 @@ function receiveOne(book: Book, arrival: Arrival): Reception {
   const { number } = document;
   const content = canonical(document);
   const digest = sha256(content);
-  const known = book.db
-    .prepare('SELECT document, digest, received_at, erased_at FROM orders WHERE number = ?')
-    .get(number) as Row | undefined;
+  const known = prepared(
+    book,
+    'SELECT document, digest, received_at, erased_at FROM orders WHERE number = ?',
+  ).get(number) as Row | undefined;
   if (known !== undefined) {
     // Once erased there is nothing left to compare; the number alone says it. An order of an older
     // version may come again in a newer one, so both are compared in today's.
@@ -51,21 +52,23 @@ function receiveOne(book: Book, arrival: Arrival): Reception {
     now?.revision === document.piece.revision
       ? kept
       : snapshotOfRevision(book, document.piece.id, document.piece.revision);
-  book.db
-    .prepare(
-      `INSERT INTO orders (number, document, digest, received_at, way, state, snapshot)
-       VALUES (?, ?, ?, ?, ?, 'new', ?)`,
-    )
-    .run(number, content, digest, at, arrival.way, snapshot);
+  prepared(
+    book,
+    `INSERT INTO orders (number, document, digest, received_at, way, state, snapshot)
+     VALUES (?, ?, ?, ?, ?, 'new', ?)`,
+  ).run(number, content, digest, at, arrival.way, snapshot);
   record(book, number, at, { kind: 'received', text: arrival.way });
   return { outcome: 'received', number, receivedAt: at };
 }
 
 /** Writes a line of history. Call inside a write. */
 export function record(book: Book, number: string, at: string, { kind, text }: Happening): void {
-  book.db
-    .prepare('INSERT INTO event (number, at, kind, text) VALUES (?, ?, ?, ?)')
-    .run(number, at, kind, text);
+  prepared(book, 'INSERT INTO event (number, at, kind, text) VALUES (?, ?, ?, ?)').run(
+    number,
+    at,
+    kind,
+    text,
+  );
 }
 
 /** The document as JSON with its names in one order, so that the same order is the same text. */

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import type { PostRules } from '#core/post/rules.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
-import type { Book } from './open.ts';
+import { prepared, type Book } from './open.ts';
 import { named } from './problem.ts';
 
 /** All that `size()` needs, and the piece's name. */
@@ -18,11 +18,23 @@ export type Snapshot = {
   readonly post?: PostRules | null;
 };
 
+type Written = { readonly content: string; readonly digest: string };
+/** Written out once for each copy: every order of a piece brings the same. */
+const written = new WeakMap<Snapshot, Written>();
+
+function writtenOf(snapshot: Snapshot): Written {
+  const known = written.get(snapshot);
+  if (known !== undefined) return known;
+  const content = JSON.stringify(snapshot);
+  const one = { content, digest: sha256(content) };
+  written.set(snapshot, one);
+  return one;
+}
+
 /** Keeps a snapshot, once for the same content. Call inside a write. @returns its id */
 export function keepSnapshot(book: Book, snapshot: Snapshot, at: string): number {
-  const content = JSON.stringify(snapshot);
-  const digest = sha256(content);
-  const known = book.db.prepare('SELECT id FROM snapshot WHERE digest = ?').get(digest);
+  const { content, digest } = writtenOf(snapshot);
+  const known = prepared(book, 'SELECT id FROM snapshot WHERE digest = ?').get(digest);
   if (known !== undefined) return Number(known.id);
   const made = book.db
     .prepare('INSERT INTO snapshot (piece, revision, digest, content, seen_at) VALUES (?, ?, ?, ?, ?)')

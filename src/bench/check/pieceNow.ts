@@ -2,9 +2,17 @@
 import type { Catalogue, Piece, Shop } from '#catalogue/model/catalogue.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 
+/** One copy of a piece for as long as piece and rules are the same, so that what is computed of it can be kept by it. */
+const copies = new WeakMap<Piece, Snapshot>();
+
 export function snapshotOf(piece: Piece, { rules, post }: Pick<Shop, 'rules' | 'post'>): Snapshot {
+  const known = copies.get(piece);
+  const postRules = post?.rules ?? null;
+  if (known?.rules === rules && known.post === postRules) return known;
   const { id, revision, name, design, listedMinor } = piece;
-  return { piece: id, revision, name, design, rules, listedMinor, post: post?.rules ?? null };
+  const copy = { piece: id, revision, name, design, rules, listedMinor, post: postRules };
+  copies.set(piece, copy);
+  return copy;
 }
 
 /** The catalogue's piece by its id; null where there is none. */

@@ -1,6 +1,4 @@
 /** An order computed again from the maker's own copy of the piece, beside what the buyer saw. */
-import { describe } from '#core/sizing/usual.ts';
-import { size } from '#core/sizing/size.ts';
 import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { parseLength } from '#core/units/length.ts';
@@ -12,6 +10,7 @@ import type { OrderWay } from '#words/benchCodes.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { asRestrung, isRestring } from './restring.ts';
+import { describedOf, sizingOf } from './sizedBefore.ts';
 
 export type Recheck = {
   /** null where the catalogue has no such piece. */
@@ -52,10 +51,10 @@ export function recheck(
     const { postageMinor } = document.shown;
     return { sizing: null, candidate: null, asShown: null, postageMinor, differences };
   }
-  const sizing = size(copy.design, copy.rules, copy.listedMinor, choiceOf(document));
+  const sizing = sizingOf(copy, choiceOf(document));
   const candidate = candidateOf(sizing);
   const asShown = fitsDesign(copy.design, document.shown.counts)
-    ? describe(copy.design, copy.rules, copy.listedMinor, document.shown.counts)
+    ? describedOf(copy, document.shown.counts)
     : null;
   const delivery = checkDelivery(document, copy.post, candidate);
   const differences = [

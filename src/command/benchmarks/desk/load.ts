@@ -5,22 +5,34 @@ import { setTimeout as pause } from 'node:timers/promises';
 
 export type Send = () => Promise<void>;
 
-/** `clients` send one after another for `seconds`. @returns receipts a second */
-export async function fullLoad(send: Send, clients: number, seconds: number): Promise<number> {
+export type Latencies = { readonly medianMs: number; readonly p95Ms: number; readonly p99Ms: number };
+
+export type Load = Latencies & {
+  /** Receipts a second. */
+  readonly perSecond: number;
+};
+
+function latencies(timesMs: readonly number[]): Latencies {
+  const times = timesMs.toSorted((a, b) => a - b);
+  const at = (share: number): number =>
+    times[Math.min(times.length - 1, Math.floor(times.length * share))] ?? 0;
+  return { medianMs: at(0.5), p95Ms: at(0.95), p99Ms: at(0.99) };
+}
+
+/** `clients` send one after another for `seconds`. */
+export async function fullLoad(send: Send, clients: number, seconds: number): Promise<Load> {
   const started = performance.now();
   const end = started + seconds * 1000;
-  let receipts = 0;
+  const timesMs: number[] = [];
   const client = async (): Promise<void> => {
-    while (performance.now() < end) {
+    for (let at = performance.now(); at < end; at = performance.now()) {
       await send();
-      receipts += 1;
+      timesMs.push(performance.now() - at);
     }
   };
   await Promise.all(Array.from({ length: clients }, client));
-  return (receipts * 1000) / (performance.now() - started);
+  return { perSecond: (timesMs.length * 1000) / (performance.now() - started), ...latencies(timesMs) };
 }
-
-export type Latencies = { readonly medianMs: number; readonly p95Ms: number; readonly p99Ms: number };
 
 /** Sends at `perSecond`, whether answers come or not, for `seconds`. @returns how long answers took */
 export async function steadyLoad(send: Send, perSecond: number, seconds: number): Promise<Latencies> {
@@ -28,14 +40,12 @@ export async function steadyLoad(send: Send, perSecond: number, seconds: number)
   const pending: Promise<number>[] = [];
   for (let at = 0; at < perSecond * seconds; at += 1) {
     const due = started + (at * 1000) / perSecond;
-    if (due > performance.now()) await pause(due - performance.now());
+    const early = due - performance.now();
+    if (early > 0) await pause(early);
     // Counted from when it was due: waiting behind others is the buyer's waiting too.
     pending.push(send().then(() => performance.now() - due));
   }
-  const times = (await Promise.all(pending)).sort((a, b) => a - b);
-  const at = (share: number): number =>
-    times[Math.min(times.length - 1, Math.floor(times.length * share))] ?? 0;
-  return { medianMs: at(0.5), p95Ms: at(0.95), p99Ms: at(0.99) };
+  return latencies(await Promise.all(pending));
 }
 
 /** A page of the book, as one commit writes it. */
