@@ -81,7 +81,7 @@ export type ArrivalProblem =
 /** Why the bench can't show or do something. */
 export type BenchProblem =
   | { readonly code: 'book-locked' | 'book-full' | 'book-read-only' | 'book-unreachable' }
-  | { readonly code: 'not-a-book' | 'newer-book' | 'book-broken' }
+  | { readonly code: 'not-a-book' | 'newer-book' | 'book-broken' | 'book-gone' | 'order-damaged' }
   | {
       readonly code:
         | 'changed-meanwhile'

@@ -33,6 +33,8 @@ const BOOK = {
   'not-a-book': 'not-a-book',
   'newer-book': 'newer-book',
   broken: 'book-broken',
+  gone: 'book-gone',
+  'order-damaged': 'order-damaged',
   unreachable: 'book-unreachable',
 } as const satisfies Readonly<Record<BookProblem, BenchProblem['code']>>;
 

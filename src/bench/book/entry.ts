@@ -1,9 +1,10 @@
 /** An order as it stands in the book. */
 import type { Delivery, OrderDocument } from '#order/document.ts';
-import { migrate } from '#order/migrate.ts';
+import { migrate, readDocument } from '#order/migrate.ts';
 import type { OrderState, OrderWay } from '#words/benchCodes.ts';
 import type { Book } from './open.ts';
-import { named } from './problem.ts';
+import { BookError, named } from './problem.ts';
+import { sha256 } from './snapshot.ts';
 
 /** An amount of money. */
 export type Sum = {
@@ -30,7 +31,12 @@ export type Entry = {
   readonly agreed: Sum | null;
   readonly version: number;
   readonly erasedAt: string | null;
+  /** Its bytes are not those that came in: it can be read still, and something in it is wrong. */
+  readonly damaged: boolean;
 };
+
+/** What is certain of an order whose document can't be read any more. */
+export type Unreadable = Pick<Entry, 'receivedAt' | 'state'> & { readonly number: string };
 
 /** What is kept of one thing that happened. */
 export type Happening =
@@ -47,11 +53,19 @@ export type Event = Happening & { readonly at: string };
 
 export type Row = Readonly<Record<string, string | number | bigint | null | Uint8Array>>;
 
-/** One order by its number; null where the book has none. Throws BookError. */
+/** One order by its number; null where the book has none. Throws BookError, `order-damaged` where it can't be read. */
 export function findEntry(book: Book, number: string): Entry | null {
   return named(() => {
     const row = book.db.prepare('SELECT * FROM orders WHERE number = ?').get(number) as Row | undefined;
     return row === undefined ? null : toEntry(row);
+  });
+}
+
+/** The same, null too where it can't be read any more. */
+export function findReadable(book: Book, number: string): Entry | null {
+  return named(() => {
+    const row = book.db.prepare('SELECT * FROM orders WHERE number = ?').get(number) as Row | undefined;
+    return row === undefined ? null : readRow(row);
   });
 }
 
@@ -71,7 +85,53 @@ export function documentOf(row: Row): OrderDocument {
 
 const deliveryOf = (row: Row): Delivery => JSON.parse(String(row.delivery)) as Delivery;
 
+/** An order as its row holds it. Throws BookError for one that can't be read any more. */
 export function toEntry(row: Row): Entry {
+  const entry = readRow(row);
+  if (entry === null) throw new BookError('order-damaged');
+  return entry;
+}
+
+/** The same for lists, which one damaged row doesn't take down; null for one that can't be read. */
+export function readRow(row: Row): Entry | null {
+  const soundness = soundnessOf(row);
+  return soundness === 'unreadable' ? null : entryOf(row, soundness === 'damaged');
+}
+
+/** What is left of an order's document, whatever it is; null where the book has no such order. Throws BookError. */
+export function remainsOf(book: Book, number: string): string | null {
+  return named(() => {
+    const row = book.db.prepare('SELECT document FROM orders WHERE number = ?').get(number);
+    return row === undefined ? null : String(row.document);
+  });
+}
+
+export function toUnreadable(row: Row): Unreadable {
+  return {
+    number: String(row.number),
+    receivedAt: String(row.received_at),
+    state: row.state as OrderState,
+  };
+}
+
+/** By the digest taken when the order came in; an erased order has none, so what it holds is read instead. */
+function soundnessOf(row: Row): 'sound' | 'damaged' | 'unreadable' {
+  const sound = row.digest === null || sha256(String(row.document)) === row.digest;
+  try {
+    if (row.delivery !== null) deliveryOf(row);
+    const document = documentOf(row);
+    if (sound && row.digest !== null) return 'sound';
+    const someone = row.erased_at === null ? document : { ...document, buyer: SOMEONE };
+    if (!readDocument(someone).ok || document.number !== row.number) return 'unreadable';
+    return sound ? 'sound' : 'damaged';
+  } catch {
+    return 'unreadable';
+  }
+}
+
+const SOMEONE = { name: 'x', email: 'x@example.org', note: '' };
+
+function entryOf(row: Row, damaged: boolean): Entry {
   return {
     document: row.delivery === null ? documentOf(row) : { ...documentOf(row), delivery: deliveryOf(row) },
     receivedAt: String(row.received_at),
@@ -85,5 +145,6 @@ export function toEntry(row: Row): Entry {
         : { minor: Number(row.agreed_minor), currency: String(row.agreed_currency) },
     version: Number(row.version),
     erasedAt: row.erased_at as string | null,
+    damaged,
   };
 }

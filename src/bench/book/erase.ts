@@ -2,7 +2,7 @@
 import type { OrderDocument } from '#order/document.ts';
 import { inEveryCopy } from './copies.ts';
 import { RESTRING } from '#words/benchCodes.ts';
-import { toEntry, type Row } from './entry.ts';
+import { readRow, type Row } from './entry.ts';
 import { eraseInvoices } from './invoices.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { named } from './problem.ts';
@@ -71,8 +71,8 @@ export function overdueForErasing(
 function eraseOne(book: Book, number: string, at: string): boolean {
   const row = book.db.prepare('SELECT * FROM orders WHERE number = ? AND erased_at IS NULL').get(number);
   if (row === undefined) return false;
-  const { document } = toEntry(row as Row);
-  const kept: OrderDocument = {
+  const document = readRow(row as Row)?.document ?? null;
+  const kept: OrderDocument | null = document && {
     ...document,
     // What was done stays; any other choice may be words of hers.
     choices: document.choices.work === RESTRING.work ? RESTRING : {},
@@ -84,7 +84,8 @@ function eraseOne(book: Book, number: string, at: string): boolean {
       `UPDATE orders SET document = ?, digest = NULL, delivery = NULL, erased_at = ?, version = version + 1
        WHERE number = ?`,
     )
-    .run(JSON.stringify(kept), at, number);
+    // Of one that can't be read nothing is kept: who bought it may stand anywhere in it.
+    .run(JSON.stringify(kept ?? {}), at, number);
   book.db.prepare(`UPDATE event SET text = '' WHERE number = ? AND kind IN ('note', 'reason')`).run(number);
   // By its number a carrier tells where a parcel went.
   book.db.prepare(`UPDATE parcel SET tracking = '' WHERE number = ?`).run(number);

@@ -1,6 +1,16 @@
 /** What can be wrong with the book, by name, from SQLite's result codes (sqlite.org/rescode.html). */
 export type BookProblem =
-  'locked' | 'full' | 'read-only' | 'not-a-book' | 'newer-book' | 'broken' | 'unreachable';
+  | 'locked'
+  | 'full'
+  | 'read-only'
+  | 'not-a-book'
+  | 'newer-book'
+  | 'broken'
+  | 'unreachable'
+  /** A book was begun here, and its file is missing or empty. */
+  | 'gone'
+  /** The book is there; what it holds of this one order can't be read. */
+  | 'order-damaged';
 
 /** Thrown where the book can't be opened, read or written. `problem` picks the sentence. */
 export class BookError extends Error {
@@ -38,6 +48,8 @@ export function named<T>(work: () => T): T {
 }
 
 function asBookError(error: unknown): unknown {
+  // What the book holds as JSON was JSON when it was written.
+  if (error instanceof SyntaxError) return new BookError('order-damaged', { cause: error });
   if (!(error instanceof Error) || !('errcode' in error)) return error;
   const problem = BY_CODE[Number(error.errcode) & 0xff];
   return problem === undefined ? error : new BookError(problem, { cause: error });

@@ -43,14 +43,17 @@ function receiveOne(book: Book, arrival: Arrival): Reception {
   if (known !== undefined) {
     // Once erased there is nothing left to compare; the number alone says it. An order of an older
     // version may come again in a newer one, so both are compared in today's.
-    const same =
-      known.erased_at !== null || known.digest === digest || canonical(documentOf(known)) === content;
+    const same = known.erased_at !== null || known.digest === digest || canonical(kept(known)) === content;
+    // What was damaged in the book meanwhile is whole again.
+    if (known.digest === digest && known.document !== content) {
+      prepared(book, 'UPDATE orders SET document = ? WHERE number = ?').run(content, number);
+    }
     return { outcome: same ? 'same' : 'number-taken', number, receivedAt: String(known.received_at) };
   }
-  const kept = now === null ? null : keepSnapshot(book, now, at);
+  const current = now === null ? null : keepSnapshot(book, now, at);
   const snapshot =
     now?.revision === document.piece.revision
-      ? kept
+      ? current
       : snapshotOfRevision(book, document.piece.id, document.piece.revision);
   prepared(
     book,
@@ -59,6 +62,15 @@ function receiveOne(book: Book, arrival: Arrival): Reception {
   ).run(number, content, digest, at, arrival.way, snapshot);
   record(book, number, at, { kind: 'received', text: arrival.way });
   return { outcome: 'received', number, receivedAt: at };
+}
+
+/** The document of a known order; null where it can't be read any more. */
+function kept(row: Row): OrderDocument | null {
+  try {
+    return documentOf(row);
+  } catch {
+    return null;
+  }
 }
 
 /** Writes a line of history. Call inside a write. */

@@ -1,6 +1,6 @@
 /** Looking through the book. */
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
-import { OPEN_STATES, toEntry, type Entry, type Row } from './entry.ts';
+import { OPEN_STATES, readRow, toUnreadable, type Entry, type Row, type Unreadable } from './entry.ts';
 import { fold, type Book } from './open.ts';
 import { named } from './problem.ts';
 
@@ -20,6 +20,8 @@ const TEXT_CAP = 100;
 
 export type SearchResult = {
   readonly entries: readonly Entry[];
+  /** Among those that match: orders that can't be read any more. */
+  readonly unreadable: readonly Unreadable[];
   /** How many match in all. */
   readonly total: number;
 };
@@ -34,12 +36,13 @@ const MATCHES = `
     AND ($owing = 0 OR CASE state WHEN 'cancelled' THEN 0 ELSE agreed_minor END <> ${HERE})
     AND state IN (SELECT value FROM json_each($states))
     AND ($text = '' OR instr(fold(
-      number || ' ' || replace(number, '-', '') || ' ' ||
+      number || ' ' || replace(number, '-', '') || ' ' || CASE WHEN json_valid(document) THEN
       (document ->> '$.buyer.name') || ' ' || (document ->> '$.buyer.email') || ' ' ||
-      (document ->> '$.buyer.note') || ' ' || (document ->> '$.piece.id') || ' ' ||
+      (document ->> '$.buyer.note') || ' ' || (document ->> '$.piece.id') ELSE '' END || ' ' ||
+      CASE WHEN json_valid(document) AND json_valid(coalesce(delivery, '{}')) THEN
       coalesce(delivery ->> '$.to.name', document ->> '$.delivery.to.name', '') || ' ' ||
       coalesce(delivery ->> '$.to.postcode', document ->> '$.delivery.to.postcode', '') || ' ' ||
-      coalesce(delivery ->> '$.to.town', document ->> '$.delivery.to.town', '') || ' ' ||
+      coalesce(delivery ->> '$.to.town', document ->> '$.delivery.to.town', '') ELSE '' END || ' ' ||
       coalesce((SELECT group_concat(text, ' ') FROM event
                 WHERE event.number = orders.number AND kind = 'note'), '')
     ), $text) > 0)`;
@@ -62,7 +65,14 @@ export function search(book: Book, filter: Filter): SearchResult {
          ORDER BY due_on IS NULL, due_on, received_at DESC, number LIMIT $size OFFSET $from`,
       )
       .all({ ...values, $size: PAGE_SIZE, $from: Math.max(0, Math.trunc(filter.page)) * PAGE_SIZE });
-    return { entries: rows.map((row) => toEntry(row as Row)), total: Number(total?.total) };
+    const read = rows.map((row) => readRow(row as Row));
+    return {
+      entries: read.filter((entry) => entry !== null),
+      unreadable: rows
+        .filter(({ erased_at: erasedAt }, at) => read[at] === null && erasedAt === null)
+        .map((row) => toUnreadable(row as Row)),
+      total: Number(total?.total),
+    };
   });
 }
 
@@ -76,17 +86,17 @@ export function countByState(book: Book): Readonly<Record<OrderState, number>> {
   });
 }
 
-/** Every order, oldest first, for exports. Throws BookError. */
+/** Every order that can be read, oldest first, for exports. Throws BookError. */
 export function allEntries(book: Book): Entry[] {
   return named(() =>
     book.db
       .prepare('SELECT * FROM orders ORDER BY received_at, number')
       .all()
-      .map((row) => toEntry(row as Row)),
+      .flatMap((row) => readRow(row as Row) ?? []),
   );
 }
 
-/** Every order in one of some states, oldest first. Throws BookError. */
+/** Every order that can be read, in one of some states, oldest first. Throws BookError. */
 export function entriesIn(book: Book, states: readonly OrderState[]): Entry[] {
   return named(() =>
     book.db
@@ -94,7 +104,7 @@ export function entriesIn(book: Book, states: readonly OrderState[]): Entry[] {
         'SELECT * FROM orders WHERE state IN (SELECT value FROM json_each(?)) ORDER BY received_at, number',
       )
       .all(JSON.stringify(states))
-      .map((row) => toEntry(row as Row)),
+      .flatMap((row) => readRow(row as Row) ?? []),
   );
 }
 

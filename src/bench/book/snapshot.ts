@@ -50,11 +50,12 @@ export function snapshotOfRevision(book: Book, piece: string, revision: string):
   return (row?.id as number | null | undefined) ?? null;
 }
 
-/** Reads a snapshot. Throws BookError. */
+/** Reads a snapshot; null where there is none, or its bytes are not those that were kept. Throws BookError. */
 export function findSnapshot(book: Book, id: number): Snapshot | null {
   return named(() => {
-    const row = book.db.prepare('SELECT content FROM snapshot WHERE id = ?').get(id);
-    return row === undefined ? null : (JSON.parse(String(row.content)) as Snapshot);
+    const row = book.db.prepare('SELECT content, digest FROM snapshot WHERE id = ?').get(id);
+    if (row === undefined || sha256(String(row.content)) !== row.digest) return null;
+    return JSON.parse(String(row.content)) as Snapshot;
   });
 }
 

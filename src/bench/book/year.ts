@@ -1,5 +1,5 @@
 /** Orders of one year: those that came in, and those that were sent. */
-import { toEntry, type Entry, type Row } from './entry.ts';
+import { readRow, type Entry, type Row } from './entry.ts';
 import type { Book } from './open.ts';
 import { named } from './problem.ts';
 
@@ -22,7 +22,10 @@ export function entriesOfYear(book: Book, year: string): YearEntry[] {
          ORDER BY received_at, number`,
       )
       .all({ $year: year })
-      .map((row) => ({ entry: toEntry(row as Row), sentAt: row.sent_at as string | null })),
+      .flatMap((row) => {
+        const entry = readRow(row as Row);
+        return entry === null ? [] : [{ entry, sentAt: row.sent_at as string | null }];
+      }),
   );
 }
 

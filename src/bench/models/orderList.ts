@@ -2,7 +2,7 @@
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { textsOf } from '#catalogue/model/catalogue.ts';
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
-import type { Entry } from '../book/entry.ts';
+import type { Entry, Unreadable } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { named } from '../book/problem.ts';
 import { paymentsOf } from '../book/payments.ts';
@@ -31,6 +31,8 @@ export type ListRow = {
 
 export type OrderList = {
   readonly rows: readonly ListRow[];
+  /** Among them, orders that can't be read any more. */
+  readonly unreadable: readonly Unreadable[];
   readonly total: number;
   readonly filter: Filter;
   readonly counts: Readonly<Record<OrderState, number>>;
@@ -55,10 +57,11 @@ export function filterOf(query: URLSearchParams, today: string): Filter {
 
 /** Gathers the list. What an order comes to and where it differs is computed again for each. Throws BookError. */
 export function orderList(book: Book, catalogue: Catalogue, filter: Filter, frame: Frame): OrderList {
-  const { entries, total } = search(book, filter);
+  const { entries, unreadable, total } = search(book, filter);
   const rows = entries.map((entry) => rowOf(book, catalogue, entry, filter.today, frame));
   return {
     rows,
+    unreadable,
     total,
     filter,
     counts: countByState(book),

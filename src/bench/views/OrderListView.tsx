@@ -23,9 +23,28 @@ export function OrderListView({ list, frame }: Props) {
       <p class="quiet" aria-live="polite">
         {words.book.count(list.total)}
       </p>
+      <UnreadableOrders list={list} frame={frame} />
       {list.rows.length === 0 ? <p>{emptyText(list, words)}</p> : <Table list={list} frame={frame} />}
       <Pages list={list} words={words} />
     </>
+  );
+}
+
+function UnreadableOrders({ list: { unreadable }, frame: { words, lang } }: Props) {
+  if (unreadable.length === 0) return null;
+  return (
+    <div class="warning" role="alert">
+      <p>{words.book.unreadable}</p>
+      <ul>
+        {unreadable.map(({ number, receivedAt, state }) => (
+          <li>
+            <a href={`/bench/orders/${number}/`}>{number}</a>, {formatDate(receivedAt, lang)},{' '}
+            {words.states[state]}
+          </li>
+        ))}
+      </ul>
+      <p>{words.book.unreadableHint}</p>
+    </div>
   );
 }
 
@@ -100,6 +119,7 @@ function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Fra
     <tr>
       <th scope="row" data-label={columns.number}>
         <a href={`/bench/orders/${document.number}/`}>{document.number}</a>
+        {row.entry.damaged && <span class="mark warn">{words.book.damaged}</span>}
         {row.differs && <span class="mark warn">{words.book.differs}</span>}
       </th>
       <td data-label={columns.piece}>

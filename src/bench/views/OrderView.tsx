@@ -40,6 +40,11 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
         {words.order.received(formatDateTime(entry.receivedAt, lang), entry.way)}{' '}
         {words.order.placed(formatDateTime(entry.document.placedAt, lang))}
       </p>
+      {entry.damaged && (
+        <p class="warning" role="alert">
+          {words.order.damaged}
+        </p>
+      )}
       <Differences all={now.checked.differences} frame={frame} />
       <Next {...change} detail={detail} written={written} />
       <Sheets detail={detail} frame={frame} />

@@ -97,7 +97,11 @@ const problems: Sentences<BenchProblem> = {
   'not-a-book': () => 'Die Datei ist kein Auftragsbuch. Nichts wurde geändert.',
   'newer-book': () => 'Das Auftragsbuch stammt von einer neueren Version. Erneuern Sie zuerst diese.',
   'book-broken': () =>
-    'Die Datei des Auftragsbuchs ist beschädigt. Nichts wurde geändert. Stellen Sie eine Sicherung wieder her.',
+    'Die Datei des Auftragsbuchs ist beschädigt. Es wird nichts mehr hineingeschrieben; Bestellungen, die inzwischen kommen, bleiben bei ihren Käuferinnen, und denen wird es gesagt. Stellen Sie eine Sicherung wieder her.',
+  'book-gone': () =>
+    'Hier wurde ein Auftragsbuch geführt, und seine Datei fehlt oder ist leer. An seiner Stelle ist nichts begonnen; Bestellungen, die inzwischen kommen, bleiben bei ihren Käuferinnen. Legen Sie die Datei zurück, wo sie war, oder stellen Sie eine Sicherung wieder her.',
+  'order-damaged': () =>
+    'Was von dieser Bestellung im Buch steht, lässt sich nicht mehr lesen: Ihre Bytes haben sich auf dem Datenträger geändert. Die anderen Bestellungen berührt das nicht. Ist die E-Mail noch da, so nehmen Sie sie noch einmal an, dann ist die Bestellung wieder ganz; oder stellen Sie eine Sicherung wieder her.',
   'changed-meanwhile': () =>
     'Diese Bestellung wurde in einem anderen Fenster oder an einer anderen Werkbank geändert. Nichts wurde überschrieben: Sehen Sie sie an, wie sie jetzt ist, und tun Sie es dann noch einmal.',
   'no-such-buyer': () =>
@@ -172,6 +176,11 @@ export const bench: typeof en = {
     late1: 'überfällig',
     noDue: 'offen',
     erased: 'gelöscht',
+    damaged: 'beschädigt',
+    unreadable:
+      'Diese Bestellungen lassen sich nicht mehr lesen, weil sich ihre Bytes auf dem Datenträger geändert haben:',
+    unreadableHint:
+      'Nehmen Sie ihre E-Mails noch einmal an, wenn Sie sie haben, oder stellen Sie eine Sicherung wieder her. Und ziehen Sie auf einen anderen Datenträger um: Einer, der Bytes ändert, tut es wieder.',
     earlier: 'Frühere',
     later: 'Spätere',
     clockBack:
@@ -184,6 +193,8 @@ export const bench: typeof en = {
     placed: (when: string): string => `Aufgegeben ${when} nach der Uhr der Käuferin.`,
     same: 'Geprüft: Alle Zahlen sind die, die gezeigt wurden.',
     differs: 'Das weicht ab von dem, was gezeigt wurde',
+    damaged:
+      'Etwas in dieser Bestellung hat sich auf dem Datenträger geändert: Sie ist nicht Byte für Byte, was eingegangen ist. Vergleichen Sie sie mit der E-Mail, bevor Sie auffädeln. Noch einmal angenommen, macht die E-Mail sie wieder ganz.',
     differsHint: 'Nichts ist für Sie entschieden. Schreiben Sie der Käuferin, bevor Sie auffädeln.',
     asked: 'Was bestellt wurde',
     pick: 'Wo keines genau passt',

@@ -94,7 +94,12 @@ const problems: Sentences<BenchProblem> = {
     'The order book can’t be opened. Check that its folder exists and may be written.',
   'not-a-book': () => 'The file is no order book. Nothing was changed.',
   'newer-book': () => 'The order book was written by a newer version. Bring this one up to date first.',
-  'book-broken': () => 'The order book’s file is damaged. Nothing was changed. Restore a backup.',
+  'book-broken': () =>
+    'The order book’s file is damaged. Nothing more is written into it, and orders that come meanwhile stay with their buyers, who are told so. Restore a backup.',
+  'book-gone': () =>
+    'An order book was kept here, and its file is missing or empty. Nothing has been begun in its place, and orders that come meanwhile stay with their buyers. Put the file back where it was, or restore a backup.',
+  'order-damaged': () =>
+    'What the book holds of this order can’t be read any more: its bytes were changed on the disk. The other orders are not touched by it. If its e-mail is still there, take it in once more, and the order is whole again; or restore a backup.',
   'changed-meanwhile': () =>
     'This order was changed in another window or at another bench. Nothing was overwritten: look at it as it is now, then do it again.',
   'no-such-buyer': () => 'Nobody in the book goes by this order: it isn’t there, or its buyer was erased.',
@@ -168,6 +173,10 @@ export const bench = {
     late1: 'late',
     noDue: 'none',
     erased: 'erased',
+    damaged: 'damaged',
+    unreadable: 'These orders can’t be read any more, since their bytes were changed on the disk:',
+    unreadableHint:
+      'Take their e-mails in once more, if you have them, or restore a backup. And make room on another disk: one that changes bytes goes on doing so.',
     earlier: 'Earlier',
     later: 'Later',
     clockBack:
@@ -180,6 +189,8 @@ export const bench = {
     placed: (when: string): string => `Placed ${when} by the buyer’s clock.`,
     same: 'Checked: all figures are those that the buyer saw.',
     differs: 'This differs from what the buyer saw',
+    damaged:
+      'Something in this order was changed on the disk: it is not, byte for byte, what came in. Hold it against the buyer’s e-mail before you string it. Taken in once more, that e-mail makes it whole again.',
     differsHint: 'Nothing has been decided for you. Write to the buyer before you string it.',
     asked: 'What was asked for',
     pick: 'Where none fits exactly',

@@ -14,6 +14,7 @@ const entry = (buyer: Partial<typeof sample.buyer>): Entry => ({
   agreed: null,
   version: 1,
   erasedAt: null,
+  damaged: false,
 });
 
 describe('CSV', () => {
