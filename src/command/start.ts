@@ -22,9 +22,17 @@ try {
   console.log(`Shop   http://${host}:${port}/`);
   console.log(`Bench  http://${host}:${port}/bench/`);
   console.log('Stop with Ctrl+C.');
+  await openBook(port);
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error));
   process.exitCode = 1;
+}
+
+/** Has the order book opened and checked now, not only when the first order comes, and says where it can't be used. */
+async function openBook(port: number): Promise<void> {
+  const page = `http://127.0.0.1:${port}/bench/keep/`;
+  const answer = await fetch(page).catch(() => null);
+  if (answer?.status === 503) console.error(`The order book can't be used as it is. What to do: ${page}`);
 }
 
 /**

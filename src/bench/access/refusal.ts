@@ -57,19 +57,33 @@ export function troubleResponse(problem: BenchProblem, status: number, request: 
   const words = benchWords(lang);
   // No sentence here writes a length or a price, so unit and currency don't matter.
   const text = words.problem(problem, formatFor(lang, 'cm', 'EUR'));
-  return plainPage(status, lang, words.problemTitle, text, { href: '/bench/', label: words.back });
+  const list = { href: '/bench/', label: words.back };
+  if (problem.code === 'order-damaged') {
+    const number = /^\/bench\/orders\/([\w-]+)\//.exec(new URL(request.url).pathname)?.[1];
+    const remains = { href: `/bench/orders/${number ?? ''}/order.json`, label: words.remains };
+    return plainPage(status, lang, words.damagedTitle, text, number === undefined ? [list] : [remains, list]);
+  }
+  // Safe-keeping opens without a book, the list does not.
+  const noBook = status === 503 && NO_BOOK.some((code) => code === problem.code);
+  if (noBook) {
+    return plainPage(status, lang, words.keep.broken, text, [{ href: '/bench/keep/', label: words.mend }]);
+  }
+  return plainPage(status, lang, words.problemTitle, text, [list]);
 }
 
-/** An HTML answer with a title, a sentence and, where given, a way on. */
+const NO_BOOK: readonly BenchProblem['code'][] = ['book-broken', 'book-gone', 'not-a-book'];
+
+/** An HTML answer with a title, a sentence and ways on. */
 function plainPage(
   status: number,
   lang: Lang,
   title: string,
   text: string,
-  onward: { readonly href: string; readonly label: string } | null,
+  onward: readonly { readonly href: string; readonly label: string }[],
 ): Response {
-  const link =
-    onward === null ? '' : `<p><a href="${escapeXml(onward.href)}">${escapeXml(onward.label)}</a></p>`;
+  const links = onward
+    .map(({ href, label }) => `<p><a href="${escapeXml(href)}">${escapeXml(label)}</a></p>`)
+    .join('');
   const html = `<!doctype html>
 <html lang="${lang}">
 <head>
@@ -79,7 +93,7 @@ function plainPage(
 <title>${escapeXml(title)}</title>
 <link rel="stylesheet" href="/bench/assets/bench.css">
 </head>
-<body><main id="content"><h1>${escapeXml(title)}</h1><p role="alert">${escapeXml(text)}</p>${link}</main></body>
+<body><main id="content"><h1>${escapeXml(title)}</h1><p role="alert">${escapeXml(text)}</p>${links}</main></body>
 </html>
 `;
   return new Response(html, { status, headers: { 'content-type': 'text/html; charset=utf-8' } });

@@ -52,8 +52,8 @@ export function restore(book: Book, source: string): number {
   }
 }
 
-/** An uploaded file is opened read-only first, and believed only if SQLite finds it whole. */
-function checkBackup(source: string): void {
+/** An uploaded file is opened read-only first, and believed only if SQLite finds it whole. Throws BookError. */
+export function checkBackup(source: string): void {
   const check = (): void => {
     const db = new DatabaseSync(source, { readOnly: true });
     try {

@@ -1,10 +1,10 @@
-/** Copies of the book that the bench itself keeps beside it: what it held before a backup was restored. */
-import { readdirSync, statSync } from 'node:fs';
+/** Copies of the book that the bench itself keeps beside it: what it held before a backup was restored, and files that were damaged. */
+import { readdirSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { openBook, type Book } from './open.ts';
+import { isSound, openBook, type Book } from './open.ts';
 import { BookError } from './problem.ts';
 
-const COPY = /^before-[\dTZ-]+\.sqlite$/;
+const COPY = /^(before|damaged)-[\dTZ-]+\.sqlite$/;
 
 export type Copy = {
   readonly name: string;
@@ -13,8 +13,24 @@ export type Copy = {
   readonly at: string;
 };
 
+const inName = (at: string): string => at.replace(/[:.]/g, '-');
+
 /** Name of the copy made at an instant, ISO 8601. */
-export const copyName = (at: string): string => `before-${at.replace(/[:.]/g, '-')}.sqlite`;
+export const copyName = (at: string): string => `before-${inName(at)}.sqlite`;
+
+/** Name of a damaged book that was set aside at an instant, ISO 8601. */
+export const damagedName = (at: string): string => `damaged-${inName(at)}.sqlite`;
+
+/** Whether a name is that of such a copy. */
+export const isCopyName = (name: string): boolean => COPY.test(name);
+
+/** Deletes a copy with what SQLite keeps beside it. @returns false where there is none of that name */
+export function deleteCopy(book: Pick<Book, 'file'>, name: string): boolean {
+  const copy = copiesOf(book).find((one) => one.name === name);
+  if (copy === undefined) return false;
+  for (const end of ['', '-wal', '-shm']) rmSync(copy.file + end, { force: true });
+  return true;
+}
 
 /** The copies beside a book, oldest first. */
 export function copiesOf(book: Pick<Book, 'file'>): Copy[] {
@@ -38,6 +54,8 @@ export function inEveryCopy(book: Book, work: (copy: Book) => void): string[] {
       const copy = openBook(file);
       try {
         work(copy);
+        // In pages that SQLite no longer finds, what was to go may stand still.
+        if (!isSound(copy)) return [basename(file)];
       } finally {
         copy.db.close();
       }

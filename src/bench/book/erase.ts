@@ -8,13 +8,15 @@ import { inOneWrite, type Book } from './open.ts';
 import { named } from './problem.ts';
 import { record } from './receive.ts';
 
+export type Erased = { readonly count: number; readonly unreached: readonly string[] };
+
 /**
  * Erases what tells who a buyer is: name, addresses, note, choices, what the maker wrote
  * of her own on the order, and the numbers of its parcels. Sums and days of payments stay:
  * they tell of no one. The bytes are overwritten in the file and its log.
  * So it is done in every copy that the bench keeps beside the book.
  * @param invoicesBefore ISO 8601: invoices issued before it lose name and address too, later ones have to be kept; null: all lose them
- * @returns how many orders were erased
+ * @returns how many orders were erased, and the names of the copies that could not be reached
  * @throws BookError
  */
 export function erase(
@@ -22,9 +24,9 @@ export function erase(
   numbers: readonly string[],
   at: string,
   invoicesBefore: string | null = null,
-): number {
-  inEveryCopy(book, (copy) => eraseIn(copy, numbers, at, invoicesBefore));
-  return eraseIn(book, numbers, at, invoicesBefore);
+): Erased {
+  const unreached = inEveryCopy(book, (copy) => eraseIn(copy, numbers, at, invoicesBefore));
+  return { count: eraseIn(book, numbers, at, invoicesBefore), unreached };
 }
 
 function eraseIn(book: Book, numbers: readonly string[], at: string, invoicesBefore: string | null): number {

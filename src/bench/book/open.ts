@@ -47,7 +47,7 @@ export function openBook(file: string, options: { readonly busyMs?: number } = {
       prepare(db);
     } catch (error) {
       db.close();
-      throw error;
+      throw isUnnamed(error) ? new BookError('broken', { cause: error }) : error;
     }
     return { file, db };
   });
@@ -68,8 +68,33 @@ export function prepared({ db }: Book, sql: string): StatementSync {
   return statement;
 }
 
+/** Books that are read still and written no more. */
+const readOnly = new WeakSet<DatabaseSync>();
+
+/** From now on every write is refused as `broken`: what would be added to a damaged file is lost with it. */
+export const refuseWrites = ({ db }: Book): void => void readOnly.add(db);
+
+export const refusesWrites = ({ db }: Book): boolean => readOnly.has(db);
+
+/** What SQLite says of the contents of a row, which its digest tells better; the file's own structure is whole then. */
+const ABOUT_A_ROW = /^(CHECK constraint failed|(NULL|TEXT|NUMERIC|non-\w+) value in) /;
+
+/** True where the file's pages and tables hold together: a look of milliseconds. Never throws. */
+export function isSound({ db }: Book): boolean {
+  try {
+    const lines = db.prepare('PRAGMA quick_check(20)').all();
+    return lines.every((row) => {
+      const line = String(row.quick_check);
+      return line === 'ok' || ABOUT_A_ROW.test(line);
+    });
+  } catch {
+    return false;
+  }
+}
+
 /** Runs `work` in one transaction that holds the write lock from its start. Throws BookError where it can't be written. */
 export function inOneWrite<T>(book: Book, work: () => T): T {
+  if (refusesWrites(book)) throw new BookError('broken');
   return named(() => {
     book.db.exec('BEGIN IMMEDIATE');
     try {
@@ -82,6 +107,10 @@ export function inOneWrite<T>(book: Book, work: () => T): T {
     }
   });
 }
+
+/** SQLite's general error (code 1): while a book is opened it means a schema that isn't ours any more. */
+const isUnnamed = (error: unknown): boolean =>
+  error instanceof Error && 'errcode' in error && Number(error.errcode) === 1;
 
 function prepare(db: DatabaseSync): void {
   checkIdentity(db);

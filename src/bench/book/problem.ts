@@ -50,7 +50,11 @@ export function named<T>(work: () => T): T {
 function asBookError(error: unknown): unknown {
   // What the book holds as JSON was JSON when it was written.
   if (error instanceof SyntaxError) return new BookError('order-damaged', { cause: error });
-  if (!(error instanceof Error) || !('errcode' in error)) return error;
+  if (!(error instanceof Error)) return error;
+  // The book was closed meanwhile, since its file was taken away or replaced.
+  if ('code' in error && error.code === 'ERR_INVALID_STATE')
+    return new BookError('unreachable', { cause: error });
+  if (!('errcode' in error)) return error;
   const problem = BY_CODE[Number(error.errcode) & 0xff];
   return problem === undefined ? error : new BookError(problem, { cause: error });
 }

@@ -15,7 +15,7 @@ const LEFT_OVER_MS = 3_600_000;
 
 /** Runs `work` in a new folder beside the book, private to the maker's account, and removes it with all it holds. */
 export async function inWorkFolder<T>(
-  book: Book,
+  book: Pick<Book, 'file'>,
   purpose: 'backup' | 'restore',
   work: (folder: string) => Promise<T>,
 ): Promise<T> {

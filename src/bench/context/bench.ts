@@ -1,7 +1,12 @@
 /** The running bench: settings, the open book and the clock, joined once for all its pages. */
 import { settingsFrom, type Settings } from './settings.ts';
 import { openInbox, type Inbox } from '../book/inbox.ts';
-import { openBook, type Book } from '../book/open.ts';
+import { statSync } from 'node:fs';
+import { isGone, noteBegun } from '../book/begun.ts';
+import { isSound, openBook, refusesWrites, refuseWrites, type Book } from '../book/open.ts';
+import { BookError, type BookProblem } from '../book/problem.ts';
+import { isReplaceable } from '../book/replace.ts';
+import { checkWhole, type Findings } from '../book/wholeCheck.ts';
 import { sweepWorkFolders } from '../book/workFolder.ts';
 import { throttle, type Throttle } from '../http/throttle.ts';
 
@@ -10,6 +15,12 @@ export type Bench = {
   /** The open book; opened on first use, and again after it could not be. Throws BookError. */
   readonly book: () => Book;
   readonly inbox: () => Inbox;
+  /** The book; null where it is damaged or gone, so that another may take its place. Throws BookError for what passes, as a lock does. */
+  readonly usable: () => Book | null;
+  /** Why the book can't be used, where `usable` is null. */
+  readonly whyNot: () => BookProblem;
+  /** The check of the whole book: what is known of it, and to begin one unless one runs. */
+  readonly check: { readonly last: () => CheckState; readonly start: () => void };
   readonly deskThrottle: Throttle;
   /** Of all orders that one proxy hands on. */
   readonly proxyThrottle: Throttle;
@@ -24,14 +35,57 @@ const TRIES_PER_MINUTE = 5;
 /** Senders who may all order at once through one proxy: a fair's wireless network. */
 const PROXY_SHARE = 10;
 
+/** `at`: ISO 8601, when it ended. `failed`: the file could not be looked at. */
+export type CheckState =
+  | { readonly state: 'none' }
+  | { readonly state: 'running' }
+  | { readonly state: 'failed'; readonly at: string }
+  | { readonly state: 'done'; readonly at: string; readonly findings: Findings };
+
+/** Which file lies there, whatever it is called; null where none does. */
+function fileThere(file: string): string | null {
+  const there = statSync(file, { throwIfNoEntry: false });
+  return there === undefined ? null : `${there.dev} ${there.ino}`;
+}
+
 /** Joins a bench. Everything from outside is handed in. */
 export function joinBench(settings: Settings, nowMs: () => number): Bench {
-  let open: { book: Book; inbox: Inbox } | null = null;
-  const opened = (): { book: Book; inbox: Inbox } => {
+  const { bookFile } = settings;
+  let open: { readonly book: Book; readonly inbox: Inbox; readonly there: string | null } | null = null;
+  let last: CheckState = { state: 'none' };
+  const now = (): string => new Date(nowMs()).toISOString();
+
+  const startCheck = (book: Book): void => {
+    if (last.state === 'running') return;
+    last = { state: 'running' };
+    checkWhole(bookFile).then(
+      (findings) => {
+        // Another book lies there by now.
+        if (open?.book !== book) return;
+        last = { state: 'done', at: now(), findings };
+        if (findings.structure.length > 0) refuseWrites(book);
+      },
+      () => {
+        if (open?.book === book) last = { state: 'failed', at: now() };
+      },
+    );
+  };
+
+  const opened = (): NonNullable<typeof open> => {
+    // What is written into a file that was taken away or replaced is lost with it.
+    if (open !== null && open.there !== fileThere(bookFile)) {
+      open.book.db.close();
+      open = null;
+      last = { state: 'none' };
+    }
     if (open === null) {
-      const book = openBook(settings.bookFile);
-      sweepWorkFolders(settings.bookFile, nowMs());
-      open = { book, inbox: openInbox(book) };
+      if (isGone(bookFile)) throw new BookError('gone');
+      const book = openBook(bookFile);
+      sweepWorkFolders(bookFile, nowMs());
+      noteBegun(bookFile);
+      if (!isSound(book)) refuseWrites(book);
+      open = { book, inbox: openInbox(book), there: fileThere(bookFile) };
+      startCheck(book);
     }
     return open;
   };
@@ -39,6 +93,25 @@ export function joinBench(settings: Settings, nowMs: () => number): Bench {
     settings,
     book: () => opened().book,
     inbox: () => opened().inbox,
+    usable: () => {
+      try {
+        const { book } = opened();
+        return refusesWrites(book) ? null : book;
+      } catch (error) {
+        if (error instanceof BookError && isReplaceable(error.problem)) return null;
+        throw error;
+      }
+    },
+    whyNot: () => {
+      try {
+        opened();
+        return 'broken';
+      } catch (error) {
+        if (error instanceof BookError) return error.problem;
+        throw error;
+      }
+    },
+    check: { last: () => last, start: () => startCheck(opened().book) },
     deskThrottle: throttle(settings.deskPerMinute),
     proxyThrottle: throttle(PROXY_SHARE * settings.deskPerMinute),
     entryThrottle: throttle(TRIES_PER_MINUTE),

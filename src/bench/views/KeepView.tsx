@@ -1,17 +1,24 @@
 /** Safe-keeping: backup and restore, lists for other programs, forgetting buyers. */
-import { formatDateTime, formatKnownDate } from '#words/format.ts';
+import { formatKnownDate } from '#words/format.ts';
 import { moneyWords } from '#words/words.ts';
 import type { Copy } from '../book/copies.ts';
+import type { CheckState } from '../context/bench.ts';
 import type { Frame } from '../models/frame.ts';
+import { CheckView } from './CheckView.tsx';
+import { CopiesView } from './CopiesView.tsx';
+import { RestoreForm } from './RestoreForm.tsx';
 
 type Props = {
   readonly frame: Frame;
-  /** What was just done; null for nothing. */
-  readonly done: string | null;
+  /** What was just done, a sentence each. */
+  readonly done: readonly string[];
   /** Numbers past the keeping time. */
   readonly overdue: readonly string[];
   /** Copies of the book that lie beside it. */
   readonly copies: readonly Copy[];
+  /** Names of those in which the last erasing could not be done. */
+  readonly unreached: readonly string[];
+  readonly check: CheckState;
   /** True where other accounts of the machine can look into the book's folder. */
   readonly folderOpen: boolean;
   /** Numbers of invoices that were issued and aren't in the book. */
@@ -20,13 +27,25 @@ type Props = {
   readonly months: readonly string[];
 };
 
-export function KeepView({ frame, done, overdue, copies, folderOpen, missing, months }: Props) {
+export function KeepView({
+  frame,
+  done,
+  overdue,
+  copies,
+  unreached,
+  check,
+  folderOpen,
+  missing,
+  months,
+}: Props) {
   return (
     <>
-      {done !== null && (
-        <p class="good" role="status">
-          {done}
-        </p>
+      {done.length > 0 && (
+        <div class="good" role="status">
+          {done.map((sentence) => (
+            <p>{sentence}</p>
+          ))}
+        </div>
       )}
       {folderOpen && <p class="warning">{frame.words.keep.folderOpen}</p>}
       {missing.length > 0 && (
@@ -37,13 +56,14 @@ export function KeepView({ frame, done, overdue, copies, folderOpen, missing, mo
         <Exports frame={frame} months={months} />
       </div>
       <Retention frame={frame} overdue={overdue} />
-      <Copies frame={frame} copies={copies} />
+      <CheckView frame={frame} check={check} />
+      <CopiesView frame={frame} copies={copies} unreached={unreached} />
     </>
   );
 }
 
-function Backup({ frame: { words } }: { frame: Frame }) {
-  const { keep } = words;
+function Backup({ frame }: { frame: Frame }) {
+  const { keep } = frame.words;
   return (
     <section aria-labelledby="backup">
       <h2 id="backup">{keep.backup}</h2>
@@ -56,16 +76,7 @@ function Backup({ frame: { words } }: { frame: Frame }) {
       <details>
         <summary>{keep.restore}</summary>
         <p>{keep.restoreHint}</p>
-        <form method="post" action="/bench/keep/restore/" encType="multipart/form-data">
-          <label>
-            {keep.restoreFile}
-            <input type="file" name="backup" accept=".sqlite" required />
-          </label>
-          <label>
-            <input type="checkbox" name="sure" value="yes" required /> {keep.restoreSure}
-          </label>
-          <button type="submit">{keep.restoreButton}</button>
-        </form>
+        <RestoreForm frame={frame} />
       </details>
     </section>
   );
@@ -123,23 +134,6 @@ function Retention({ frame: { words, shop }, overdue }: Pick<Props, 'frame' | 'o
           <button type="submit">{keep.eraseAll}</button>
         </form>
       )}
-    </section>
-  );
-}
-
-function Copies({ frame: { words, lang }, copies }: Pick<Props, 'frame' | 'copies'>) {
-  if (copies.length === 0) return null;
-  return (
-    <section aria-labelledby="copies">
-      <h2 id="copies">{words.keep.copies}</h2>
-      <p>{words.keep.copiesHint}</p>
-      <ul>
-        {copies.map(({ name, at }) => (
-          <li>
-            {name}, {formatDateTime(at, lang)}
-          </li>
-        ))}
-      </ul>
     </section>
   );
 }

@@ -150,6 +150,9 @@ export const bench: typeof en = {
   problem: (one: BenchProblem, f: Format): string => sentenceOf(problems, one, f),
   problemTitle: 'Das ging nicht',
   back: 'Zurück zum Auftragsbuch',
+  damagedTitle: 'Diese Bestellung ist beschädigt',
+  remains: 'Was davon übrig ist, als Text',
+  mend: 'Unter „Aufbewahren“ in Ordnung bringen',
 
   book: {
     title: 'Auftragsbuch',

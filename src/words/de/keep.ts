@@ -13,13 +13,48 @@ export const keep = {
   restoreFile: 'Datei der Sicherung',
   restoreSure: 'Das Auftragsbuch durch diese Sicherung ersetzen',
   restoreButton: 'Wiederherstellen',
-  restored: (count: number, kept: string): string =>
-    `Wiederhergestellt: Im Buch ${count === 1 ? 'steht 1 Bestellung' : `stehen ${count} Bestellungen`}. Was vorher darin stand, liegt in ${kept}.`,
+  restored: (count: number): string =>
+    count === 0
+      ? 'Ein neues Buch ist begonnen.'
+      : `Wiederhergestellt: Im Buch ${count === 1 ? 'steht 1 Bestellung' : `stehen ${count} Bestellungen`}.`,
+  setAside: (kept: string): string => `Was vorher da lag, ist daneben aufgehoben als ${kept}.`,
+  lost: 'Die Passphrase und die Zählung Ihrer Rechnungen ließen sich nicht übernehmen: Setzen Sie die Passphrase neu, wenn Sie eine haben, und sehen Sie nach der Nummer Ihrer letzten Rechnung, bevor Sie die nächste ausstellen.',
+  broken: 'Das Auftragsbuch lässt sich so nicht gebrauchen',
+  brokenSafe:
+    'Ihr Laden bleibt offen. Wer jetzt bestellt, erfährt, dass die Bestellung noch nicht bei Ihnen ist: Sie wartet auf dem Gerät und wird von selbst wieder geschickt, oder sie kommt per E-Mail.',
+  brokenRestore: 'Eine Sicherung an seine Stelle setzen',
+  brokenRestoreHint:
+    'Wählen Sie die neueste Sicherung, die Sie haben. Was jetzt da liegt, wird nicht gelöscht: Es wird unter anderem Namen beiseitegelegt, und wer sich mit solchen Dateien auskennt, kann vielleicht noch Bestellungen darin lesen. E-Mails mit Bestellungen seit dieser Sicherung können Sie noch einmal annehmen.',
+  begin: 'Keine Sicherung?',
+  beginHint:
+    'Dann lässt sich ein neues, leeres Buch beginnen. Auch dabei wird, was jetzt da liegt, beiseitegelegt und nicht gelöscht. Bestellungen aus E-Mails können Sie noch einmal annehmen.',
+  beginSure: 'Ein neues, leeres Buch beginnen',
+  beginButton: 'Beginnen',
+  check: 'Ist das Buch heil?',
+  checkHint:
+    'Jede Bestellung, jedes Papier und jede Seite der Datei wird angesehen, wenn die Werkbank startet und wann immer Sie es wollen.',
+  checkButton: 'Das ganze Buch prüfen',
+  checkNone: 'Es ist noch nicht angesehen.',
+  checkRunning: 'Es wird gerade angesehen. Sehen Sie gleich noch einmal nach.',
+  checkFailed: (when: string): string =>
+    `Es ließ sich nicht ansehen (${when}). Versuchen Sie es gleich noch einmal.`,
+  checkSound: (when: string): string => `Alles ist heil (${when}).`,
+  checkFound: (when: string): string => `Etwas ist beschädigt (${when}):`,
+  checkStructure:
+    'Die Datei selbst. Es wird nichts mehr hineingeschrieben, und neue Bestellungen warten bei ihren Käuferinnen. Stellen Sie eine Sicherung wieder her.',
+  checkOrders: 'Bestellungen, die nicht mehr sind, was eingegangen ist:',
+  checkInvoices: (numbers: string): string => `Rechnungen, die sich nicht lesen lassen: ${numbers}.`,
+  checkSnapshots: (count: number): string =>
+    `Stücke, wie sie bei der Bestellung standen: ${count}. Ihre Bestellungen richten sich nach dem Stück, wie es jetzt ist.`,
   folderOpen:
     'Wer sonst ein Konto auf diesem Rechner hat, kann in den Ordner des Auftragsbuchs sehen. Das Buch selbst ist für andere zu; schließen Sie auch den Ordner.',
+  unreached: (names: string): string =>
+    `In diesen Kopien ließ es sich nicht löschen, weil sie beschädigt sind oder sich nicht öffnen lassen: ${names}. Löschen Sie sie unten, wenn Sie sie nicht mehr brauchen.`,
+  deleteCopy: 'Diese Kopie löschen',
+  deleteSure: 'Sie endgültig löschen',
   copies: 'Kopien neben dem Buch',
   copiesHint:
-    'Was im Buch stand, bevor eine Sicherung zurückgespielt wurde. Was Sie löschen, wird auch darin gelöscht, wenn sie sich öffnen lassen; heruntergeladene Sicherungen löschen Sie selbst.',
+    'Was im Buch stand, bevor eine Sicherung zurückgespielt wurde, und beschädigte Dateien, die beiseitegelegt sind. Was Sie löschen, wird auch darin gelöscht, wenn sie sich öffnen lassen; heruntergeladene Sicherungen löschen Sie selbst.',
   exports: 'Listen für andere Programme',
   csv: 'Bestellungen als CSV, für eine Tabelle',
   json: 'Bestellungen als JSON, mit ihrem Verlauf',

@@ -147,6 +147,9 @@ export const bench = {
   problem: (one: BenchProblem, f: Format): string => sentenceOf(problems, one, f),
   problemTitle: 'That didn’t work',
   back: 'Back to the order book',
+  damagedTitle: 'This order is damaged',
+  remains: 'What is left of it, as text',
+  mend: 'Put it right, under “Safe-keeping”',
 
   book: {
     title: 'Order book',
@@ -176,7 +179,7 @@ export const bench = {
     damaged: 'damaged',
     unreadable: 'These orders can’t be read any more, since their bytes were changed on the disk:',
     unreadableHint:
-      'Take their e-mails in once more, if you have them, or restore a backup. And make room on another disk: one that changes bytes goes on doing so.',
+      'Take their e-mails in once more, if you have them, or restore a backup. And move to another disk: one that changes bytes goes on doing so.',
     earlier: 'Earlier',
     later: 'Later',
     clockBack:

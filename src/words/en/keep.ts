@@ -13,13 +13,45 @@ export const keep = {
   restoreFile: 'Backup file',
   restoreSure: 'Replace the order book with this backup',
   restoreButton: 'Restore',
-  restored: (count: number, kept: string): string =>
-    `Restored: the book holds ${orders(count)}. What it held before lies in ${kept}.`,
+  restored: (count: number): string =>
+    count === 0 ? 'A new book has been begun.' : `Restored: the book holds ${orders(count)}.`,
+  setAside: (kept: string): string => `What lay there before is kept beside it as ${kept}.`,
+  lost: 'The passphrase and the count of your invoices could not be taken over: set the passphrase again if you use one, and look at the number of your last invoice before you issue the next.',
+  broken: 'The order book can’t be used as it is',
+  brokenSafe:
+    'Your shop stays open. Whoever orders now is told that the order isn’t with you yet: it waits on her device and is sent again by itself, or she sends it by e-mail.',
+  brokenRestore: 'Put a backup in its place',
+  brokenRestoreHint:
+    'Choose the newest backup you have. What lies there now is not deleted: it is set aside under another name, and somebody who knows such files may still read orders out of it. E-mails of orders since that backup can be taken in again.',
+  begin: 'No backup?',
+  beginHint:
+    'Then a new, empty book can be begun. Here too, what lies there now is set aside and not deleted. Orders that came by e-mail can be taken in again.',
+  beginSure: 'Begin a new, empty book',
+  beginButton: 'Begin',
+  check: 'Is the book whole?',
+  checkHint:
+    'Every order, paper and page of the file is looked at when the bench starts, and whenever you ask.',
+  checkButton: 'Check the whole book',
+  checkNone: 'It has not been looked at yet.',
+  checkRunning: 'It is being looked at now. Look again in a moment.',
+  checkFailed: (when: string): string => `It could not be looked at (${when}). Try again in a moment.`,
+  checkSound: (when: string): string => `All is whole (${when}).`,
+  checkFound: (when: string): string => `Something is damaged (${when}):`,
+  checkStructure:
+    'The file itself. Nothing more is written into it, and new orders wait with their buyers. Restore a backup.',
+  checkOrders: 'Orders that are not what came in:',
+  checkInvoices: (numbers: string): string => `Invoices that can’t be read: ${numbers}.`,
+  checkSnapshots: (count: number): string =>
+    `Pieces as they stood when they were ordered: ${count}. Their orders are sized by the piece as it stands now.`,
   folderOpen:
     'Other people with an account on this machine can look into the folder of the order book. The book itself is closed to them; close the folder too.',
+  unreached: (names: string): string =>
+    `In these copies it could not be erased, since they are damaged or can’t be opened: ${names}. Delete them below if you don’t need them any more.`,
+  deleteCopy: 'Delete this copy',
+  deleteSure: 'Delete it for good',
   copies: 'Copies beside the book',
   copiesHint:
-    'What the book held before a backup was restored. What you erase is erased in these too, if they can be opened; backups that you have downloaded are yours to delete.',
+    'What the book held before a backup was restored, and damaged files that were set aside. What you erase is erased in these too, if they can be opened; backups that you have downloaded are yours to delete.',
   exports: 'Lists for other programs',
   csv: 'Orders as CSV, for a spreadsheet',
   json: 'Orders as JSON, with their history',

@@ -96,7 +96,7 @@ describe.each([
     expect(take(hit)).toBe('same');
     expect(findEntry(book, hit.number)?.document).toEqual(hit);
     flip(from, to);
-    expect(erase(book, [hit.number], AT)).toBe(1);
+    expect(erase(book, [hit.number], AT).count).toBe(1);
     expect(remainsOf(book, hit.number)).toBe('{}');
     expect(orderList(book, catalogue, all, frame).unreadable).toEqual([]);
   });

@@ -255,7 +255,7 @@ describe('from an order of before', () => {
     expect(wires).toHaveLength(1);
     // It earned what restringing earns, erased or not.
     const months = monthsOf(shop.book, catalogue, '2026');
-    expect(erase(shop.book, [done.entered], frame.now)).toBe(1);
+    expect(erase(shop.book, [done.entered], frame.now).count).toBe(1);
     expect(monthsOf(shop.book, catalogue, '2026')).toEqual(months);
     expect(months.all.received.priceMinor).toBe(
       before.shown.priceMinor + (entry?.document.shown.priceMinor ?? 0),

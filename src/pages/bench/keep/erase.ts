@@ -4,7 +4,7 @@ import { bench } from '#bench/context/bench.ts';
 import { troubleResponse } from '#bench/access/refusal.ts';
 import { erase, overdueForErasing } from '#bench/book/erase.ts';
 import { readForm, seeOther } from '#bench/http/readForm.ts';
-import { invoicesSince, keptSince } from '#bench/models/keeping.ts';
+import { erasedLocation, invoicesSince, keptSince } from '#bench/models/keeping.ts';
 import { readShop } from '#catalogue/collections.ts';
 
 export const prerender = false;
@@ -19,6 +19,5 @@ export const POST: APIRoute = async ({ request }) => {
   const overdue = new Set(overdueForErasing(book(), keptSince(at, shop.orders.keepMonths), invoicesBefore));
   // Only what she saw on the page, and only what is still past its time.
   const numbers = (form.get('numbers') ?? '').split(' ').filter((number) => overdue.has(number));
-  const count = erase(book(), numbers, at, invoicesBefore);
-  return seeOther(`/bench/keep/?done=erased&count=${count}`);
+  return seeOther(erasedLocation(erase(book(), numbers, at, invoicesBefore)));
 };

@@ -5,7 +5,7 @@ import { troubleResponse } from '#bench/access/refusal.ts';
 import { erase } from '#bench/book/erase.ts';
 import { seeOther } from '#bench/http/readForm.ts';
 import { ordersOfBuyer } from '#bench/models/buyers.ts';
-import { invoicesSince } from '#bench/models/keeping.ts';
+import { erasedLocation, invoicesSince } from '#bench/models/keeping.ts';
 import { numberOf } from '#bench/models/numberOf.ts';
 import { readShop } from '#catalogue/collections.ts';
 
@@ -16,6 +16,7 @@ export const POST: APIRoute = async ({ request, params }) => {
   const numbers = ordersOfBuyer(book(), numberOf(params.number)).map(({ document }) => document.number);
   if (numbers.length === 0) return troubleResponse({ code: 'no-such-buyer' }, 404, request);
   const at = new Date(nowMs()).toISOString();
-  const count = erase(book(), numbers, at, invoicesSince(at, await readShop()));
-  return seeOther(`/bench/buyers/?erased=${count}`);
+  const erased = erase(book(), numbers, at, invoicesSince(at, await readShop()));
+  if (erased.unreached.length > 0) return seeOther(erasedLocation(erased));
+  return seeOther(`/bench/buyers/?erased=${erased.count}`);
 };

@@ -1,0 +1,61 @@
+/** What is known of the whole book: from its last check. */
+import { formatDateTime } from '#words/format.ts';
+import type { Findings } from '../book/wholeCheck.ts';
+import type { CheckState } from '../context/bench.ts';
+import type { Frame } from '../models/frame.ts';
+
+type Props = { readonly frame: Frame; readonly check: CheckState };
+
+export function CheckView({ frame, check }: Props) {
+  const { keep } = frame.words;
+  return (
+    <section aria-labelledby="check">
+      <h2 id="check">{keep.check}</h2>
+      <p>{keep.checkHint}</p>
+      <Outcome frame={frame} check={check} />
+      <form method="post" action="/bench/keep/check/">
+        <button type="submit">{keep.checkButton}</button>
+      </form>
+    </section>
+  );
+}
+
+function Outcome({ frame: { words, lang }, check }: Props) {
+  const { keep } = words;
+  if (check.state === 'none') return <p>{keep.checkNone}</p>;
+  if (check.state === 'running') return <p role="status">{keep.checkRunning}</p>;
+  const when = formatDateTime(check.at, lang);
+  if (check.state === 'failed') return <p class="warning">{keep.checkFailed(when)}</p>;
+  const { structure, orders, invoices, snapshots } = check.findings;
+  if (structure.length + orders.length + invoices.length + snapshots === 0) {
+    return <p class="good">{keep.checkSound(when)}</p>;
+  }
+  return (
+    <div class="warning" role="alert">
+      <p>{keep.checkFound(when)}</p>
+      <Found words={words} findings={check.findings} />
+    </div>
+  );
+}
+
+function Found({ words: { keep }, findings }: { words: Frame['words']; findings: Findings }) {
+  const { structure, orders, invoices, snapshots } = findings;
+  return (
+    <ul>
+      {structure.length > 0 && <li>{keep.checkStructure}</li>}
+      {orders.length > 0 && (
+        <li>
+          {keep.checkOrders}{' '}
+          {orders.map((number, at) => (
+            <>
+              {at > 0 && ', '}
+              <a href={`/bench/orders/${number}/`}>{number}</a>
+            </>
+          ))}
+        </li>
+      )}
+      {invoices.length > 0 && <li>{keep.checkInvoices(invoices.join(', '))}</li>}
+      {snapshots > 0 && <li>{keep.checkSnapshots(snapshots)}</li>}
+    </ul>
+  );
+}
