@@ -1,14 +1,11 @@
 /** The built shop and the bench behind one HTTP server on this machine. */
-import compression from 'compression';
 import { existsSync, readFileSync } from 'node:fs';
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
-import { admission, type Admission } from './admit.ts';
-import { headersFor, readHeaders } from './fileHeaders.ts';
-
-type Handler = (request: IncomingMessage, response: ServerResponse) => void;
+import { readHeaders } from './fileHeaders.ts';
+import { asHost, type Handler } from './host.ts';
 
 /** How many ports above the wanted one are tried when it is taken. */
 const PORTS_TRIED = 20;
@@ -26,7 +23,9 @@ export async function serve(
   port: number,
   onTaken: (port: number) => void = () => undefined,
 ): Promise<{ server: Server; port: number }> {
-  const handler = asStaticHost(await builtHandler(root), root);
+  const file = join(root, 'dist', 'client', '_headers');
+  const rules = existsSync(file) ? readHeaders(readFileSync(file, 'utf8')) : [];
+  const handler = asHost(await builtHandler(root), rules);
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
     const server = createServer(handler);
     if (await listens(server, host, candidate)) {
@@ -43,37 +42,6 @@ async function builtHandler(root: string): Promise<Handler> {
   const entry = pathToFileURL(join(root, 'dist', 'server', 'entry.mjs')).href;
   const { handler } = (await import(entry)) as { handler: Handler };
   return handler;
-}
-
-/**
- * Bench and desk set their own headers; all else carries those of `_headers` and goes compressed, as from
- * a static host. What a passphrase guards stays uncompressed: lengths of compressed pages tell of secrets.
- */
-function asStaticHost(handler: Handler, root: string): Handler {
-  // Typed for another server, it asks of Node's own no more than they are.
-  const compress = compression() as unknown as (...all: [...Parameters<Handler>, next: () => void]) => void;
-  const file = join(root, 'dist', 'client', '_headers');
-  const rules = existsSync(file) ? readHeaders(readFileSync(file, 'utf8')) : [];
-  return (request, response) => {
-    const admitted = admission(request);
-    if (!admitted.admit) return refuse(response, admitted);
-    if (admitted.area === 'guarded') return handler(request, response);
-    const path = (request.url ?? '/').split('?')[0] ?? '/';
-    for (const [name, value] of headersFor(rules, path)) response.setHeader(name, value);
-    compress(request, response, () => handler(request, response));
-  };
-}
-
-const REASONS = { 400: 'Bad request', 404: 'Not found', 405: 'Method not allowed' } as const;
-
-function refuse(response: ServerResponse, { status, allow }: Admission & { admit: false }): void {
-  response.writeHead(status, {
-    'content-type': 'text/plain; charset=utf-8',
-    'cache-control': 'no-store',
-    'x-content-type-options': 'nosniff',
-    ...(allow === undefined ? {} : { allow }),
-  });
-  response.end(`${REASONS[status]}.\n`);
 }
 
 function listens(server: Server, host: string, port: number): Promise<boolean> {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { rule, type House } from '#bench/access/guard.ts';
 import { guardHeaders } from '#bench/access/headers.ts';
+import { bookTroubleResponse } from '#bench/access/refusal.ts';
 import { behindProxy, throttle } from '#bench/http/throttle.ts';
 import { isHere, ownOrigin, senderOf, visitorOf, type Visitor } from '#bench/access/visitor.ts';
 
@@ -192,5 +193,33 @@ describe('a throttle', () => {
     for (let at = 0; at < 20_000; at += 1) tries.take(`address ${at}`, 0);
     expect(tries.take('address 19999', 0)).toBeGreaterThan(0);
     expect(tries.take('address 0', 0)).toBe(0);
+  });
+});
+
+describe('a book that can’t be used', () => {
+  const page = async (problem: Parameters<typeof bookTroubleResponse>[0], path: string) => {
+    const response = bookTroubleResponse(problem, new Request(`http://127.0.0.1:4321${path}`));
+    return { status: response.status, text: await response.text() };
+  };
+
+  it.each(['broken', 'gone', 'not-a-book'] as const)(
+    '%s: every page leads to where it is put right',
+    async (problem) => {
+      const { status, text } = await page(problem, '/bench/week/');
+      expect(status).toBe(503);
+      expect(text).toContain('href="/bench/keep/"');
+    },
+  );
+
+  it('an order that can’t be read: its page gives what is left of it', async () => {
+    const { status, text } = await page('order-damaged', '/bench/orders/TX2-FYF-HTW/card/');
+    expect(status).toBe(503);
+    expect(text).toContain('href="/bench/orders/TX2-FYF-HTW/order.json"');
+    expect((await page('order-damaged', '/bench/week/')).text).not.toContain('order.json');
+  });
+
+  it('at the desk: the buyer is told that her order is not lost', async () => {
+    const response = bookTroubleResponse('gone', new Request('http://127.0.0.1:4321/desk/orders'));
+    expect(await response.json()).toMatchObject({ code: 'book-closed', status: 503 });
   });
 });

@@ -1,0 +1,38 @@
+/** What every answer carries, whoever makes it: headers, and compression where it tells nothing. */
+import compression from 'compression';
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { admission, type Admission } from './admit.ts';
+import { headersFor, type HeaderRule } from './fileHeaders.ts';
+
+export type Handler = (request: IncomingMessage, response: ServerResponse) => void;
+
+/**
+ * Puts the headers of `_headers` on all answers, pages that are not found and refusals among them;
+ * bench and desk write their own, stricter ones over them. Public files go compressed, as from a
+ * static host. What a passphrase guards stays uncompressed: lengths of compressed pages tell of secrets.
+ */
+export function asHost(handler: Handler, rules: readonly HeaderRule[]): Handler {
+  // Typed for another server, it asks of Node's own no more than they are.
+  const compress = compression() as unknown as (...all: [...Parameters<Handler>, next: () => void]) => void;
+  return (request, response) => {
+    const path = (request.url ?? '/').split('?')[0] ?? '/';
+    const admitted = admission(request);
+    const covered = admitted.admit && admitted.area === 'files' ? path : '/';
+    for (const [name, value] of headersFor(rules, covered)) response.setHeader(name, value);
+    if (!admitted.admit) return refuse(response, admitted);
+    if (admitted.area === 'files') return compress(request, response, () => handler(request, response));
+    response.setHeader('cache-control', 'no-store');
+    handler(request, response);
+  };
+}
+
+const REASONS = { 400: 'Bad request', 404: 'Not found', 405: 'Method not allowed' } as const;
+
+function refuse(response: ServerResponse, { status, allow }: Admission & { admit: false }): void {
+  response.writeHead(status, {
+    'content-type': 'text/plain; charset=utf-8',
+    'cache-control': 'no-store',
+    ...(allow === undefined ? {} : { allow }),
+  });
+  response.end(`${REASONS[status]}.\n`);
+}
