@@ -3,10 +3,12 @@ import type { Choice } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import {
   ADDRESS_PARTS,
+  AS_LISTED,
   FORMAT,
   VERSION,
   type Address,
   type Delivery,
+  type Instead,
   type OrderDocument,
 } from './document.ts';
 
@@ -16,6 +18,10 @@ export type OrderParts = {
   readonly placedAtMs: number;
   readonly lang: OrderDocument['lang'];
   readonly piece: OrderDocument['piece'];
+  /** `to-measure` where nothing is said. */
+  readonly made?: OrderDocument['made'];
+  /** As listed where nothing is said. */
+  readonly instead?: Instead;
   readonly choice: Choice;
   /** The size as it was written. */
   readonly measureText: string;
@@ -39,6 +45,8 @@ export function compose(parts: OrderParts): OrderDocument {
     placedAt: instant(parts.placedAtMs),
     lang: parts.lang,
     piece: { id: parts.piece.id, revision: parts.piece.revision },
+    made: parts.made ?? 'to-measure',
+    instead: tidyInstead(parts.instead ?? AS_LISTED),
     measure: { of: choice.measure.of, text: tidy(parts.measureText), mm: choice.measure.mm },
     sit: choice.sit,
     hand: choice.hand,
@@ -62,6 +70,13 @@ function tidyDelivery(delivery: Delivery): Delivery {
   if (delivery.by !== 'post') return { by: delivery.by };
   const to = Object.fromEntries(ADDRESS_PARTS.map((part) => [part, tidy(delivery.to[part])]));
   return { by: 'post', to: to as Record<keyof Address, string> };
+}
+
+function tidyInstead({ clasp, pendant }: Instead): Instead {
+  return {
+    clasp: { id: clasp.id, name: tidy(clasp.name) },
+    pendant: { id: pendant.id, name: tidy(pendant.name) },
+  };
 }
 
 /** ISO 8601 in UTC, whole seconds. */

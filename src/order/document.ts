@@ -9,9 +9,9 @@ import type { Lang } from '#words/lang.ts';
 
 export const FORMAT = 'claspwise-order';
 /** The version written; older ones are read through `migrate.ts`. */
-export const VERSION = 2;
+export const VERSION = 3;
 
-/** Caps of versions 1 and 2. Each is far above what a real order needs and small enough to store and show at once. */
+/** Caps of all versions so far. Each is far above what a real order needs and small enough to store and show at once. */
 export const CAPS = {
   /** A piece's id or revision. */
   id: 64,
@@ -25,6 +25,8 @@ export const CAPS = {
   addressLine: 100,
   /** The longest postcodes have 10 characters (from memory). */
   postcode: 20,
+  /** A component's name, as the shop's language has it. */
+  part: 80,
   /** A choice's name, and how many there may be. */
   choiceKey: 24,
   choices: 8,
@@ -92,6 +94,21 @@ export const DELIVERIES = ['unsaid', 'collection', 'post'] as const;
 export type Delivery =
   { readonly by: 'unsaid' } | { readonly by: 'collection' } | { readonly by: 'post'; readonly to: Address };
 
+/** `to-measure`: strung for the buyer. `ready`: the piece that lies finished, as it lies there. In the order in which the compact form counts them for ever. */
+export const MADE = ['to-measure', 'ready'] as const;
+export type Made = (typeof MADE)[number];
+
+/** What a maker may let a buyer choose instead of what the piece is listed with, in the order in which the compact form has them for ever. */
+export const INSTEAD_PARTS = ['clasp', 'pendant'] as const;
+export type InsteadPart = (typeof INSTEAD_PARTS)[number];
+
+/** A component chosen instead of the listed one: its id, and its name as the buyer read it. Both empty: as listed. */
+export type ChosenPart = { readonly id: string; readonly name: string };
+export type Instead = Readonly<Record<InsteadPart, ChosenPart>>;
+
+/** The piece with the parts it is listed with. */
+export const AS_LISTED: Instead = { clasp: { id: '', name: '' }, pendant: { id: '', name: '' } };
+
 export type OrderDocument = {
   readonly format: typeof FORMAT;
   readonly version: typeof VERSION;
@@ -102,6 +119,9 @@ export type OrderDocument = {
   /** Language the buyer read, for the answer. */
   readonly lang: Lang;
   readonly piece: { readonly id: string; readonly revision: string };
+  readonly made: Made;
+  readonly instead: Instead;
+  /** Of a ready piece its finished length, with no text. */
   readonly measure: {
     readonly of: Measure['of'];
     /** As the buyer wrote it. */

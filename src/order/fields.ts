@@ -9,9 +9,11 @@ import {
   ADDRESS_CAPS,
   CAPS,
   FORMAT,
+  MADE,
   VERSION,
   type Address,
   type Delivery,
+  type InsteadPart,
   type OrderDocument,
 } from './document.ts';
 import { isNumber } from './number.ts';
@@ -38,6 +40,8 @@ export const EMAIL = /^[^\s@<>()[\]\\,;:"\p{C}]+@[^\s@<>()[\]\\,;:"\p{C}.]+(\.[^
 /** An address, or none: what the maker entered for somebody she met may have a telephone number only. */
 const EMAIL_OR_NONE = new RegExp(`^$|${EMAIL.source}`, 'u');
 const ID = /^[a-z0-9][a-z0-9-]*$/;
+/** An id, or none. */
+const ID_OR_NONE = /^(?:[a-z0-9][a-z0-9-]*)?$/;
 /** A choice's name starts with a letter: objects keep such names in their order. */
 const KEY = /^[a-z][a-z0-9-]*$/;
 const CURRENCY = /^[A-Z]{3}$/;
@@ -61,6 +65,7 @@ export function orderFields<Field>(reading: Reading<Field>): Field {
   const { text, number, whole, oneOf, list, map, fields, either, test } = reading;
   const line = (most: number): Field => text(0, most, LINE);
   const seen = (most: number): Field => text(1, most, NAME);
+  const chosen = fields({ id: text(0, CAPS.id, ID_OR_NONE), name: line(CAPS.part) });
   return fields({
     format: oneOf([FORMAT]),
     version: oneOf([VERSION]),
@@ -68,6 +73,8 @@ export function orderFields<Field>(reading: Reading<Field>): Field {
     placedAt: test(isInstant),
     lang: oneOf(LANGS),
     piece: fields({ id: text(1, CAPS.id, ID), revision: text(1, CAPS.id, ID) }),
+    made: oneOf(MADE),
+    instead: fields({ clasp: chosen, pendant: chosen } satisfies Record<InsteadPart, Field>),
     measure: fields({ of: oneOf(MEASURES), text: line(CAPS.text), mm: number(1, CAPS.mm) }),
     sit: oneOf(SITS),
     hand: oneOf(HANDS),

@@ -4,7 +4,7 @@
  * of every version stays in `tests/fixtures/orders/`.
  */
 import { checkOrder } from './check.ts';
-import { FORMAT, VERSION, type OrderDocument } from './document.ts';
+import { AS_LISTED, FORMAT, VERSION, type OrderDocument } from './document.ts';
 
 /** A document of any version, not yet checked. */
 type Unchecked = Readonly<Record<string, unknown>>;
@@ -18,6 +18,8 @@ const steps: Readonly<Record<number, (old: Unchecked) => Unchecked>> = {
     version: 2,
     shown: typeof old.shown === 'object' ? { postageMinor: 0, ...old.shown } : old.shown,
   }),
+  // Version 2 was always strung for the buyer, with the parts that the piece is listed with.
+  2: (old) => ({ made: 'to-measure', instead: AS_LISTED, ...old, version: 3 }),
 };
 
 export type DocumentProblem =

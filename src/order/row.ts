@@ -1,12 +1,21 @@
 /** A document's values in a fixed order, without their names: the row that the compact form carries. */
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
 import { LANGS } from '#words/lang.ts';
-import { ADDRESS_PARTS, DELIVERIES, FORMAT, type Delivery, type OrderDocument } from './document.ts';
+import {
+  ADDRESS_PARTS,
+  DELIVERIES,
+  FORMAT,
+  INSTEAD_PARTS,
+  MADE,
+  type Delivery,
+  type Instead,
+  type OrderDocument,
+} from './document.ts';
 
 /** How many values come before what differs between the versions. */
 const COMMON = 20;
 
-/** The document as a row. The order of values is version 2's for ever; another order is another version. */
+/** The document as a row. The order of values is version 3's for ever; another order is another version. */
 export function toRow(order: OrderDocument): unknown[] {
   const { piece, measure, buyer, shown } = order;
   return [
@@ -32,6 +41,8 @@ export function toRow(order: OrderDocument): unknown[] {
     buyer.note,
     shown.postageMinor,
     deliveryValue(order.delivery),
+    MADE.indexOf(order.made),
+    insteadValue(order.instead),
     ...Object.entries(order.choices).flat(),
   ];
 }
@@ -49,6 +60,7 @@ export function fromRow(version: number, row: unknown): unknown {
   const shown = { lengthMm, insideGirthMm, counts, priceMinor };
   const later = row.slice(COMMON) as unknown[];
   const [postageMinor, delivery] = version === 1 ? [] : later.splice(0, 2);
+  const [made, instead] = version < 3 ? [] : later.splice(0, 2);
   return {
     format: FORMAT,
     version,
@@ -56,6 +68,7 @@ export function fromRow(version: number, row: unknown): unknown {
     placedAt: instant(placed),
     lang: entry(LANGS, lang),
     piece: { id, revision },
+    ...(version < 3 ? {} : { made: entry(MADE, made), instead: insteadOf(instead) }),
     measure: { of: entry(MEASURES, of), text, mm },
     sit: entry(SITS, sit),
     hand: entry(HANDS, hand),
@@ -83,6 +96,21 @@ function deliveryOf(value: unknown): unknown {
     by: 'post',
     to: Object.fromEntries(ADDRESS_PARTS.map((part, at) => [part, value[at] as unknown])),
   };
+}
+
+/** Ids and names one after the other; 0 for the parts that the piece is listed with. */
+function insteadValue(instead: Instead): unknown {
+  const values = INSTEAD_PARTS.flatMap((part) => [instead[part].id, instead[part].name]);
+  return values.every((value) => value === '') ? 0 : values;
+}
+
+function insteadOf(value: unknown): unknown {
+  const values: readonly unknown[] =
+    value === 0 ? INSTEAD_PARTS.flatMap(() => ['', '']) : Array.isArray(value) ? value : [];
+  if (values.length !== 2 * INSTEAD_PARTS.length) return null;
+  return Object.fromEntries(
+    INSTEAD_PARTS.map((part, at) => [part, { id: values[2 * at], name: values[2 * at + 1] }]),
+  );
 }
 
 function entry<T>(values: readonly T[], index: unknown): T | null {

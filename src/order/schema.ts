@@ -13,8 +13,12 @@ const MORE: Readonly<Record<string, Schema>> = {
     description: 'Order number; its last character checks the others (ISO/IEC 7064 MOD 37,36).',
   },
   placedAt: { pattern: INSTANT.source, description: 'ISO 8601, UTC, whole seconds.' },
+  made: { description: 'Strung for the buyer, or the piece that lies finished, as it lies there.' },
+  instead: { description: 'Parts chosen instead of those that the piece is listed with; empty for those.' },
+  'instead.clasp.name': { description: 'As the buyer read it.' },
+  'instead.pendant.name': { description: 'As the buyer read it.' },
   'measure.of': { description: 'Girth of a wrist, ankle or neck, or a finished length.' },
-  'measure.text': { description: 'As the buyer wrote it.' },
+  'measure.text': { description: 'As the buyer wrote it; empty for a ready piece.' },
   hand: { description: 'The hand that works the clasp.' },
   pick: { description: 'Which piece where none meets the tolerance: the one below, above or nearest.' },
   choices: { description: 'Anything else a shop lets the buyer choose.' },
@@ -71,7 +75,7 @@ const order = orderFields<At>({
   test: () => () => ({ type: 'string' }),
 });
 
-/** The JSON Schema (2020-12) of the version written, as `public/schema/order-2.json` publishes it. */
+/** The JSON Schema (2020-12) of the version written, as `public/schema/order-3.json` publishes it. */
 export function orderJsonSchema(): Schema {
   return {
     $id: `claspwise-order-${VERSION}`,

@@ -1,7 +1,7 @@
 /**
  * The compact form: an order as one word for links, e-mails and QR codes.
  *
- *     claspwise2.<base64url>.end
+ *     claspwise3.<base64url>.end
  *
  * The head names format and version, the tail shows where it stops, so that a
  * cut or wrapped copy is told from a whole one. Between them, in base64url

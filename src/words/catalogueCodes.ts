@@ -107,6 +107,10 @@ export type CatalogueError =
       readonly ruleMinor: number;
       readonly currency: string;
     }
+  // What may be chosen instead
+  | { readonly code: 'instead-twice'; readonly id: string }
+  | { readonly code: 'instead-of-nothing'; readonly pendant: string }
+  | { readonly code: 'instead-needs-ring'; readonly clasp: string }
   // Posting; weights in grams
   | { readonly code: 'not-a-country'; readonly value: string }
   | { readonly code: 'post-nothing' }

@@ -14,6 +14,17 @@ function revisionAfter(...edits: Edit[]): string {
 describe('a revision', () => {
   const before = (): string => revisionAfter();
 
+  it('changes with what may be chosen instead', () => {
+    const more = `lobster-14:\n  name: Larger clasp\n  kind: clasp\n  shape: lobster\n  along: 12 mm\n  across: 7 mm\n  material: silver\n  colour: '#dddddd'\n  cost: £3.60\n`;
+    const instead = 'instead: { clasps: [{ clasp: lobster-14 }] }\nmirrored: no\n';
+    expect(
+      revisionAfter(
+        { file: 'components/more.yaml', write: more },
+        { file: row, from: 'mirrored: no\n', to: instead },
+      ),
+    ).not.toBe(before());
+  });
+
   it('is twelve hexadecimal digits, the same each time', () => {
     expect(before()).toMatch(/^[0-9a-f]{12}$/);
     expect(revisionAfter()).toBe(before());

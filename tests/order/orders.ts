@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { isInstant, EMAIL, NAME } from '#order/fields.ts';
 import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
-import { CAPS, FORMAT, VERSION } from '#order/document.ts';
+import { AS_LISTED, CAPS, FORMAT, MADE, VERSION } from '#order/document.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { makeNumber } from '#order/number.ts';
 import { LANGS } from '#words/lang.ts';
@@ -14,6 +14,8 @@ export const sample: OrderDocument = {
   placedAt: '2026-11-25T18:40:00Z',
   lang: 'en',
   piece: { id: 'weir-light', revision: '0123456789ab' },
+  made: 'to-measure',
+  instead: AS_LISTED,
   measure: { of: 'wrist', text: '6 1/2 in', mm: 165.1 },
   sit: 'easy',
   hand: 'left',
@@ -54,6 +56,23 @@ export const posted: OrderDocument = {
   shown: { ...sample.shown, postageMinor: 820 },
 };
 
+/** The same with another clasp and another drop, as version 3 first had them. */
+export const swapped: OrderDocument = {
+  ...posted,
+  instead: {
+    clasp: { id: 'toggle-14-silver', name: 'Silver toggle, ring 14 mm' },
+    pendant: { id: 'river-drop-26', name: 'River-green glass drop' },
+  },
+};
+
+/** A piece as it lies finished. */
+export const ready: OrderDocument = {
+  ...posted,
+  made: 'ready',
+  measure: { of: 'length', text: '', mm: 201.35 },
+  hand: 'right',
+};
+
 const plainText = (most: number) =>
   fc.string({ unit: 'grapheme', maxLength: most }).filter((text) => text.length <= most);
 const line = (most: number) => plainText(most).map((text) => text.replace(/[\p{Cc}\p{Cs}]/gu, ' '));
@@ -63,6 +82,7 @@ const note = fc
   .filter((text) => text.length <= CAPS.note);
 const seen = (most: number) => line(most).filter((text) => NAME.test(text));
 const id = fc.stringMatching(/^[a-z0-9][a-z0-9-]{0,63}$/);
+const chosen = fc.oneof(fc.constant({ id: '', name: '' }), fc.record({ id, name: line(CAPS.part) }));
 const mm = fc.double({ min: 1, max: CAPS.mm, noNaN: true });
 const counts = fc.array(
   fc.array(fc.integer({ min: 0, max: CAPS.repeats }), { minLength: 1, maxLength: 12 }),
@@ -87,6 +107,8 @@ export const anyOrder: fc.Arbitrary<OrderDocument> = fc.record({
     .filter(isInstant),
   lang: fc.constantFrom(...LANGS),
   piece: fc.record({ id, revision: id }),
+  made: fc.constantFrom(...MADE),
+  instead: fc.record({ clasp: chosen, pendant: chosen }),
   measure: fc.record({ of: fc.constantFrom(...MEASURES), text: line(CAPS.text), mm }),
   sit: fc.constantFrom(...SITS),
   hand: fc.constantFrom(...HANDS),

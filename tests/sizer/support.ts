@@ -13,6 +13,7 @@ export function pieceOf(design: Design, more: Partial<PieceForSizer> = {}): Piec
     listedMinor: 6000,
     rules: RULES,
     orderable: true,
+    ready: false,
     ...more,
   };
 }

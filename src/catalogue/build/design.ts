@@ -1,4 +1,5 @@
 /** From what the maker wrote to the core's design, before any component is looked up. */
+import type { Alternatives } from '#core/design/alternatives.ts';
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Design, Section, Strand } from '#core/design/design.ts';
 import type { FieldPath } from '../read/problem.ts';
@@ -80,6 +81,34 @@ export function namedComponents(value: AuthoredPiece): { readonly id: string; re
     ),
   );
   return [...closed, ...hung, ...strung];
+}
+
+/** Every component that may be chosen instead, each with where it is named. */
+export function namedInstead({
+  instead,
+}: AuthoredPiece): { readonly id: string; readonly path: FieldPath }[] {
+  const closings = (instead?.clasps ?? []).flatMap(({ clasp, ring }, index) => {
+    const path = ['instead', 'clasps', index];
+    const named = { id: clasp, path: [...path, 'clasp'] };
+    return ring === undefined ? [named] : [named, { id: ring, path: [...path, 'ring'] }];
+  });
+  const hung = (instead?.pendants ?? []).map((id, index) => ({ id, path: ['instead', 'pendants', index] }));
+  return [...closings, ...hung];
+}
+
+/** What may be chosen instead, out of `components`, which has all of it. */
+export function buildAlternatives(
+  { instead }: AuthoredPiece,
+  components: Readonly<Record<string, Component>>,
+): Alternatives {
+  const part = (id: string): Component => components[id]!;
+  return {
+    clasps: (instead?.clasps ?? []).map(({ clasp, ring }) => ({
+      clasp: part(clasp),
+      ring: ring === undefined ? null : part(ring),
+    })),
+    pendants: (instead?.pendants ?? []).map(part),
+  };
 }
 
 /** The design, with the components it names out of `components`. */

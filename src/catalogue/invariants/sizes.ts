@@ -9,7 +9,7 @@ import type { Design, PieceKind } from '#core/design/design.ts';
 import { expand } from '#core/design/expand.ts';
 import { finishedLengthMm, loopParts } from '#core/design/loopParts.ts';
 import type { Entry } from '../read/entry.ts';
-import type { Problem } from '../read/problem.ts';
+import type { FieldPath, Problem } from '../read/problem.ts';
 import type { AuthoredPiece } from '../schemas/piece.ts';
 
 /**
@@ -33,18 +33,23 @@ function usualMeasures(design: Design): number[] {
   );
 }
 
-/** A problem where the piece, made as listed, fits nobody. */
-export function assertWearable(entry: Entry<AuthoredPiece>, design: Design): Problem[] {
+/** A problem where the piece, at its usual counts, fits nobody; told at `path`. */
+export function assertWearable(entry: Entry<AuthoredPiece>, design: Design, path: FieldPath = []): Problem[] {
   const { kind } = design;
   const [leastMm, mostMm] = wearable[kind];
   const slipped = usualMeasures(design).find((mm) => !(mm >= leastMm && mm <= mostMm));
   return slipped === undefined
     ? []
-    : [entry.problemAt([], { code: 'size-absurd', kind, mm: slipped, leastMm, mostMm })];
+    : [entry.problemAt(path, { code: 'size-absurd', kind, mm: slipped, leastMm, mostMm })];
 }
 
-/** A problem where no size suits all strands. */
-export function assertTogether(entry: Entry<AuthoredPiece>, design: Design, rules: Rules): Problem[] {
+/** A problem where no size suits all strands; told at `path`. */
+export function assertTogether(
+  entry: Entry<AuthoredPiece>,
+  design: Design,
+  rules: Rules,
+  path: FieldPath = ['strands'],
+): Problem[] {
   if (design.strands.length < 2) return [];
   // In which measure and at which sit its limits are told changes nothing here.
   const reach = unlessSearchLimit(() => limitsOf(jobOf(design, rules, 1), rules, 'length', 'easy'));
@@ -52,5 +57,5 @@ export function assertTogether(entry: Entry<AuthoredPiece>, design: Design, rule
   const { leastMm, mostMm, short } = reach.problem;
   // A tray that has run low is no mistake in the piece: the shop goes on, and says so there.
   if (short.length > 0) return [];
-  return [entry.problemAt(['strands'], { code: 'strands-apart', leastMm, mostMm })];
+  return [entry.problemAt(path, { code: 'strands-apart', leastMm, mostMm })];
 }

@@ -11,9 +11,17 @@ import { assertComponentsExist, assertWireExists } from '../invariants/component
 import { assertCountsInOrder, assertFocalPlace } from '../invariants/counts.ts';
 import { assertCurrency } from '../invariants/currency.ts';
 import { noteLowPrice } from '../invariants/price.ts';
+import { assertAlternatives } from '../invariants/alternatives.ts';
 import { assertStringable } from '../invariants/stringable.ts';
 import { assertTogether, assertWearable } from '../invariants/sizes.ts';
-import { buildDesign, namedComponents, strandsOf, type AuthoredStrand } from '../build/design.ts';
+import {
+  buildAlternatives,
+  buildDesign,
+  namedComponents,
+  namedInstead,
+  strandsOf,
+  type AuthoredStrand,
+} from '../build/design.ts';
 import { buildPictures } from '../build/pictures.ts';
 
 /** What pieces are made of, and the rules they are held against. */
@@ -61,23 +69,31 @@ export function buildPiece(
   ];
   const wire = stock.wires[value.wire];
   // A component that is there but broken has its problem already; one is enough.
-  const whole = namedComponents(value).every((named) => stock.components[named.id] !== undefined);
+  const named = [...namedComponents(value), ...namedInstead(value)];
+  const whole = named.every((one) => stock.components[one.id] !== undefined);
   if (problems.length > 0 || strands === null || wire === undefined || !whole || stock.rules === null) {
     return { piece: null, problems, notes: [] };
   }
   const design = buildDesign(id, value, strands, wire, stock.components);
   const strung = assertStringable(entry, design, strands, stock.rules, stock.components);
   if (strung.problems.length > 0) return { piece: null, ...strung };
-  const sizes = [...assertWearable(entry, design), ...assertTogether(entry, design, stock.rules)];
+  const alternatives = buildAlternatives(value, stock.components);
+  const sizes = [
+    ...assertWearable(entry, design),
+    ...assertTogether(entry, design, stock.rules),
+    ...assertAlternatives(entry, design, alternatives, stock.rules),
+  ];
   const piece: Piece = {
     id,
     ...textsOf(value),
     design,
-    ...labelsFor(design, stock.labels),
+    alternatives,
+    ...labelsFor({ design, alternatives }, stock.labels),
     listedMinor: value.price.minor,
     status: value.status,
     made: value.made,
-    revision: revisionOf(design, value.price.minor),
+    liesSince: value['lies-since'] ?? null,
+    revision: revisionOf(design, alternatives, value.price.minor),
     pictures,
   };
   return {

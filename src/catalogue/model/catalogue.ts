@@ -3,6 +3,7 @@
  * build, the bench and the terminal. Measures are the core's (mm, g, N, minor
  * units); dates are ISO 8601 as far as they are known.
  */
+import { componentsOf, type Alternatives } from '#core/design/alternatives.ts';
 import type { Component, Wire } from '#core/design/component.ts';
 import type { PostRules } from '#core/post/rules.ts';
 import type { Rules } from '#core/design/rules.ts';
@@ -40,12 +41,16 @@ export type Piece = PieceTexts &
     /** German words; null where she wrote none, and English stands in. */
     readonly de: PieceTexts | null;
     readonly design: Design;
+    /** What a buyer may choose instead of its clasp and pendant. */
+    readonly alternatives: Alternatives;
     /** Price of the piece at its usual counts. */
     readonly listedMinor: number;
     readonly status: Status;
     /** When it was first made: `2024`, `2024-05` or `2024-05-17`. */
     readonly made: string;
-    /** Twelve hexadecimal digits that change when the design, the wire, a component's measures or the price do. */
+    /** Since when the one that lies finished does, as `made`; null where she wrote nothing. */
+    readonly liesSince: string | null;
+    /** Twelve hexadecimal digits that change when the design, what may be chosen instead, the wire, a component's measures or the price do. */
     readonly revision: string;
     readonly pictures: readonly Picture[];
   };
@@ -181,6 +186,28 @@ export function designIn(piece: Piece, lang: Lang): Design {
   const { wire, components } = design;
   const name = germanNames[wireKey(wire.id)] ?? wire.name;
   return { ...design, wire: { ...wire, name }, components: namedComponents(components, germanNames) };
+}
+
+/** The same for what may be chosen instead. */
+export function alternativesIn({ alternatives, germanNames }: Piece, lang: Lang): Alternatives {
+  if (lang === 'en') return alternatives;
+  const named = (component: Component): Component => ({
+    ...component,
+    name: germanNames[component.id] ?? component.name,
+  });
+  return {
+    clasps: alternatives.clasps.map(({ clasp, ring }) => ({
+      clasp: named(clasp),
+      ring: ring && named(ring),
+    })),
+    pendants: alternatives.pendants.map(named),
+  };
+}
+
+/** Every component that the piece is made of, or may be. */
+export function allComponents({ design, alternatives }: Pick<Piece, 'design' | 'alternatives'>): Components {
+  const more = componentsOf(alternatives).map((component) => [component.id, component] as const);
+  return { ...design.components, ...Object.fromEntries(more) };
 }
 
 /** The piece's words in a language, English where there are none. */

@@ -1,5 +1,6 @@
 /** The mark that tells one state of a piece from another. */
 import { createHash } from 'node:crypto';
+import { componentsOf, type Alternatives } from '#core/design/alternatives.ts';
 import type { Component } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
 
@@ -35,18 +36,37 @@ function withoutNames({ strands, ...design }: Omit<Design, 'wire' | 'components'
   return { ...design, strands: bare };
 }
 
+/** As lines, none where nothing may be chosen, so that such pieces keep their mark. */
+function offered(alternatives: Alternatives): string[] {
+  const { clasps, pendants } = alternatives;
+  if (clasps.length + pendants.length === 0) return [];
+  const ids = {
+    clasps: clasps.map(({ clasp, ring }) => [clasp.id, ring?.id ?? null]),
+    pendants: pendants.map(({ id }) => id),
+  };
+  return [canonical(ids), ...componentsOf(alternatives).map((one) => `${one.id}:${asBought(one)}`)];
+}
+
 /**
- * Twelve hexadecimal digits over the design and the listed price. Changes with
+ * Twelve hexadecimal digits over the design, what may be chosen instead, and the listed price. Changes with
  * anything a buyer could see or wear; not with stock, costs or wording.
  */
-export function revisionOf(design: Design, listedMinor: number): string {
+export function revisionOf(design: Design, alternatives: Alternatives, listedMinor: number): string {
   const { components, wire, ...rest } = design;
   const { name: _name, costMinorPerM: _cost, ...bareWire } = wire;
   const parts = Object.keys(components)
     .sort()
     .map((id) => `${id}:${asBought(components[id]!)}`);
   return createHash('sha256')
-    .update([canonical(withoutNames(rest)), canonical(bareWire), ...parts, listedMinor].join('\n'))
+    .update(
+      [
+        canonical(withoutNames(rest)),
+        canonical(bareWire),
+        ...parts,
+        ...offered(alternatives),
+        listedMinor,
+      ].join('\n'),
+    )
     .digest('hex')
     .slice(0, 12);
 }

@@ -1,7 +1,8 @@
 /** Pieces as they are kept: without copies of what they are made of. */
+import type { Alternatives } from '#core/design/alternatives.ts';
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
-import { wireKey, type Catalogue, type Labels, type Piece } from './catalogue.ts';
+import { allComponents, wireKey, type Catalogue, type Labels, type Piece } from './catalogue.ts';
 
 /** Its labels beside it; null where there is none. */
 type Labelled = {
@@ -13,19 +14,23 @@ export type StoredComponent = Component & Labelled;
 export type StoredWire = Wire & Labelled;
 
 /** A piece that names its wire and components instead of holding them: a tenth of the size. */
-export type StoredPiece = Omit<Piece, 'design' | keyof Labels> & {
+export type StoredPiece = Omit<Piece, 'design' | 'alternatives' | keyof Labels> & {
   readonly design: Omit<Design, 'wire' | 'components'> & {
     readonly wire: string;
     readonly components: readonly string[];
   };
+  readonly alternatives: {
+    readonly clasps: readonly { readonly clasp: string; readonly ring: string | null }[];
+    readonly pendants: readonly string[];
+  };
 };
 
-/** The labels of a design's own wire and components, out of all. */
+/** The labels of a piece's own wire and components, out of all. */
 export function labelsFor(
-  design: Pick<Design, 'components' | 'wire'>,
+  piece: Pick<Piece, 'design' | 'alternatives'>,
   { germanNames, partNumbers }: Labels,
 ): Labels {
-  const ids = [wireKey(design.wire.id), ...Object.keys(design.components)];
+  const ids = [wireKey(piece.design.wire.id), ...Object.keys(allComponents(piece))];
   const own = (all: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
     Object.fromEntries(
       ids.flatMap((id) => {
@@ -48,7 +53,16 @@ export const labelsOf = (
 
 export function storePiece({ germanNames: _names, partNumbers: _numbers, ...piece }: Piece): StoredPiece {
   const { wire, components, ...design } = piece.design;
-  return { ...piece, design: { ...design, wire: wire.id, components: Object.keys(components) } };
+  const { clasps, pendants } = piece.alternatives;
+  const alternatives = {
+    clasps: clasps.map(({ clasp, ring }) => ({ clasp: clasp.id, ring: ring?.id ?? null })),
+    pendants: pendants.map(({ id }) => id),
+  };
+  return {
+    ...piece,
+    alternatives,
+    design: { ...design, wire: wire.id, components: Object.keys(components) },
+  };
 }
 
 /** The whole piece again. Throws if the store has lost a part, which no reading can bring about. */
@@ -60,11 +74,20 @@ export function restorePiece(
 ): Piece {
   const wire = wires[stored.design.wire];
   if (wire === undefined) throw new Error(`no wire ${stored.design.wire} for piece ${stored.id}`);
-  const parts = stored.design.components.map((id) => {
+  const part = (id: string): Component => {
     const component = components[id];
     if (component === undefined) throw new Error(`no component ${id} for piece ${stored.id}`);
-    return [id, component] as const;
-  });
+    return component;
+  };
+  const parts = stored.design.components.map((id) => [id, part(id)] as const);
+  const { clasps, pendants } = stored.alternatives;
+  const alternatives: Alternatives = {
+    clasps: clasps.map(({ clasp, ring }) => ({
+      clasp: part(clasp),
+      ring: ring === null ? null : part(ring),
+    })),
+    pendants: pendants.map(part),
+  };
   const design = { ...stored.design, wire, components: Object.fromEntries(parts) };
-  return { ...stored, design, ...labelsFor(design, labels) };
+  return { ...stored, design, alternatives, ...labelsFor({ design, alternatives }, labels) };
 }

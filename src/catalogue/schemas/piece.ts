@@ -47,6 +47,8 @@ export const pieceSchema = fields({
   kind: oneOf(PIECE_KINDS),
   status: oneOf(STATUSES),
   made: date,
+  /** Since when the one that lies finished does: what was sold before was another. */
+  'lies-since': date.optional(),
   price: money,
   summary: text(200),
   story: text(longestStory),
@@ -65,6 +67,11 @@ export const pieceSchema = fields({
     extender: quantity('length', 1, 200).optional(),
   }),
   pendant: fields({ hangs: id, rings: listOf(id).optional() }).optional(),
+  /** What a buyer may choose instead of clasp and pendant. */
+  instead: fields({
+    clasps: listOf(fields({ clasp: id, ring: id.optional() })).optional(),
+    pendants: listOf(id).optional(),
+  }).optional(),
   /** It has a front although both sides are alike. */
   'one-sided': yesNo.default(false),
   mirrored: yesNo.optional(),

@@ -4,7 +4,7 @@ import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component } from '#core/design/component.ts';
 import type { ValidationError } from '#core/design/validationError.ts';
 import type { Design } from '#core/design/design.ts';
-import { closesOnItself, withEnds, withHanging } from '#core/design/swap.ts';
+import { withHanging, withParts } from '#core/design/swap.ts';
 
 export const SWAPPED = ['clasp', 'ring', 'pendant'] as const;
 type Part = (typeof SWAPPED)[number];
@@ -67,19 +67,6 @@ function swapsOf(listed: Design, design: Design): Swap[] {
   });
 }
 
-/** The ring that stands opposite a clasp; undefined where one has to be named. */
-function ringFor(
-  { ends }: Design,
-  clasp: Component | null,
-  ring: Component | null,
-): string | null | undefined {
-  if (ring !== null) return ring.id;
-  if (clasp === null) return ends.ring;
-  // An extender's chain is caught by its ring, whatever the clasp.
-  if (closesOnItself(clasp)) return ends.extenderMm > 0 ? ends.ring : null;
-  return ends.ring ?? undefined;
-}
-
 /**
  * The design with the parts swapped.
  * @param stock every component there is to choose from, by id.
@@ -96,15 +83,11 @@ export function swapped(
   if (isProblem(clasp)) return { problem: clasp };
   if (isProblem(ring)) return { problem: ring };
   if (isProblem(pendant)) return { problem: pendant };
-  const opposite = ringFor(listed, clasp, ring);
-  if (opposite === undefined) {
+  const parts = withParts(listed, { clasp, ring, pendant });
+  if (parts === null) {
     return { problem: { code: 'clasp-needs-ring', clasp: clasp?.id ?? '', known: idsOf(stock, 'ring') } };
   }
-  const more = [clasp, ring].filter((one) => one !== null);
-  const closed = withEnds(listed, { clasp: clasp?.id ?? listed.ends.clasp, ring: opposite }, more);
-  const rings = listed.hanging?.rings ?? [];
-  const hung = pendant === null ? closed : withHanging(closed, { pendant: pendant.id, rings }, [pendant]);
-  const design = bare ? withHanging(hung, null) : hung;
+  const design = bare ? withHanging(parts, null) : parts;
   const problems = validateDesign(design);
   if (problems.length > 0) return { problem: { code: 'design', problems } };
   return { design, swaps: swapsOf(listed, design) };

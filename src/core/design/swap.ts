@@ -33,3 +33,30 @@ export function withHanging(
 ): Design {
   return { ...design, hanging, components: joined(design, more) };
 }
+
+/** Parts in place of a design's own; null for each that stays. */
+export type Swap = {
+  readonly clasp: Component | null;
+  readonly ring: Component | null;
+  readonly pendant: Component | null;
+};
+
+/** The ring that stands opposite a clasp; undefined where one has to be named. */
+function ringFor({ ends }: Design, { clasp, ring }: Swap): string | null | undefined {
+  if (ring !== null) return ring.id;
+  if (clasp === null) return ends.ring;
+  // An extender's chain is caught by its ring, whatever the clasp.
+  if (closesOnItself(clasp)) return ends.extenderMm > 0 ? ends.ring : null;
+  return ends.ring ?? undefined;
+}
+
+/** The design with other parts; null where the clasp needs a ring and none is named. A pendant hangs from the rings of the one before it. */
+export function withParts(design: Design, swap: Swap): Design | null {
+  const { clasp, ring, pendant } = swap;
+  const opposite = ringFor(design, swap);
+  if (opposite === undefined) return null;
+  const more = [clasp, ring].filter((one) => one !== null);
+  const closed = withEnds(design, { clasp: clasp?.id ?? design.ends.clasp, ring: opposite }, more);
+  if (pendant === null) return closed;
+  return withHanging(closed, { pendant: pendant.id, rings: design.hanging?.rings ?? [] }, [pendant]);
+}

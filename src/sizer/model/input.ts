@@ -1,4 +1,5 @@
 /** What a page hands to the island: plain data, as small as sizing allows. */
+import type { Alternatives } from '#core/design/alternatives.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
 import type { PostRules } from '#core/post/rules.ts';
 import type { Rules } from '#core/design/rules.ts';
@@ -14,11 +15,15 @@ export type PieceForSizer = {
   readonly revision: string;
   /** Without fault by `validateDesign`, as every piece of a catalogue that was built is. */
   readonly design: Design;
+  /** What she may choose instead of its clasp and pendant; left out where nothing is offered. */
+  readonly alternatives?: Alternatives;
   /** Price at the usual counts, minor units of `rules.currency`. */
   readonly listedMinor: number;
   readonly rules: Rules;
   /** False for past pieces: they can be sized and looked at, and asked about by e-mail only. */
   readonly orderable: boolean;
+  /** True where one lies finished, to be had as it lies there. */
+  readonly ready: boolean;
 };
 
 /** Where a browser posts orders: a desk answers with a receipt, a form service passes on what it gets. */

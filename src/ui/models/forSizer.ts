@@ -1,7 +1,15 @@
 /** What the page hands to the sizing island. */
 import { needsPostcode } from '#core/post/countries.ts';
 import { servedCountries } from '#core/post/served.ts';
-import { designIn, inLang, textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
+import { componentsOf } from '#core/design/alternatives.ts';
+import {
+  alternativesIn,
+  designIn,
+  inLang,
+  textsOf,
+  type Piece,
+  type Shop,
+} from '#catalogue/model/catalogue.ts';
 import type { PieceForSizer, PostForSizer, PostTarget, ShopForSizer } from '#sizer/model/input.ts';
 import type { Lang } from '#words/lang.ts';
 import { address } from '../site/addresses.ts';
@@ -11,7 +19,14 @@ export function forSizer(piece: Piece, shop: Shop, lang: Lang): PieceForSizer {
   const { id, revision, listedMinor, status } = piece;
   const design = designIn(piece, lang);
   const { name } = textsOf(piece, lang);
-  return { id, name, revision, design, listedMinor, rules: shop.rules, orderable: status !== 'past' };
+  const alternatives = alternativesIn(piece, lang);
+  const offered = componentsOf(alternatives).length > 0;
+  return {
+    ...{ id, name, revision, design, listedMinor, rules: shop.rules },
+    ...(offered && { alternatives }),
+    orderable: status !== 'past',
+    ready: status === 'available',
+  };
 }
 
 function postForSizer({ rules, collection }: NonNullable<Shop['post']>, lang: Lang): PostForSizer {

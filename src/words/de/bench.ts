@@ -60,12 +60,12 @@ function both(mm: number, f: Format): string {
 
 const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
-    'Darin ist keine Bestellung. Sie beginnt mit „claspwise2.“ (ältere mit „claspwise1.“) und endet mit „.end“.',
+    'Darin ist keine Bestellung. Sie beginnt mit „claspwise3.“ (ältere mit „claspwise2.“ oder „claspwise1.“) und endet mit „.end“.',
   plain: () => 'eine schlichte E-Mail ohne Code. Sie lässt sich durchsehen und von Hand eintragen.',
   'not-utf8': () =>
     'Die Zeichen sind anders kodiert als in UTF-8; ein Name könnte verloren gehen. Als UTF-8 speichern und noch einmal aufnehmen.',
   'cut-off': () => 'Die Bestellung bricht vor ihrem „.end“ ab. Kopieren Sie die ganze Nachricht.',
-  'too-long': () => 'Was zwischen „claspwise2.“ und „.end“ steht, ist länger als jede Bestellung.',
+  'too-long': () => 'Was zwischen „claspwise3.“ und „.end“ steht, ist länger als jede Bestellung.',
   'newer-version': ({ version }) =>
     `Die Bestellung ist in Version ${version} geschrieben, neuer als diese Werkbank. Erneuern Sie sie zuerst.`,
   'unknown-version': ({ version }) => `Die Bestellung nennt eine Version „${version}“, die es nie gab.`,

@@ -233,6 +233,18 @@ export const catalogue: CatalogueSentences = {
     what: `Der Preis ist ${formatMoney(listedMinor, currency, 'de')}; nach der Regel des Ladens kommt das Stück auf ${formatMoney(ruleMinor, currency, 'de')}.`,
     fix: 'Heben Sie den Preis an oder ändern Sie die Regel in shop.yaml.',
   }),
+  'instead-twice': ({ id }) => ({
+    what: `„${id}“ hat das Stück schon von sich aus, oder es steht hier zweimal.`,
+    fix: 'Lassen Sie diese Zeile weg: Was das Stück von sich aus hat, gibt es immer.',
+  }),
+  'instead-of-nothing': ({ pendant }) => ({
+    what: `„${pendant}“ kann nicht anstelle eines Anhängers hängen, denn das Stück hat keinen.`,
+    fix: 'Geben Sie dem Stück unter pendant einen eigenen Anhänger oder lassen Sie diesen weg.',
+  }),
+  'instead-needs-ring': ({ clasp }) => ({
+    what: `„${clasp}“ schließt in einen Ring, und weder hier noch beim Stück steht einer.`,
+    fix: 'Schreiben Sie einen Ring dazu, etwa „clasp: lobster-12-brass, ring: ring-6-brass“.',
+  }),
   'not-a-country': ({ value }) => ({
     what: `„${value}“ sind nicht die zwei Buchstaben eines Landes.`,
     fix: `${value.toUpperCase() === 'UK' ? 'Großbritannien und Nordirland sind GB. ' : ''}Schreiben Sie die zwei Großbuchstaben nach ISO 3166-1 wie GB, DE oder US, oder „everywhere else“ für alle, die keine andere Gruppe nennt.`,

@@ -59,12 +59,12 @@ function both(mm: number, f: Format): string {
 
 const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
-    'There is no order in it. It begins with “claspwise2.” (older ones with “claspwise1.”) and ends with “.end”.',
+    'There is no order in it. It begins with “claspwise3.” (older ones with “claspwise2.” or “claspwise1.”) and ends with “.end”.',
   plain: () => 'a plain e-mail without code. It can be looked over and entered by hand.',
   'not-utf8': () =>
     'Its letters are in another encoding than UTF-8, so a name could be lost. Save it as UTF-8 and take it in again.',
   'cut-off': () => 'The order is cut off before its “.end”. Copy the whole message.',
-  'too-long': () => 'What stands between “claspwise2.” and “.end” is longer than any order.',
+  'too-long': () => 'What stands between “claspwise3.” and “.end” is longer than any order.',
   'newer-version': ({ version }) =>
     `The order is written in version ${version}, newer than this bench. Bring the bench up to date, then take it in.`,
   'unknown-version': ({ version }) => `The order names a version “${version}” that there never was.`,

@@ -234,6 +234,18 @@ export const catalogue: CatalogueSentences = {
     what: `The price is ${formatMoney(listedMinor, currency, 'en')}; by the shop’s rule the piece comes to ${formatMoney(ruleMinor, currency, 'en')}.`,
     fix: 'Raise the price, or change the rule in shop.yaml.',
   }),
+  'instead-twice': ({ id }) => ({
+    what: `“${id}” is the one the piece is listed with, or stands here twice.`,
+    fix: 'Leave this line out: what the piece is listed with can always be had.',
+  }),
+  'instead-of-nothing': ({ pendant }) => ({
+    what: `“${pendant}” can’t hang instead of a pendant, for the piece has none.`,
+    fix: 'Give the piece a pendant of its own under pendant, or leave this one out.',
+  }),
+  'instead-needs-ring': ({ clasp }) => ({
+    what: `“${clasp}” closes into a ring, and neither it nor the piece names one.`,
+    fix: 'Write a ring beside it, as in “clasp: lobster-12-brass, ring: ring-6-brass”.',
+  }),
   'not-a-country': ({ value }) => ({
     what: `“${value}” isn’t a country’s two letters.`,
     fix: `${value.toUpperCase() === 'UK' ? 'Great Britain and Northern Ireland are GB. ' : ''}Write the two capitals of ISO 3166-1, as in GB, DE or US, or “everywhere else” for all that no other group names.`,

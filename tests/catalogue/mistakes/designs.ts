@@ -1,7 +1,54 @@
 /** Mistakes that keep a piece from being strung or worn. */
-import { change, parts, row, sections, type Mistake } from './mistake.ts';
+import { change, parts, row, sections, write, type Mistake } from './mistake.ts';
+
+const toggle = write(
+  'components/more.yaml',
+  "toggle-14:\n  name: Toggle\n  kind: clasp\n  shape: toggle\n  along: 16 mm\n  across: 14 mm\n  material: silver\n  colour: '#dddddd'\n  cost: £4.60\n",
+);
+
+/** A line of what may be chosen instead, before the sections. */
+const offering = (instead: string) => change(row, 'mirrored: no\n', `instead: ${instead}\nmirrored: no\n`);
 
 export const designMistakes: readonly Mistake[] = [
+  {
+    code: 'unknown-component',
+    edits: [offering('{ clasps: [{ clasp: lobster-21 }] }')],
+    at: 'pieces/row.yaml:15 instead, clasps 1, clasp',
+    what: 'There is no component “lobster-21”.',
+    fix: 'lobster-12',
+  },
+  {
+    code: 'wrong-kind',
+    edits: [offering('{ clasps: [{ clasp: ball-8 }] }')],
+    at: 'pieces/row.yaml:15 instead, clasps 1, clasp',
+    what: '“ball-8” is a bead, which can’t stand here; a clasp can.',
+    fix: 'Name a component that can.',
+  },
+  {
+    code: 'instead-twice',
+    edits: [offering('{ clasps: [{ clasp: lobster-12 }] }')],
+    at: 'pieces/row.yaml:15 instead, clasps 1, clasp',
+    what: '“lobster-12” is the one the piece is listed with, or stands here twice.',
+    fix: 'Leave this line out',
+  },
+  {
+    code: 'instead-needs-ring',
+    edits: [
+      toggle,
+      change(row, '  clasp: lobster-12\n  ring: ring-6\n', '  clasp: toggle-14\n'),
+      offering('{ clasps: [{ clasp: lobster-12 }] }'),
+    ],
+    at: 'pieces/row.yaml:14 instead, clasps 1, clasp',
+    what: '“lobster-12” closes into a ring, and neither it nor the piece names one.',
+    fix: 'ring: ring-6-brass',
+  },
+  {
+    code: 'instead-of-nothing',
+    edits: [offering('{ pendants: [ball-8] }')],
+    at: 'pieces/row.yaml:15 instead, pendants 1',
+    what: '“ball-8” can’t hang instead of a pendant, for the piece has none.',
+    fix: 'under pendant',
+  },
   {
     code: 'wrong-kind',
     edits: [change(row, 'clasp: lobster-12', 'clasp: ball-8')],

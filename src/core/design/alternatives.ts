@@ -1,0 +1,43 @@
+/** Parts that a maker lets a buyer choose instead of those a design is listed with. */
+import type { Component } from './component.ts';
+import type { Design } from './design.ts';
+import { withParts } from './swap.ts';
+
+export type OtherClasp = {
+  readonly clasp: Component;
+  /** What stands opposite it; null: the listed ring, or none where the clasp closes on itself. */
+  readonly ring: Component | null;
+};
+
+export type Alternatives = {
+  readonly clasps: readonly OtherClasp[];
+  readonly pendants: readonly Component[];
+};
+
+/** Ids of what is chosen instead; '' for the part that the design is listed with. */
+export type ChosenParts = { readonly clasp: string; readonly pendant: string };
+
+export const AS_DESIGNED: ChosenParts = { clasp: '', pendant: '' };
+
+/** Every component that only the alternatives name. */
+export function componentsOf({ clasps, pendants }: Alternatives): readonly Component[] {
+  return [...clasps.flatMap(({ clasp, ring }) => (ring === null ? [clasp] : [clasp, ring])), ...pendants];
+}
+
+/**
+ * The design with the parts chosen; the design itself where none is.
+ * @returns null where the maker doesn't offer one of them
+ */
+export function designWith(
+  design: Design,
+  { clasps, pendants }: Alternatives,
+  chosen: ChosenParts,
+): Design | null {
+  if (chosen.clasp === '' && chosen.pendant === '') return design;
+  const closing = clasps.find(({ clasp }) => clasp.id === chosen.clasp);
+  const pendant = pendants.find(({ id }) => id === chosen.pendant);
+  if (closing === undefined && chosen.clasp !== '') return null;
+  if (pendant === undefined && chosen.pendant !== '') return null;
+  const { clasp = null, ring = null } = closing ?? {};
+  return withParts(design, { clasp, ring, pendant: pendant ?? null });
+}
