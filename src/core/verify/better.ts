@@ -188,11 +188,12 @@ function* joined(
   }
 }
 
-/** Whether `one` is preferred to `other` by more than rounding. */
+/** Whether `one`, which isn't hopeless beside `other`, is preferred to it by more than rounding. */
 function preferred(one: Standing, other: Standing): boolean {
   if (one.greatest !== other.greatest) return one.greatest < other.greatest - ROUNDING;
   if (one.excess !== other.excess) return one.excess < other.excess - ROUNDING;
-  return one.excess === 0 && one.cost < other.cost;
+  // Where both meet all that is asked, what costs as much was hopeless.
+  return one.excess === 0;
 }
 
 /** A choice that is better than the answer and that the stock allows; null where none is found. */

@@ -99,11 +99,11 @@ export function girthByRelaxing(parts: readonly Part[]): number {
     let width = round === 0 ? lengthMm : Math.max(1e-5, lengthMm / 4 ** round);
     let low = Math.max(0, last - width);
     let high = round === 0 ? lengthMm / 4 : last + width;
-    while (low > 0 && !comesRound(low)) {
+    while (!comesRound(low)) {
+      if (low === 0) return 0;
       width *= 2;
       low = Math.max(0, low - width);
     }
-    if (low === 0 && !comesRound(0)) return 0;
     while (comesRound(high)) {
       width *= 2;
       high += width;

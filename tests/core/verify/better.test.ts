@@ -168,6 +168,47 @@ describe('what is preferred', () => {
     }
   });
 
+  test('that no strand is far off, though the sum is the same and less is changed', () => {
+    const usual = (id: string, count: number) =>
+      strand(id, [section('row', one('seed'), [count, 0, 20])], false);
+    const beads = [ball('seed', 1)];
+    const piece = stocked(
+      design('necklace', [usual('a', 14), usual('b', 6)], beads, { lie: 'side-by-side' }),
+      {
+        seed: 20,
+      },
+    );
+    const wanted = { ...wanting(14, 14), toleranceMm: 0 };
+    const found = betterChoice(piece, [[14], [6]], wanted);
+    expect(Math.abs(found![0]![0]! - found![1]![0]!)).toBeLessThan(8);
+    expect(betterChoice(piece, [[10], [10]], wanted)).toBe(null);
+  });
+
+  /** One strand of a bead of 10 mm or of one a little longer, and of others none. */
+  const either = (longerMm: number, strands = 1): Design => {
+    const pick = (id: string) =>
+      strand(id, [section('ten', one('ten'), [1, 0, 1]), section('longer', one('longer'), [0, 0, 1])], false);
+    const lone = (id: string) => strand(id, [section('ten', one('ten'), [1, 1, 1])], false);
+    const beads = [ball('ten', 10), ball('longer', longerMm)];
+    return design('necklace', [pick('a'), ...(strands === 1 ? [] : [lone('b')])], beads, {
+      lie: strands === 1 ? 'single' : 'side-by-side',
+    });
+  };
+
+  test('what is nearer by more than rounding, which may tell a hundredth wrong', () => {
+    expect(betterChoice(either(10.01), [[1, 0]], wanting(10.3))).toBe(null);
+    expect(betterChoice(either(10.02), [[1, 0]], wanting(10.3))).toEqual([[0, 1]]);
+    // The same of the sum, where another strand is further off and stays so.
+    const both = (longerMm: number) => betterChoice(either(longerMm, 2), [[1, 0], [1]], wanting(10.3, 11));
+    expect(both(10.01)).toBe(null);
+    expect(both(10.02)).toEqual([[0, 1], [1]]);
+  });
+
+  test('nothing that is as far off on the other side, though it changes less', () => {
+    expect(betterChoice(either(10.6), [[0, 1]], wanting(10.3))).toBe(null);
+    expect(betterChoice(either(10.6), [[0, 1]], { ...wanting(10.3), toleranceMm: 0.4 })).toEqual([[1, 0]]);
+  });
+
   test('fewer changes, once all is met; and only then', () => {
     const chained = rows(1, null, 40);
     // The chain makes up for what either leaves.
