@@ -7,7 +7,10 @@ import { pathToFileURL } from 'node:url';
 import { defineCollection } from 'astro:content';
 import type { Loader, LoaderContext } from 'astro/loaders';
 import { z } from 'zod';
+import { promisedIn } from '#bench/context/promised.ts';
+import { settingsFrom } from '#bench/context/settings.ts';
 import { wireKey, type Catalogue, type Guide, type Shop } from '#catalogue/model/catalogue.ts';
+import { asPromised } from '#catalogue/model/shelf.ts';
 import { report } from '#catalogue/read/problem.ts';
 import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import {
@@ -104,7 +107,10 @@ export const collections = {
     schema: z.custom<StoredWire>(),
   }),
   pieces: defineCollection({
-    loader: loader('pieces', ({ pieces }) => pieces.map((piece) => entry(storePiece(piece)))),
+    loader: loader('pieces', ({ pieces }) => {
+      const promised = promisedIn(settingsFrom(process.env, process.cwd()).bookFile);
+      return pieces.map((piece) => entry(storePiece(asPromised(piece, promised))));
+    }),
     schema: z.custom<StoredPiece>(),
   }),
   guides: defineCollection({

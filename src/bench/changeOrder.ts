@@ -9,7 +9,7 @@ import { readChange } from './intake/changeForm.ts';
 import type { Attempt } from './models/attempt.ts';
 import { frameIn, type Frame } from './models/frame.ts';
 import { invoiceContent, prefixOf } from './models/invoice.ts';
-import { nameOf, orderDetail, type OrderDetail } from './models/orderDetail.ts';
+import { orderDetail, orderedName, type OrderDetail } from './models/orderDetail.ts';
 
 export type Changed =
   /** Where to look now. */
@@ -68,8 +68,9 @@ function invoiceFor(
   frame: Frame,
 ): { readonly prefix: string; readonly content: InvoiceContent } | null {
   const { seller } = catalogue.shop;
-  const { lang, piece } = detail.entry.document;
-  const named = { ...detail, pieceName: nameOf(catalogue, piece.id, lang) };
+  const { document } = detail.entry;
+  const { lang } = document;
+  const named = { ...detail, pieceName: orderedName(catalogue, document, lang) };
   const content = invoiceContent(named, frameIn(lang, frame));
   return seller === null || content === null ? null : { prefix: prefixOf(seller, frame.now), content };
 }

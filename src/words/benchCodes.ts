@@ -119,6 +119,10 @@ export type LetterFacts = {
   readonly number: string;
   readonly piece: string;
   readonly quantity: number;
+  /** It goes as it lies finished. */
+  readonly asItLies: boolean;
+  /** How it stands with the one that lies finished; null where hers is strung for her. */
+  readonly standing: 'lies' | 'asked-before' | 'gone' | null;
   readonly size: string;
   readonly length: string;
   /** Of all of it, postage within. */

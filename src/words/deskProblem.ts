@@ -12,6 +12,8 @@ export type DeskProblem =
   | { readonly code: 'wrong-field'; readonly field: string }
   | { readonly code: 'robot' }
   | { readonly code: 'number-taken'; readonly number: string }
+  /** The piece that lay finished is promised to another buyer. */
+  | { readonly code: 'ready-gone'; readonly piece: string }
   | { readonly code: 'too-many'; readonly seconds: number }
   /** Another program holds the book. */
   | { readonly code: 'book-locked' }

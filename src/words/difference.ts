@@ -32,6 +32,14 @@ export type Difference =
       readonly mostMm: number;
     }
   | { readonly code: 'refused'; readonly problem: SizingProblem }
+  /** A part chosen instead of the listed one, which the maker doesn't offer with this piece; as the buyer read it. */
+  | { readonly code: 'not-offered'; readonly part: 'clasp' | 'pendant'; readonly name: string }
+  /** The one that lay finished is promised by another order, or lies there no more ('' for its number). */
+  | { readonly code: 'ready-gone'; readonly number: string }
+  /** Another order for the one that lies finished came before; nothing is agreed yet. */
+  | { readonly code: 'asked-before'; readonly number: string }
+  /** One lies finished, and more were ordered. */
+  | { readonly code: 'ready-several'; readonly quantity: number }
   /** The size in words isn't the size in millimetres. */
   | { readonly code: 'written'; readonly text: string; readonly mm: number }
   /** The buyer's clock is more than a day ahead of the maker's. */

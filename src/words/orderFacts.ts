@@ -7,6 +7,9 @@ export type OrderFacts = {
   /** ISO 8601 instant. */
   readonly placedAt: string;
   readonly piece: { readonly id: string; readonly revision: string };
+  readonly made: 'to-measure' | 'ready';
+  /** Parts chosen instead of the listed ones, as they were read; '' for those. */
+  readonly instead: Readonly<Record<'clasp' | 'pendant', { readonly name: string }>>;
   readonly measure: { readonly of: Measure['of']; readonly text: string; readonly mm: number };
   readonly sit: Sit;
   readonly hand: Hand;

@@ -52,6 +52,7 @@ async function send(bench: Bench, order = orderFor(catalogue, 'weir-light', 165.
   const desk = {
     inbox: bench.inbox,
     pieceNow: () => Promise.resolve(null),
+    standing: () => Promise.resolve(null),
     origins: ['http://127.0.0.1:4321'],
     throttle: throttle(0),
     nowMs: bench.nowMs,

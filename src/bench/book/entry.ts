@@ -61,6 +61,11 @@ export function findEntry(book: Book, number: string): Entry | null {
   });
 }
 
+/** Whether the book has an order with that number, readable or not. Throws BookError. */
+export function hasNumber(book: Book, number: string): boolean {
+  return named(() => book.db.prepare('SELECT 1 FROM orders WHERE number = ?').get(number) !== undefined);
+}
+
 /** The same, null too where it can't be read any more. */
 export function findReadable(book: Book, number: string): Entry | null {
   return named(() => {

@@ -1,5 +1,6 @@
 /** The piece as it stood: what an order can be sized by again at any later time. */
 import { createHash } from 'node:crypto';
+import type { Alternatives } from '#core/design/alternatives.ts';
 import type { PostRules } from '#core/post/rules.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
@@ -14,6 +15,10 @@ export type Snapshot = {
   readonly design: Design;
   readonly rules: Rules;
   readonly listedMinor: number;
+  /** What could be chosen instead of clasp and pendant; left out where nothing was offered. */
+  readonly alternatives?: Alternatives;
+  /** What the listed price is for, where `design` has another clasp or pendant: of one order, and never kept. */
+  readonly listed?: Design;
   /** What posting cost; null where buyers weren't asked, left out in books of before there were such rules. */
   readonly post?: PostRules | null;
 };

@@ -1,4 +1,5 @@
 /** A piece of the catalogue as it stands, with all that sizing and posting it need. */
+import { componentsOf } from '#core/design/alternatives.ts';
 import type { Catalogue, Piece, Shop } from '#catalogue/model/catalogue.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 
@@ -9,8 +10,18 @@ export function snapshotOf(piece: Piece, { rules, post }: Pick<Shop, 'rules' | '
   const known = copies.get(piece);
   const postRules = post?.rules ?? null;
   if (known?.rules === rules && known.post === postRules) return known;
-  const { id, revision, name, design, listedMinor } = piece;
-  const copy = { piece: id, revision, name, design, rules, listedMinor, post: postRules };
+  const { id, revision, name, design, listedMinor, alternatives } = piece;
+  const offered = componentsOf(alternatives).length > 0;
+  const copy = {
+    piece: id,
+    revision,
+    name,
+    design,
+    rules,
+    listedMinor,
+    post: postRules,
+    ...(offered && { alternatives }),
+  };
   copies.set(piece, copy);
   return copy;
 }

@@ -1,6 +1,7 @@
 /** An order computed again from the maker's own copy of the piece, beside what the buyer saw. */
 import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
+import { usual } from '#core/sizing/usual.ts';
 import { parseLength } from '#core/units/length.ts';
 import type { OrderDocument } from '#order/document.ts';
 import type { Counts, Design } from '#core/design/design.ts';
@@ -10,10 +11,13 @@ import type { OrderWay } from '#words/benchCodes.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { asRestrung, isRestring } from './restring.ts';
+import { notOffered, orderedCopy } from './ordered.ts';
 import { describedOf, sizingOf } from './sizedBefore.ts';
 
 export type Recheck = {
-  /** null where the catalogue has no such piece. */
+  /** The piece as ordered, with what was chosen instead; as listed where that isn't offered, null where there is none. */
+  readonly copy: Snapshot | null;
+  /** null where the catalogue has no such piece, and where nothing is sized: it goes as it lies, or a part isn't offered. */
   readonly sizing: Sizing | null;
   /** What would be strung; null where nothing can be. */
   readonly candidate: Candidate | null;
@@ -43,28 +47,41 @@ export function recheck(
   receivedAt: string,
   way: OrderWay = 'desk',
 ): Recheck {
-  const copy = plain !== null && isRestring(document, way) ? asRestrung(plain) : plain;
   const aside = [...writtenDifference(document), ...clockDifference(document, receivedAt)];
-  if (copy === null) {
+  if (plain === null) {
     const piece = document.piece.id;
     const differences: Difference[] = [{ code: 'no-such-piece', piece }, ...aside];
     const { postageMinor } = document.shown;
-    return { sizing: null, candidate: null, asShown: null, postageMinor, differences };
+    return { copy: null, sizing: null, candidate: null, asShown: null, postageMinor, differences };
   }
-  const sizing = sizingOf(copy, choiceOf(document));
-  const candidate = candidateOf(sizing);
+  const ordered = orderedCopy(plain, document);
+  const wanted = ordered ?? plain;
+  const copy = isRestring(document, way) ? asRestrung(wanted) : wanted;
+  const made = ordered === null ? null : madeOf(copy, document);
+  const { sizing, candidate } = made ?? { sizing: null, candidate: null };
   const asShown = fitsDesign(copy.design, document.shown.counts)
     ? describedOf(copy, document.shown.counts)
     : null;
   const delivery = checkDelivery(document, copy.post, candidate);
   const differences = [
     ...revisionDifference(document, copy),
-    ...sizingDifference(sizing),
+    ...notOffered(plain, document),
+    ...(document.made === 'ready' && document.quantity > 1 ? [ONE_READY(document.quantity)] : []),
+    ...(sizing === null ? [] : sizingDifference(sizing)),
     ...(candidate === null ? [] : figureDifferences(document, candidate, copy.rules.currency)),
     ...delivery.differences,
     ...aside,
   ];
-  return { sizing, candidate, asShown, postageMinor: delivery.postageMinor, differences };
+  return { copy: wanted, sizing, candidate, asShown, postageMinor: delivery.postageMinor, differences };
+}
+
+const ONE_READY = (quantity: number): Difference => ({ code: 'ready-several', quantity });
+
+/** What lies finished lies at its usual counts, and nothing is sized. */
+function madeOf(copy: Snapshot, document: OrderDocument): Pick<Recheck, 'sizing' | 'candidate'> {
+  if (document.made === 'ready') return { sizing: null, candidate: describedOf(copy, usual(copy.design)) };
+  const sizing = sizingOf(copy, choiceOf(document));
+  return { sizing, candidate: candidateOf(sizing) };
 }
 
 /** The choice in the core's own words. */

@@ -30,5 +30,6 @@ export function asRestrung(copy: Snapshot): Snapshot {
     ]),
   );
   const design = { ...copy.design, components };
-  return { ...copy, design, listedMinor: rulePrice(design, usualCounts(design), copy.rules) };
+  const { listed: _listed, ...rest } = copy;
+  return { ...rest, design, listedMinor: rulePrice(design, usualCounts(design), copy.rules) };
 }

@@ -35,12 +35,12 @@ const described = keptFor<Candidate>();
 export function sizingOf(copy: Snapshot, choice: Choice): Sizing {
   const { measure, sit, hand, pick, quantity } = choice;
   const key = JSON.stringify([measure.of, measure.mm, sit, hand, pick, quantity]);
-  return sizings(copy, key, () => size(copy.design, copy.rules, copy.listedMinor, choice));
+  return sizings(copy, key, () => size(copy.design, copy.rules, copy.listedMinor, choice, copy.listed));
 }
 
 /** What `describe()` says of counts that the design allows. */
 export function describedOf(copy: Snapshot, counts: Counts): Candidate {
   return described(copy, JSON.stringify(counts), () =>
-    describe(copy.design, copy.rules, copy.listedMinor, counts),
+    describe(copy.design, copy.rules, copy.listedMinor, counts, copy.listed),
   );
 }

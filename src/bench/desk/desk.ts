@@ -8,6 +8,8 @@ import type { Inbox } from '../book/inbox.ts';
 import { BookError } from '../book/problem.ts';
 import type { Reception } from '../book/receive.ts';
 import type { Snapshot } from '../book/snapshot.ts';
+import type { ReadyStanding } from '../book/ready.ts';
+import { readyDifferences } from '../check/ready.ts';
 import { recheck } from '../check/recheck.ts';
 import { allowOrigin, preflight } from './origin.ts';
 import { problemResponse } from './problem.ts';
@@ -18,6 +20,8 @@ export type Desk = {
   readonly inbox: () => Inbox;
   /** The maker's own copy of a piece as it stands now. */
   readonly pieceNow: (id: string) => Promise<Snapshot | null>;
+  /** How it stands with the piece that lies finished; null for an order that is strung for its buyer. Rejects with BookError. */
+  readonly standing: (document: OrderDocument, at: string) => Promise<ReadyStanding | null>;
   /** Origins whose pages may post here, the desk's own among them. */
   readonly origins: readonly string[];
   readonly throttle: Throttle;
@@ -85,12 +89,16 @@ async function keep(
   const at = new Date(desk.nowMs()).toISOString();
   try {
     const now = await desk.pieceNow(document.piece.id);
+    const standing = await desk.standing(document, at);
+    if (standing?.is === 'gone') return refuse({ code: 'ready-gone', piece: document.piece.id });
     const reception = await desk.inbox()({ document, way: 'desk', at, now });
     if (reception.outcome === 'number-taken')
       return refuse({ code: 'number-taken', number: document.number });
     return receipt(
       reception,
-      recheck(document, now, at).differences.map(({ code }) => code),
+      [...recheck(document, now, at).differences, ...readyDifferences(standing, 'new')].map(
+        ({ code }) => code,
+      ),
     );
   } catch (error) {
     if (!(error instanceof BookError)) throw error;

@@ -16,6 +16,7 @@ const STATUS: Readonly<Record<DeskProblem['code'], number>> = {
   'wrong-field': 422,
   robot: 422,
   'number-taken': 409,
+  'ready-gone': 409,
   'too-many': 429,
   'book-locked': 503,
   'book-full': 503,

@@ -5,7 +5,7 @@ import type { Entry } from '../book/entry.ts';
 import { fold, type Book } from '../book/open.ts';
 import { allEntries } from '../book/search.ts';
 import type { Frame } from './frame.ts';
-import { nameOf } from './orderDetail.ts';
+import { orderedName } from './orderDetail.ts';
 
 export type BuyerRow = {
   /** Of her newest order; her page goes by it, so that no name or address stands in an address. */
@@ -87,10 +87,11 @@ export function buyerOf(book: Book, catalogue: Catalogue, number: string, { lang
     email,
     orders: entries.map((entry) => ({
       entry,
-      pieceName: nameOf(catalogue, entry.document.piece.id, lang),
+      pieceName: orderedName(catalogue, entry.document, lang),
     })),
     sizes: sizesOf(entries),
-    hand: newest.document.hand,
+    // Of a piece as it lies nobody is asked.
+    hand: (entries.find(({ document }) => document.made !== 'ready') ?? newest).document.hand,
   };
 }
 
@@ -121,7 +122,8 @@ function rowOf(entries: readonly Entry[]): BuyerRow[] {
 }
 
 function sizesOf(entries: readonly Entry[]): BuyerSize[] {
-  const sizes = entries.map(({ document: { measure }, receivedAt }) => {
+  const sized = entries.filter(({ document }) => document.made !== 'ready');
+  const sizes = sized.map(({ document: { measure }, receivedAt }) => {
     const text = measure.text === '' ? `${measure.mm} mm` : measure.text;
     return { of: measure.of, text, at: receivedAt };
   });

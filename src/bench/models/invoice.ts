@@ -56,9 +56,9 @@ export function invoiceContent(detail: OrderDetail, theirs: Frame): InvoiceConte
 /** Pieces and postage, where a price and a postage that the book knows add up to the total; else all in one line. */
 function itemsOf(detail: OrderDetail, { lang }: Frame): InvoiceContent['items'] {
   const { entry, money, pieceName } = detail;
-  const { quantity, measure } = entry.document;
+  const { quantity, measure, made } = entry.document;
   const words = invoiceWords(lang);
-  const text = words.item(pieceName, orderWords(lang).size(measure));
+  const text = words.item(pieceName, orderWords(lang).size(measure, made));
   const parts = sumParts(detail);
   if (parts === null) {
     return [{ text, quantity, eachMinor: null, sumMinor: money.price.minor }];

@@ -6,6 +6,7 @@ import type { Book } from '../book/open.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import { entriesOfYear, yearsOf, type YearEntry } from '../book/year.ts';
 import { pieceNow } from '../check/pieceNow.ts';
+import { orderedCopy } from '../check/ordered.ts';
 import { asRestrung, isRestring } from '../check/restring.ts';
 import { fitsDesign } from '../check/recheck.ts';
 
@@ -102,12 +103,14 @@ function worthOf(book: Book, catalogue: Catalogue, { entry }: YearEntry): Worth 
 }
 
 function worthBy(plain: Snapshot, { document, way }: YearEntry['entry'], currency: string): Worth | null {
-  const copy = isRestring(document, way) ? asRestrung(plain) : plain;
-  const { design, rules, listedMinor } = copy;
+  const ordered = orderedCopy(plain, document);
+  if (ordered === null) return null;
+  const copy = isRestring(document, way) ? asRestrung(ordered) : ordered;
+  const { design, rules, listedMinor, listed } = copy;
   const { shown, quantity } = document;
   if (rules.currency !== currency || !fitsDesign(design, shown.counts)) return null;
   const costs = costsOf(design, shown.counts, rules);
-  const priceMinor = priceOf(design, shown.counts, rules, listedMinor);
+  const priceMinor = priceOf(design, shown.counts, rules, listedMinor, listed);
   const material = costs.beadsMinor + costs.findingsMinor + costs.wireMinor;
   return {
     pieces: quantity,

@@ -29,8 +29,13 @@ const ASKED_BY: Readonly<Record<Doubt, Letter>> = { differs: 'question', 'no-add
 /** The next step; null where the order is done with. Of a new order what is in doubt is asked first. */
 export function nextStep(entry: Entry, checked: Recheck, shop: Pick<Shop, 'post'>): NextStep | null {
   const doubt = entry.state === 'new' ? doubtOf(entry, checked, shop) : null;
-  const usual: Usual = doubt === null ? USUAL[entry.state] : { state: 'asked', letter: ASKED_BY[doubt] };
+  const usual: Usual = doubt === null ? usualOf(entry) : { state: 'asked', letter: ASKED_BY[doubt] };
   return usual === null ? null : { ...usual, ...(entry.erasedAt !== null && { letter: null }), doubt };
+}
+
+/** What lies finished isn't strung. */
+function usualOf({ state, document }: Entry): Usual {
+  return state === 'agreed' && document.made === 'ready' ? USUAL.strung : USUAL[state];
 }
 
 function doubtOf({ document }: Entry, { differences }: Recheck, { post }: Pick<Shop, 'post'>): Doubt | null {

@@ -1,8 +1,9 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
-import { inLang, partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
-import type { OrderDocument } from '#order/document.ts';
+import { componentNameIn, inLang, partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
+import { INSTEAD_PARTS, type OrderDocument } from '#order/document.ts';
 import { addressLines } from '#words/address.ts';
 import type { DeliveryFacts } from '#words/benchCodes.ts';
+import type { Difference } from '#words/difference.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
 import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
@@ -11,7 +12,9 @@ import type { Book } from '../book/open.ts';
 import { paymentsOf } from '../book/payments.ts';
 import { parcelsOf, type Parcel } from '../book/parcels.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
+import type { ReadyStanding } from '../book/ready.ts';
 import { pieceNow } from '../check/pieceNow.ts';
+import { readyDifferences, standingOf } from '../check/ready.ts';
 import { recheck, type Recheck } from '../check/recheck.ts';
 import { draftsFor, parcelFacts, paymentLink, type Draft } from '../letters/letters.ts';
 import type { Frame } from './frame.ts';
@@ -26,6 +29,8 @@ export type OrderDetail = {
   readonly entry: Entry;
   readonly events: readonly Event[];
   readonly pieceName: string;
+  /** How it stands with the one that lies finished; null where hers is strung for her. */
+  readonly standing: ReadyStanding | null;
   /** Null where the catalogue has the piece no more, and so no picture of it. */
   readonly pictured: string | null;
   /** Names that the shop has today for components, by id, and wires, by `wireKey`, in the reader's language. */
@@ -53,10 +58,14 @@ export function orderDetail(
   const entry = findEntry(book, number);
   if (entry === null) return null;
   const { document, receivedAt, snapshotId, way } = entry;
-  const copy = pieceNow(catalogue, document.piece.id);
-  const now = { copy, checked: recheck(document, copy, receivedAt, way) };
+  const plain = pieceNow(catalogue, document.piece.id);
+  const shelf = catalogue.pieces.find(({ id }) => id === document.piece.id);
+  const standing = standingOf(book, document, receivedAt, shelf);
+  const asMade = recheck(document, plain, receivedAt, way);
+  const differences = [...readyDifferences(standing, entry.state), ...asMade.differences];
+  const now = { copy: asMade.copy, checked: { ...asMade, differences } };
   const old = snapshotId === null ? null : findSnapshot(book, snapshotId);
-  const then = old === null ? null : { copy: old, checked: recheck(document, old, receivedAt, way) };
+  const then = old === null ? null : checkedBy(old, entry);
   const money = moneyOf(entry, now.checked, then?.checked ?? null, paymentsOf(book, number), catalogue.shop);
   const parcels = parcelsOf(book, number);
   const payment = paymentOf(catalogue, number, money);
@@ -65,7 +74,8 @@ export function orderDetail(
     events: history(book, number),
     now,
     then,
-    pictured: copy === null ? null : document.piece.id,
+    standing,
+    pictured: plain === null ? null : document.piece.id,
     pieceName: nameOf(catalogue, document.piece.id, frame.lang),
     partNames: partNamesIn(catalogue, frame.lang),
     money,
@@ -74,8 +84,27 @@ export function orderDetail(
     next: nextStep(entry, now.checked, catalogue.shop),
     payment,
     drafts:
-      entry.erasedAt === null ? draftsOf(catalogue, { entry, now, money, parcels, payment }, frame) : [],
+      entry.erasedAt === null
+        ? draftsOf(catalogue, { entry, now, standing, money, parcels, payment }, frame)
+        : [],
   };
+}
+
+function checkedBy(old: Snapshot, { document, receivedAt, way }: Entry): CheckedCopy {
+  const checked = recheck(document, old, receivedAt, way);
+  return { copy: checked.copy ?? old, checked };
+}
+
+/** What is ordered, in a language: the piece's name, with the parts chosen instead. */
+export function orderedName(
+  catalogue: Catalogue,
+  { piece, instead }: OrderDocument,
+  lang: Frame['lang'],
+): string {
+  const parts = INSTEAD_PARTS.map((part) => instead[part].id)
+    .filter((id) => id !== '')
+    .map((id) => componentNameIn(catalogue, id, lang));
+  return orderWords(lang).withParts(nameOf(catalogue, piece.id, lang), parts);
 }
 
 /** The piece's name in a language; its id where the catalogue has it no more. */
@@ -90,12 +119,15 @@ function paymentOf({ shop }: Catalogue, number: string, { basis, ledger, due, ke
   return paymentLink(shop.orders.payment, number, ledger.openMinor, due.currency);
 }
 
-type LetterParts = Pick<OrderDetail, 'entry' | 'now' | 'money' | 'parcels' | 'payment'>;
+/** What a letter tells in words of its own. */
+const OF_STANDING: readonly Difference['code'][] = ['ready-gone', 'asked-before'];
+
+type LetterParts = Pick<OrderDetail, 'entry' | 'now' | 'standing' | 'money' | 'parcels' | 'payment'>;
 
 /** Letters are in the buyer's language, in the shop's unit and money. */
 function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draft[] {
   const { shop } = catalogue;
-  const { entry, now, money, parcels, payment } = detail;
+  const { entry, now, standing, money, parcels, payment } = detail;
   const { document } = entry;
   const { checked } = now;
   const { price, due, ledger, kept } = money;
@@ -108,9 +140,11 @@ function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draf
   return draftsFor(document, {
     name: document.buyer.name,
     number: document.number,
-    piece: nameOf(catalogue, document.piece.id, document.lang),
+    piece: orderedName(catalogue, document, document.lang),
     quantity: document.quantity,
-    size: orderWords(document.lang).size(document.measure),
+    size: orderWords(document.lang).size(document.measure, document.made),
+    asItLies: document.made === 'ready',
+    standing: standing?.is ?? null,
     length: theirs.format.length(lengthMm),
     price: formatMoney(price.minor, price.currency, document.lang),
     withPostage: checked.postageMinor > 0,
@@ -124,7 +158,9 @@ function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draf
     parcel: parcel === undefined ? null : parcelFacts(parcel, shop.orders.carriers),
     maker: shop.maker,
     shop: shop.name,
-    differences: checked.differences.map((one) => theirs.words.difference(one, theirs.format)),
+    differences: checked.differences
+      .filter(({ code }) => !OF_STANDING.includes(code))
+      .map((one) => theirs.words.difference(one, theirs.format)),
   });
 }
 

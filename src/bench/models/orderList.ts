@@ -1,6 +1,5 @@
 /** The order book's list as its page shows it. */
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
-import { textsOf } from '#catalogue/model/catalogue.ts';
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import type { Entry, Unreadable } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
@@ -9,8 +8,10 @@ import { paymentsOf } from '../book/payments.ts';
 import { countByState, PAGE_SIZE, search, type Filter } from '../book/search.ts';
 import { findSnapshot } from '../book/snapshot.ts';
 import { pieceNow } from '../check/pieceNow.ts';
+import { readyDifferences, standingOf } from '../check/ready.ts';
 import { recheck } from '../check/recheck.ts';
 import type { Frame } from './frame.ts';
+import { orderedName } from './orderDetail.ts';
 import { moneyOf, type Money } from './money.ts';
 import { TO_STRING } from './work.ts';
 
@@ -75,18 +76,22 @@ function rowOf(book: Book, catalogue: Catalogue, entry: Entry, today: string, { 
   const { document, state, dueOn, receivedAt, snapshotId, way } = entry;
   const piece = catalogue.pieces.find(({ id }) => id === document.piece.id);
   const checked = recheck(document, pieceNow(catalogue, document.piece.id), receivedAt, way);
+  const standing = standingOf(book, document, receivedAt, piece);
   const old = checked.candidate === null && snapshotId !== null ? findSnapshot(book, snapshotId) : null;
   const then = old === null ? null : recheck(document, old, receivedAt, way);
   const asked = state === 'new' || state === 'asked';
   const money = moneyOf(entry, checked, then, paymentsOf(book, document.number), catalogue.shop);
   return {
     entry,
-    pieceName: piece === undefined ? document.piece.id : textsOf(piece, lang).name,
+    pieceName: orderedName(catalogue, document, lang),
     pictured: piece?.id ?? null,
     lengthMm: (asked ? checked.candidate?.finishedLengthMm : undefined) ?? document.shown.lengthMm,
     late: dueOn !== null && dueOn < today && state !== 'sent' && state !== 'cancelled',
-    differs: asked && checked.differences.length > 0,
-    hasCard: TO_STRING.includes(state) && (checked.candidate ?? then?.candidate ?? null) !== null,
+    differs: asked && checked.differences.length + readyDifferences(standing, state).length > 0,
+    hasCard:
+      document.made !== 'ready' &&
+      TO_STRING.includes(state) &&
+      (checked.candidate ?? then?.candidate ?? null) !== null,
     money: money.kept ? money : null,
   };
 }

@@ -3,7 +3,7 @@ import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import type { Bench } from '../context/bench.ts';
 import { numberOf } from './numberOf.ts';
 import { frameFor, frameIn, type Frame } from './frame.ts';
-import { nameOf, orderDetail, type OrderDetail } from './orderDetail.ts';
+import { orderDetail, orderedName, type OrderDetail } from './orderDetail.ts';
 
 export type Sheet = {
   readonly detail: OrderDetail;
@@ -27,5 +27,5 @@ export function sheetFor(
 
 /** The same order with the piece's name in its buyer's language. */
 export function inTheirs({ detail, theirs }: Sheet, catalogue: Catalogue): OrderDetail {
-  return { ...detail, pieceName: nameOf(catalogue, detail.entry.document.piece.id, theirs.lang) };
+  return { ...detail, pieceName: orderedName(catalogue, detail.entry.document, theirs.lang) };
 }

@@ -4,7 +4,7 @@ import type { Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import { entriesIn } from '../book/search.ts';
 import type { Frame } from './frame.ts';
-import { nameOf } from './orderDetail.ts';
+import { orderedName } from './orderDetail.ts';
 import { plan, type Job, type PlannedJob, type Terms } from './plan/plan.ts';
 import { handOut, type Shortage } from './plan/stock.ts';
 import { minutesOfWork, openWorks, partsOf, TO_STRING, type Work } from './work.ts';
@@ -64,13 +64,18 @@ export function weekPlan(book: Book, catalogue: Catalogue, frame: Frame): WeekPl
     totalMinutes: orders.reduce((sum, { minutes }) => sum + minutes, 0),
     orders,
     weeks: hoursPerWeek === null ? [] : weeks,
-    toSend: entriesIn(book, ['strung']).map((entry) => ({
-      entry,
-      pieceName: nameOf(catalogue, entry.document.piece.id, frame.lang),
-    })),
+    toSend: entriesIn(book, ['agreed', 'strung'])
+      .filter(isFinished)
+      .map((entry) => ({
+        entry,
+        pieceName: orderedName(catalogue, entry.document, frame.lang),
+      })),
     leftOut,
   };
 }
+
+/** Strung, or lying there from the start. */
+const isFinished = ({ state, document }: Entry): boolean => state === 'strung' || document.made === 'ready';
 
 /** The day that the plan proposes for one order; null where it has one, or nothing is planned. Throws BookError. */
 export function proposedDue(book: Book, catalogue: Catalogue, frame: Frame, entry: Entry): string | null {
@@ -124,7 +129,7 @@ function weekOrders(
     }));
     return {
       entry,
-      pieceName: nameOf(catalogue, entry.document.piece.id, lang),
+      pieceName: orderedName(catalogue, entry.document, lang),
       minutes: job.minutes,
       proposed: planned && job.dueOn === null ? job.by : null,
       late: planned ? job.late : job.dueOn !== null && job.dueOn < now.slice(0, 10),

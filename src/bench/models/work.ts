@@ -28,18 +28,19 @@ export function openWorks(book: Book, catalogue: Catalogue): Works {
   return worksOf(entriesIn(book, TO_STRING), catalogue);
 }
 
-/** Work of some orders, in turn. */
+/** Work of some orders, in turn; what goes as it lies takes none. */
 export function worksOf(entries: readonly Entry[], catalogue: Catalogue): Works {
-  const all = entries.map((entry) => workOf(entry, catalogue));
+  const toString = entries.filter(({ document }) => document.made !== 'ready');
+  const all = toString.map((entry) => workOf(entry, catalogue));
   return {
     works: all.filter((work) => work !== null),
-    leftOut: entries.filter((_, at) => all[at] === null).map(({ document }) => document.number),
+    leftOut: toString.filter((_, at) => all[at] === null).map(({ document }) => document.number),
   };
 }
 
 function workOf(entry: Entry, catalogue: Catalogue): Work | null {
-  const copy = pieceNow(catalogue, entry.document.piece.id);
-  const { candidate } = recheck(entry.document, copy, entry.receivedAt, entry.way);
+  const plain = pieceNow(catalogue, entry.document.piece.id);
+  const { copy, candidate } = recheck(entry.document, plain, entry.receivedAt, entry.way);
   return copy === null || candidate === null ? null : { entry, copy, candidate };
 }
 

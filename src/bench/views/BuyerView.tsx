@@ -66,7 +66,7 @@ type RowProps = { readonly order: BuyerOrder; readonly frame: Frame; readonly wo
 
 function Row({ order: { entry, pieceName }, frame, words }: RowProps) {
   const { document, receivedAt, state } = entry;
-  const { number, quantity, measure, hand } = document;
+  const { number, quantity, measure, made, hand } = document;
   const { orderColumns: label, hands, againFor, restringFor } = words.buyers;
   return (
     <tr>
@@ -80,7 +80,7 @@ function Row({ order: { entry, pieceName }, frame, words }: RowProps) {
         {pieceName}
       </td>
       <td data-label={label.size}>
-        <bdi>{orderWords(frame.lang).size(measure)}</bdi>
+        <bdi>{orderWords(frame.lang).size(measure, made)}</bdi>
       </td>
       <td data-label={label.hand}>{hands[hand]}</td>
       <td data-label={label.received}>{formatDate(receivedAt, frame.lang)}</td>

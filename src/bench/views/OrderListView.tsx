@@ -134,7 +134,7 @@ function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Fra
       <td data-label={columns.size}>
         {format.length(row.lengthMm)}
         <small class="quiet">
-          <bdi>{orderWords(lang).size(document.measure)}</bdi>
+          <bdi>{orderWords(lang).size(document.measure, document.made)}</bdi>
         </small>
       </td>
       <td data-label={columns.buyer}>

@@ -46,6 +46,9 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
         </p>
       )}
       <Differences all={now.checked.differences} frame={frame} />
+      {detail.standing !== null && entry.state !== 'cancelled' && (
+        <p>{words.order.ready(`content/pieces/${entry.document.piece.id}.yaml`)}</p>
+      )}
       <Next {...change} detail={detail} written={written} />
       <Sheets detail={detail} frame={frame} />
       <div class="columns">
@@ -66,15 +69,16 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
 
 function Sheets({ detail, frame: { words, lang } }: Props) {
   const base = `/bench/orders/${detail.entry.document.number}`;
+  const { made } = detail.entry.document;
   const canString = [detail.now, detail.then].some((one) => (one?.checked.candidate ?? null) !== null);
   return (
     <p class="row">
-      {canString && (
+      {made !== 'ready' && canString && (
         <a class="button main" href={`${base}/card/`}>
           {words.order.card}
         </a>
       )}
-      {detail.now.checked.candidate !== null && (
+      {made !== 'ready' && detail.now.checked.candidate !== null && (
         <a class="button" href={`/bench/gather/?for=${detail.entry.document.number}`}>
           {words.order.gather}
         </a>
@@ -130,7 +134,9 @@ function Asked({ detail, ...change }: ChangeProps & { detail: OrderDetail }) {
   const lines: Fact[] = [
     ...(piece === undefined ? [] : [{ ...piece, value: detail.pieceName }]),
     ...(size === undefined ? [] : [size]),
-    { label: words.order.pick, value: words.order.picks[document.pick] },
+    ...(document.made === 'ready'
+      ? []
+      : [{ label: words.order.pick, value: words.order.picks[document.pick] }]),
     ...Object.entries(document.choices).map(([label, value]) => ({ label, value })),
     ...rest,
   ];

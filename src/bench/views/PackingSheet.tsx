@@ -1,5 +1,5 @@
 /** The slip that lies in the parcel. */
-import { benchCardWords } from '#words/words.ts';
+import { benchCardWords, orderWords } from '#words/words.ts';
 import { addressLines } from '#words/address.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
 import { sumParts } from '../models/sumParts.ts';
@@ -17,7 +17,7 @@ export function PackingSheet({ detail, frame }: { detail: OrderDetail; frame: Fr
   const money = (minor: number): string => formatMoney(minor, price.currency, lang);
   const cells = [
     detail.pieceName,
-    document.measure.text,
+    document.made === 'ready' ? orderWords(lang).asItLies : document.measure.text,
     format.number(quantity),
     parts === null ? '' : money(parts.priceMinor),
   ];

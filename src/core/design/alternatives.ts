@@ -39,5 +39,21 @@ export function designWith(
   if (closing === undefined && chosen.clasp !== '') return null;
   if (pendant === undefined && chosen.pendant !== '') return null;
   const { clasp = null, ring = null } = closing ?? {};
-  return withParts(design, { clasp, ring, pendant: pendant ?? null });
+  const swapped = withParts(design, { clasp, ring, pendant: pendant ?? null });
+  return swapped === null ? null : withoutUnused(swapped);
+}
+
+/** What was taken off warns of nothing and is cared for no more. */
+function withoutUnused(design: Design): Design {
+  const { strands, ends, hanging, components } = design;
+  const { clasp, ring, crimp, cover, guard } = ends;
+  const strung = strands.flatMap(({ sections }) =>
+    sections.flatMap(({ motif }) => motif.map(({ component }) => component)),
+  );
+  const hung = hanging === null ? [] : [hanging.pendant, ...hanging.rings];
+  const used = new Set([...strung, ...hung, clasp, ring, crimp, cover, guard]);
+  return {
+    ...design,
+    components: Object.fromEntries(Object.entries(components).filter(([id]) => used.has(id))),
+  };
 }

@@ -11,12 +11,19 @@ export { usualCounts as usual } from '../design/usualCounts.ts';
  * A piece by its counts, measured as it is and against no target: `errorMm` is
  * 0, an extender chain isn't let out.
  * @param listedMinor price of the piece with its usual counts.
+ * @param listed the piece that the listed price is for, where `design` has another clasp or pendant.
  */
-export function describe(design: Design, rules: Rules, listedMinor: number, counts: Counts): Candidate {
+export function describe(
+  design: Design,
+  rules: Rules,
+  listedMinor: number,
+  counts: Counts,
+  listed: Design = design,
+): Candidate {
   return candidate(
     design,
     rules,
-    { priceMinor: listedMinor, design },
+    { priceMinor: listedMinor, design: listed },
     counts,
     fittedOf(design.kind),
     0,

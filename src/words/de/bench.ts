@@ -49,6 +49,16 @@ const differences: Sentences<Difference> = {
   outside: ({ side, leastMm, mostMm }, f) =>
     `Die Größe ist zu ${side === 'below' ? 'klein' : 'groß'} für dieses Stück; es lässt sich für ${both(leastMm, f)} bis ${both(mostMm, f)} machen. Unten steht, was dem am nächsten kommt.`,
   refused: ({ problem }, f) => `Es lässt sich nicht bemessen: ${sentenceOf(sizing.problems, problem, f)}`,
+  'not-offered': ({ part, name }) =>
+    `Gewählt wurde ${part === 'clasp' ? 'der Verschluss' : 'der Anhänger'} „${name}“, den die Datei des Stücks nicht anbietet (instead, ${part}s).`,
+  'ready-gone': ({ number }) =>
+    number === ''
+      ? 'Gewünscht ist das Stück, das fertig daliegt, und nach seiner Datei liegt keines da (status). Sie können anbieten, ein gleiches zu fertigen.'
+      : `Das Stück, das fertig dalag, ist mit Bestellung ${number} versprochen. Sie können anbieten, ein gleiches zu fertigen.`,
+  'asked-before': ({ number }) =>
+    `Nach dem fertigen Stück wurde schon vorher gefragt: Bestellung ${number}, noch nicht vereinbart.`,
+  'ready-several': ({ quantity }, f) =>
+    `Ein Stück liegt fertig da, und bestellt sind ${f.number(quantity)}, so wie es daliegt.`,
   written: ({ text, mm }, f) =>
     `Geschrieben wurde „${text}“, in der Bestellung stehen ${both(mm, f)}. Fragen Sie nach, was gemeint ist.`,
   clock: () => 'Die Bestellung liegt in der Zukunft: Eine der beiden Uhren geht falsch.',
@@ -198,6 +208,8 @@ export const bench: typeof en = {
     differs: 'Das weicht ab von dem, was gezeigt wurde',
     damaged:
       'Etwas in dieser Bestellung hat sich auf dem Datenträger geändert: Sie ist nicht Byte für Byte, was eingegangen ist. Vergleichen Sie sie mit der E-Mail, bevor Sie auffädeln. Noch einmal angenommen, macht die E-Mail sie wieder ganz.',
+    ready: (file: string): string =>
+      `Es geht, wie es fertig daliegt: Aufgefädelt wird nichts. Sobald es vereinbart ist, gibt die Annahme es niemandem sonst, und beim nächsten Bauen zeigt der Laden das Stück als auf Bestellung gefertigt. Schreiben Sie bei Gelegenheit „status: to-order“ oder „past“ in ${file}.`,
     differsHint: 'Nichts ist für Sie entschieden. Schreiben Sie der Käuferin, bevor Sie auffädeln.',
     asked: 'Was bestellt wurde',
     pick: 'Wo keines genau passt',

@@ -33,6 +33,7 @@ export const benchCard: typeof en = {
   for: (name: string): string => `für ${name}`,
   quantity: (count: number): string => `Davon ${count} machen.`,
   facts: { size: 'Größe', finished: 'Fertige Länge', girth: 'Innenumfang', hand: 'Hand', due: 'Fällig' },
+  instead: { clasp: 'Anderer Verschluss', pendant: 'Anderer Anhänger' },
   notes: { buyer: 'Aus der Bestellung:', maker: 'Eigene Notiz:' },
   picture: 'Das Stück auf dem Perlenbrett',
   pictureText: (side: 'left' | 'right' | null): string =>

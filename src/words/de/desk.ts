@@ -22,6 +22,8 @@ const sentences: Sentences<DeskProblem, []> = {
     'Ein Feld, das Menschen nicht sehen, war ausgefüllt, wie es Automaten tun. Wenn Sie ein Mensch sind, schicken Sie die Bestellung bitte per E-Mail.',
   'number-taken': ({ number }) =>
     `Die Nummer ${number} hat schon eine andere Bestellung. Bitte bestellen Sie noch einmal, damit Ihre eine neue bekommt.`,
+  'ready-gone': () =>
+    'Das Stück, das fertig dalag, ist inzwischen jemandem versprochen. Ein gleiches wird gern gefertigt: Bestellen Sie es in Ihrer Größe.',
   'too-many': ({ seconds }) =>
     `Aus Ihrem Netz kamen viele Bestellungen. Bitte versuchen Sie es in ${seconds} Sekunden noch einmal.`,
   'book-locked': () =>

@@ -16,9 +16,9 @@ const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
 const counted = ({ quantity, piece }: Pick<LetterFacts, 'quantity' | 'piece'>): string =>
   quantity > 1 ? `${quantity} × ${piece}` : piece;
 
-const what = ({ quantity, piece, size, length, price, withPostage }: LetterFacts): string =>
+const what = ({ quantity, piece, asItLies, size, length, price, withPostage }: LetterFacts): string =>
   [
-    `${counted({ quantity, piece })}, für ${size}, gemessen ${length}`,
+    `${counted({ quantity, piece })}, ${asItLies ? size : `für ${size}`}, gemessen ${length}`,
     `${quantity > 1 ? 'zusammen ' : ''}${price}${withPostage ? ', Versand inbegriffen' : ''}`,
   ].join(', ');
 
@@ -53,16 +53,28 @@ const travels = ({ parcel }: LetterFacts): string[] => {
 };
 
 /** Der Tag ist die eigene Schätzung der Werkstatt, und so steht er da. */
-const when = ({ due, weeks }: LetterFacts): string =>
-  due === null
+const when = ({ due, weeks, asItLies }: LetterFacts): string => {
+  if (asItLies && due === null) return 'Sie liegt hier fertig und ist für Sie zurückgelegt.';
+  return due === null
     ? `In etwa ${weeks === 1 ? 'einer Woche' : `${weeks} Wochen`} ist sie bei Ihnen.`
     : `Bis zum ${due} sollte sie fertig zum Verschicken sein. Das ist meine eigene Schätzung; ändert sich etwas, schreibe ich Ihnen.`;
+};
+
+/** Wer als Zweite gefragt hat, erfährt es, und was möglich ist. */
+const second = ({ standing }: LetterFacts): string[] => [
+  standing === 'gone'
+    ? 'Das Stück, das hier fertig lag, ist an jemanden gegangen, der vor Ihnen gefragt hat; Ihnen kann ich es nicht mehr versprechen.'
+    : 'Nach dem Stück, das hier fertig liegt, hat vor Ihnen schon jemand gefragt. Abgemacht ist noch nichts; bleibt es hier, gehört es Ihnen.',
+  '',
+  'Gern fertige ich Ihnen ein gleiches, in Ihrer eigenen Größe. Schreiben Sie mir dann bitte Ihr Maß, und wo Sie es genommen haben.',
+];
 
 const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
   question: (facts) => [
     'vielen Dank für Ihre Bestellung:',
     what(facts),
     '',
+    ...(facts.standing === 'gone' || facts.standing === 'asked-before' ? [...second(facts), ''] : []),
     ...(facts.differences.length > 0
       ? [
           'Seit Sie nachgesehen haben, hat sich etwas geändert:',
@@ -70,7 +82,9 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
           '',
           'Ist Ihnen das so recht?',
         ]
-      : ['Bevor ich auffädele, möchte ich fragen:', '']),
+      : facts.standing === null || facts.standing === 'lies'
+        ? ['Bevor ich auffädele, möchte ich fragen:', '']
+        : []),
   ],
   address: (facts) => [
     'vielen Dank für Ihre Bestellung:',
@@ -80,7 +94,9 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
     ...(facts.collection === null ? [] : ['', `Oder holen Sie es selbst ab: ${facts.collection}`]),
   ],
   agreed: (facts) => [
-    'vielen Dank. Ich fädele sie auf wie vereinbart:',
+    facts.asItLies
+      ? 'vielen Dank. Sie gehört Ihnen, so wie sie daliegt:'
+      : 'vielen Dank. Ich fädele sie auf wie vereinbart:',
     what(facts),
     '',
     when(facts),

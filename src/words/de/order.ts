@@ -1,6 +1,6 @@
 /** Was auf dem Weg einer Bestellung gesagt wird: Formular, Stand, E-Mail und Zettel. */
 import type { Measure } from '#core/design/choice.ts';
-import type { Format } from '../format.ts';
+import { formatList, type Format } from '../format.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { addressLines } from '../address.ts';
 import type { order as english } from '../en/order.ts';
@@ -13,9 +13,16 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
   neck: (text) => `${text} um den Hals`,
   length: (text) => `${text} fertige Länge`,
 };
+const AS_IT_LIES = 'so, wie es daliegt';
 const SIT = { snug: 'anliegend', easy: 'bequem', loose: 'locker' };
 
 /** Where it goes, and what that costs with it. */
+/** Parts chosen instead of the listed ones. */
+const insteadRows = ({ instead: { clasp, pendant } }: OrderFacts): OrderRow[] => [
+  ...(clasp.name === '' ? [] : [{ label: 'Verschluss', value: clasp.name }]),
+  ...(pendant.name === '' ? [] : [{ label: 'Anhänger', value: pendant.name }]),
+];
+
 const delivered = (f: Format, { delivery, shown, quantity }: OrderFacts): OrderRow[] => [
   ...(delivery.by === 'collection' ? [{ label: 'Lieferung', value: 'wird abgeholt' }] : []),
   ...(delivery.by === 'post'
@@ -129,14 +136,22 @@ export const order: typeof english = {
   mailClosing: 'Bitte schreiben Sie mir, bevor Sie es fädeln.',
   mailFoot:
     'Die Zeilen unten enthalten die ganze Bestellung für das Auftragsbuch. Bitte lassen Sie sie, wie sie sind.',
-  size: ({ of, text }) => BY[of](text),
+  size: ({ of, text }, made = 'to-measure') => (made === 'ready' ? AS_IT_LIES : BY[of](text)),
+  /** In the size's place, for a piece that lies finished. */
+  asItLies: AS_IT_LIES,
+  /** The piece's name, with the parts chosen instead of the listed ones. */
+  withParts: (name, parts) => (parts.length === 0 ? name : `${name} (mit ${formatList(parts, 'de')})`),
   rows: (f, order, pieceName) => {
     const { piece, measure, sit, hand, quantity, shown, buyer } = order;
+    const ready = order.made === 'ready';
     return [
       { label: 'Stück', value: `${pieceName} (${piece.id}, ${piece.revision})` },
-      { label: 'Maß', value: BY[measure.of](measure.text) },
-      ...(measure.of === 'length' ? [] : [{ label: 'Sitz', value: SIT[sit] }]),
-      { label: 'Verschluss für', value: hand === 'left' ? 'die linke Hand' : 'die rechte Hand' },
+      { label: 'Maß', value: ready ? AS_IT_LIES : BY[measure.of](measure.text) },
+      ...insteadRows(order),
+      ...(ready || measure.of === 'length' ? [] : [{ label: 'Sitz', value: SIT[sit] }]),
+      ...(ready
+        ? []
+        : [{ label: 'Verschluss für', value: hand === 'left' ? 'die linke Hand' : 'die rechte Hand' }]),
       { label: 'Fertige Länge', value: f.length(shown.lengthMm) },
       { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
       { label: 'Preis', value: f.money(shown.priceMinor) },

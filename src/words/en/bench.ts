@@ -47,6 +47,16 @@ const differences: Sentences<Difference> = {
   outside: ({ side, leastMm, mostMm }, f) =>
     `The size is too ${side === 'below' ? 'small' : 'large'} for this piece, which can be made for ${both(leastMm, f)} to ${both(mostMm, f)}. What follows is the nearest that can be made.`,
   refused: ({ problem }, f) => `It can’t be sized: ${sentenceOf(sizing.problems, problem, f)}`,
+  'not-offered': ({ part, name }) =>
+    `The buyer chose the ${part} “${name}”, which this piece’s file doesn’t offer (instead, ${part}s).`,
+  'ready-gone': ({ number }) =>
+    number === ''
+      ? 'The buyer wants the one that lies finished, and the piece’s file says that none does (status). You can offer to make one like it.'
+      : `The one that lay finished is promised with order ${number}. You can offer to make one like it.`,
+  'asked-before': ({ number }) =>
+    `Somebody asked for the one that lies finished before: order ${number}, not agreed yet.`,
+  'ready-several': ({ quantity }, f) =>
+    `One lies finished, and the buyer ordered ${f.number(quantity)} of it as it lies.`,
   written: ({ text, mm }, f) =>
     `The buyer wrote “${text}”, but the order says ${both(mm, f)}. Ask which is meant.`,
   clock: () => 'The order is dated in the future: the buyer’s clock is wrong, or this one is.',
@@ -194,6 +204,8 @@ export const bench = {
     differs: 'This differs from what the buyer saw',
     damaged:
       'Something in this order was changed on the disk: it is not, byte for byte, what came in. Hold it against the buyer’s e-mail before you string it. Taken in once more, that e-mail makes it whole again.',
+    ready: (file: string): string =>
+      `It goes as it lies finished: nothing is strung. Once you have agreed it, the desk gives it to nobody else, and the next build of the shop shows the piece as made to order. Write “status: to-order” or “past” in ${file} when you get to it.`,
     differsHint: 'Nothing has been decided for you. Write to the buyer before you string it.',
     asked: 'What was asked for',
     pick: 'Where none fits exactly',

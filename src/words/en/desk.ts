@@ -22,6 +22,8 @@ const sentences: Sentences<DeskProblem, []> = {
     'A field that people don’t see was filled in, as robots do. If you are a person, please send the order by e-mail.',
   'number-taken': ({ number }) =>
     `Another order has the number ${number} already. Please order again, so that yours gets a new one.`,
+  'ready-gone': () =>
+    'The one that lay finished has been promised to somebody in the meantime. The maker can make one like it: order it in your size.',
   'too-many': ({ seconds }) => `Many orders came from your network. Please try again in ${seconds} seconds.`,
   'book-locked': () => `The order book is in use. ${KEPT} It can be sent again in a moment.`,
   'book-full': () => `The shop’s disk is full. ${KEPT} Please send it by e-mail, or try again later.`,

@@ -15,9 +15,9 @@ const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
 const counted = ({ quantity, piece }: Pick<LetterFacts, 'quantity' | 'piece'>): string =>
   quantity > 1 ? `${quantity} × ${piece}` : piece;
 
-const what = ({ quantity, piece, size, length, price, withPostage }: LetterFacts): string =>
+const what = ({ quantity, piece, asItLies, size, length, price, withPostage }: LetterFacts): string =>
   [
-    `${counted({ quantity, piece })}, for ${size}, measuring ${length}`,
+    `${counted({ quantity, piece })}, ${asItLies ? size : `for ${size}`}, measuring ${length}`,
     `${price}${quantity > 1 ? ' together' : ''}${withPostage ? ', postage included' : ''}`,
   ].join(', ');
 
@@ -51,16 +51,28 @@ const travels = ({ parcel }: LetterFacts): string[] => {
 };
 
 /** The day is the shop's own estimate, and says so. */
-const when = ({ due, weeks }: LetterFacts): string =>
-  due === null
+const when = ({ due, weeks, asItLies }: LetterFacts): string => {
+  if (asItLies && due === null) return 'It lies here finished and is put by for you.';
+  return due === null
     ? `It will be with you in about ${weeks === 1 ? 'a week' : `${weeks} weeks`}.`
     : `I expect to have it ready to send by ${due}. That is my own estimate; I will write if anything changes.`;
+};
+
+/** Who asked second is told so, and what can be done. */
+const second = ({ standing }: LetterFacts): string[] => [
+  standing === 'gone'
+    ? 'The one that lay here finished has gone to somebody who asked before you, so I can’t promise it to you.'
+    : 'Somebody asked for the one that lies here finished before you did. It isn’t settled yet; should it stay here, it is yours.',
+  '',
+  'I am happy to make one like it, in your own size. If you would like that, tell me your measure, and where you took it.',
+];
 
 const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
   question: (facts) => [
     'Thank you for your order:',
     what(facts),
     '',
+    ...(facts.standing === 'gone' || facts.standing === 'asked-before' ? [...second(facts), ''] : []),
     ...(facts.differences.length > 0
       ? [
           'Since you looked, something has changed:',
@@ -68,7 +80,9 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
           '',
           'Is that all right for you?',
         ]
-      : ['Before I string it I would like to ask:', '']),
+      : facts.standing === null || facts.standing === 'lies'
+        ? ['Before I string it I would like to ask:', '']
+        : []),
   ],
   address: (facts) => [
     'Thank you for your order:',
@@ -78,7 +92,7 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
     ...(facts.collection === null ? [] : ['', `Or come for it yourself: ${facts.collection}`]),
   ],
   agreed: (facts) => [
-    'Thank you. I will string it as agreed:',
+    facts.asItLies ? 'Thank you. It is yours, as it lies there:' : 'Thank you. I will string it as agreed:',
     what(facts),
     '',
     when(facts),

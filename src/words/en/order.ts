@@ -2,7 +2,7 @@
 import type { Measure } from '#core/design/choice.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { addressLines } from '../address.ts';
-import type { Format } from '../format.ts';
+import { formatList, type Format } from '../format.ts';
 import type { FormProblem, OrderFacts, OrderRow, SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
 
@@ -12,7 +12,14 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
   neck: (text) => `${text} round the neck`,
   length: (text) => `${text} finished length`,
 };
+const AS_IT_LIES = 'as it lies there';
 const SIT = { snug: 'snug', easy: 'easy', loose: 'loose' };
+
+/** Parts chosen instead of the listed ones. */
+const insteadRows = ({ instead: { clasp, pendant } }: OrderFacts): OrderRow[] => [
+  ...(clasp.name === '' ? [] : [{ label: 'Clasp', value: clasp.name }]),
+  ...(pendant.name === '' ? [] : [{ label: 'Pendant', value: pendant.name }]),
+];
 
 /** Where it goes, and what that costs with it. */
 const delivered = (f: Format, { delivery, shown, quantity }: OrderFacts): OrderRow[] => [
@@ -127,14 +134,26 @@ export const order = {
   mailClosing: 'Please write to me before you string it.',
   mailFoot: 'The lines below hold the whole order for the maker’s order book. Please leave them as they are.',
   /** What was asked for: the measure as written, and of what it is. */
-  size: ({ of, text }: Pick<OrderFacts['measure'], 'of' | 'text'>): string => BY[of](text),
+  size: (
+    { of, text }: Pick<OrderFacts['measure'], 'of' | 'text'>,
+    made: OrderFacts['made'] = 'to-measure',
+  ): string => (made === 'ready' ? AS_IT_LIES : BY[of](text)),
+  /** In the size's place, for a piece that lies finished. */
+  asItLies: AS_IT_LIES,
+  /** The piece's name, with the parts chosen instead of the listed ones. */
+  withParts: (name: string, parts: readonly string[]): string =>
+    parts.length === 0 ? name : `${name} (with ${formatList(parts, 'en')})`,
   rows: (f: Format, order: OrderFacts, pieceName: string): OrderRow[] => {
     const { piece, measure, sit, hand, quantity, shown, buyer } = order;
+    const ready = order.made === 'ready';
     return [
       { label: 'Piece', value: `${pieceName} (${piece.id}, ${piece.revision})` },
-      { label: 'Size', value: BY[measure.of](measure.text) },
-      ...(measure.of === 'length' ? [] : [{ label: 'Sit', value: SIT[sit] }]),
-      { label: 'Clasp worked by', value: hand === 'left' ? 'the left hand' : 'the right hand' },
+      { label: 'Size', value: ready ? AS_IT_LIES : BY[measure.of](measure.text) },
+      ...insteadRows(order),
+      ...(ready || measure.of === 'length' ? [] : [{ label: 'Sit', value: SIT[sit] }]),
+      ...(ready
+        ? []
+        : [{ label: 'Clasp worked by', value: hand === 'left' ? 'the left hand' : 'the right hand' }]),
       { label: 'Finished length', value: f.length(shown.lengthMm) },
       { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
       { label: 'Price', value: f.money(shown.priceMinor) },

@@ -102,7 +102,7 @@ describe('the desk refuses', () => {
     ['what is no order', post('{}'), 422, 'not-an-order'],
     ['a list', post('[]'), 422, 'not-an-order'],
     ['a megabyte', post(JSON.stringify('x'.repeat(1_000_000))), 413, 'too-large'],
-    ['a newer version', post('{"format":"claspwise-order","version":3}'), 422, 'newer-version'],
+    ['a newer version', post('{"format":"claspwise-order","version":4}'), 422, 'newer-version'],
     ['no version', post('{"format":"claspwise-order"}'), 422, 'unknown-version'],
     ['a missing field', post('{"format":"claspwise-order","version":1}'), 422, 'wrong-field'],
     [

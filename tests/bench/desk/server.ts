@@ -15,6 +15,7 @@ const bench = joinBench(settingsFrom({ CLASPWISE_BOOK: file }, '/'), Date.now);
 const desk = {
   inbox: bench.inbox,
   pieceNow: (id: string) => Promise.resolve(id === snapshot.piece ? snapshot : null),
+  standing: () => Promise.resolve(null),
   origins: ['http://127.0.0.1:4321'],
   throttle: throttle(0),
   nowMs: bench.nowMs,
