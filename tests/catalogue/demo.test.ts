@@ -52,7 +52,8 @@ describe('the demo shop', () => {
     expect(designs.some(({ strands }) => strands.some(({ mirrored }) => !mirrored))).toBe(true);
     expect(designs.some(({ hanging }) => hanging?.rings.length === 1)).toBe(true);
     expect(designs.some(({ hanging }) => hanging?.rings.length === 0)).toBe(true);
-    expect(designs.some(({ oneSided }) => oneSided)).toBe(true);
+    expect(designs.some(({ oneSided, upright }) => oneSided && upright !== false)).toBe(true);
+    expect(designs.some(({ oneSided, upright }) => oneSided && upright === false)).toBe(true);
     const shapes = designs.flatMap(({ components }) => Object.values(components).map(({ shape }) => shape));
     for (const shape of [
       'ball',

@@ -14,6 +14,7 @@ import { Verdict } from '#sizer/form/Verdict.tsx';
 import { sizedOf } from '#sizer/model/outcome.ts';
 import { newEntry, type Entry } from '#sizer/ordering/model/outbox.ts';
 import { OutboxEntry } from '#sizer/ordering/OutboxEntry.tsx';
+import { adviseHand } from '#core/sizing/hand/hand.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '#sizer/model/input.ts';
 import { listedOf } from '#sizer/model/answer.ts';
 import { figuresOf } from '#sizer/model/figures.ts';
@@ -45,7 +46,11 @@ const past = pieceOf(focalBracelet, { orderable: false });
 /** As the page's build works it out. */
 function builtOf(piece: PieceForSizer): BuiltPiece {
   const [first] = MEASURES_OF_KIND[piece.design.kind];
-  return { figures: figuresOf(piece.design, listedOf(piece)), limits: limitsOf(piece, first, 'easy') };
+  return {
+    figures: figuresOf(piece.design, listedOf(piece)),
+    limits: limitsOf(piece, first, 'easy'),
+    hand: adviseHand(piece.design, 'right'),
+  };
 }
 
 const words = sizingWords('en');
@@ -96,6 +101,18 @@ describe('island as built', () => {
     );
     expect(wanted.length).toBeGreaterThan(2);
     expect(wanted.filter((id) => !ids.has(id))).toEqual([]);
+  });
+
+  test('asks for the hand only where it matters, and says why not elsewhere', () => {
+    const shown = (piece: PieceForSizer) =>
+      textOf(renderToString(h(SizerEn, { piece, shop: SHOP, built: builtOf(piece) })));
+    const faced = { ...focalBracelet, oneSided: true };
+    for (const asked of [necklace, pieceOf(faced)]) expect(shown(asked)).toContain(words.handLegend);
+    const turned = shown(pieceOf({ ...faced, upright: false }));
+    expect(turned).not.toContain(words.handLegend);
+    expect(turned).toContain('Either hand: turned end for end');
+    expect(shown(bracelet)).not.toContain(words.handLegend);
+    expect(shown(bracelet)).toContain('Either hand: this piece looks the same');
   });
 
   test('a past piece can be sized but not ordered', () => {

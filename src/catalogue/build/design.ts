@@ -139,6 +139,8 @@ export function buildDesign(
     },
     hanging: pendant === undefined ? null : { pendant: pendant.hangs, rings: pendant.rings ?? [] },
     oneSided: value['one-sided'],
+    // Left out where she says nothing, so that such pieces keep their mark.
+    ...(value.upright !== undefined && { upright: value.upright }),
     wire,
     components: Object.fromEntries(
       names.flatMap((name) => {

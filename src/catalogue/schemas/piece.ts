@@ -74,6 +74,8 @@ export const pieceSchema = fields({
   }).optional(),
   /** It has a front although both sides are alike. */
   'one-sided': yesNo.default(false),
+  /** Its better side has a top and a bottom; only said of a piece that has one. */
+  upright: yesNo.optional(),
   mirrored: yesNo.optional(),
   sections: listOf(section).optional(),
   strands: listOf(strand).optional(),

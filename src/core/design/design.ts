@@ -72,8 +72,10 @@ export type Design = {
   readonly nestGapMm: number;
   readonly ends: Ends;
   readonly hanging: Hanging | null;
-  /** True where the piece has a front although it is mirrored and has no pendant (a one-sided focal). */
+  /** True where the piece has a better side although it is mirrored and has no pendant (a one-sided focal). */
   readonly oneSided: boolean;
+  /** Of a one-sided middle: whether it has a top and a bottom too. Absent: it has, so that designs written without it are sized as ever. */
+  readonly upright?: boolean;
   readonly wire: Wire;
   /** Every component named above, by id. */
   readonly components: Readonly<Record<string, Component>>;

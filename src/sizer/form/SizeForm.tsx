@@ -9,8 +9,8 @@ import { Measure, type MeasureProps } from './Measure.tsx';
 
 export type SizeFormProps = MeasureProps & {
   readonly format: Format;
-  /** Null before there is a piece to advise on. */
-  readonly advice: HandAdvice | null;
+  /** For the piece shown: the hand is asked only where it matters. */
+  readonly advice: HandAdvice;
   /** How to measure, from the page as it was built. */
   readonly how: ComponentChildren;
 };
@@ -50,14 +50,16 @@ export function SizeForm({ piece, built, words, handle, id, lang, format, advice
         </div>
       )}
       <div>
-        <Choices
-          name={`${id}-hand`}
-          legend={words.handLegend}
-          value={state.hand}
-          options={hands.map(([value, label]) => ({ value, label }))}
-          onChange={(hand) => dispatch({ type: 'hand', hand })}
-        />
-        {advice !== null && <p class="sizer-hint">{words.handReasons[advice.reason](advice.hand)}</p>}
+        {advice.boardSide !== null && (
+          <Choices
+            name={`${id}-hand`}
+            legend={words.handLegend}
+            value={state.hand}
+            options={hands.map(([value, label]) => ({ value, label }))}
+            onChange={(hand) => dispatch({ type: 'hand', hand })}
+          />
+        )}
+        <p class="sizer-hint">{words.handReasons[advice.reason](state.hand)}</p>
       </div>
     </div>
   );

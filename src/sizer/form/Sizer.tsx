@@ -55,7 +55,9 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
   const figures =
     engine === null || candidate === null ? built.figures : engine.figuresOf(piece.design, candidate);
   const sizing = sizedOf(outcome);
-  const advice = sizing === null || sizing.status === 'outside' ? null : sizing.hand;
+  // Whether it matters may hang on the counts; before there are any, on those of the listed piece.
+  const sized = sizing === null || sizing.status === 'outside' ? null : sizing.hand;
+  const advice = sized ?? built.hand;
   const view = { words, format, id, design: piece.design };
   return (
     <section ref={section} class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
@@ -89,7 +91,7 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
             candidate={candidate}
             girthMm={girthOf(sizing)}
             unit={state.unit}
-            claspSide={advice?.boardSide ?? 'left'}
+            claspSide={sized?.boardSide ?? 'left'}
             wantedMm={wantedOf(sizing)}
             loadChartWords={load.body}
             loadRulerWords={load.screen}

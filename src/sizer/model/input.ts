@@ -1,5 +1,6 @@
 /** What a page hands to the island: plain data, as small as sizing allows. */
 import type { Alternatives } from '#core/design/alternatives.ts';
+import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
 import type { PostRules } from '#core/post/rules.ts';
 import type { Rules } from '#core/design/rules.ts';
@@ -59,4 +60,6 @@ export type BuiltPiece = {
   readonly figures: PieceFigures;
   /** For the first measure and an easy sit; null where the piece can't be sized. */
   readonly limits: Limits | null;
+  /** Whether it matters which hand works the clasp, for a right one. */
+  readonly hand: HandAdvice;
 };

@@ -98,6 +98,8 @@ export const benchCard: typeof en = {
   hand: {
     'has-front-and-side': (hand: Hand, side: HandAdvice['boardSide']): string =>
       `${HAND[hand]} bedient den Verschluss: Er liegt auf dem Brett ${SIDE[side ?? 'left']}`,
+    'turns-about': (hand: Hand): string =>
+      `${HAND[hand]} bedient den Verschluss; andersherum zeigt es noch sein Gesicht, also darf er auf jede Seite`,
     'no-front': (hand: Hand): string =>
       `${HAND[hand]} bedient den Verschluss; ohne Vorderseite darf er auf jede Seite`,
     'clasp-has-no-side': (): string => 'Jede Hand bedient den Verschluss: Er darf auf jede Seite',

@@ -102,7 +102,7 @@ export const pages: typeof english = {
     grams: (grams) => `etwa ${grams} g`,
     hand: 'Welche Hand',
     handMatters:
-      'Es hat eine Vorderseite und einen Verschluss mit einer Seite; sagen Sie uns also, welche Hand schließt.',
+      'Es wird nur so herum getragen, und der Verschluss wird von einer Seite bedient; sagen Sie uns also, welche Hand ihn schließt.',
     handEither: 'Beide Hände gehen.',
     madeOf: 'Woraus es besteht',
     partNumber: (number: string) => `Nr. ${number}`,

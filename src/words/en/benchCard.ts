@@ -92,6 +92,8 @@ export const benchCard = {
   hand: {
     'has-front-and-side': (hand: Hand, side: HandAdvice['boardSide']): string =>
       `${HAND[hand]} works the clasp: it lies on the board’s ${side ?? 'left'}`,
+    'turns-about': (hand: Hand): string =>
+      `${HAND[hand]} works the clasp; turned end for end it still shows its face, so it may lie on either side`,
     'no-front': (hand: Hand): string =>
       `${HAND[hand]} works the clasp; with no front it may lie on either side`,
     'clasp-has-no-side': (): string => 'Either hand works the clasp: it may lie on either side',

@@ -113,7 +113,8 @@ export const pages = {
     weight: 'Weight',
     grams: (grams: string) => `about ${grams} g`,
     hand: 'Which hand',
-    handMatters: 'It has a front and a clasp with a side, so tell us which hand works the clasp.',
+    handMatters:
+      'It is worn one way round and its clasp is worked from one side, so tell us which hand does your clasp.',
     handEither: 'Either hand will do.',
     madeOf: 'What it is made of',
     partNumber: (number: string) => `No. ${number}`,

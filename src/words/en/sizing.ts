@@ -97,6 +97,8 @@ const help: Sentences<NamedHelp> = {
 const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
   'has-front-and-side': (hand) =>
     `The clasp goes where your ${HAND[hand]} hand works it, with the front of the piece to the front.`,
+  'turns-about': () =>
+    'Either hand: turned end for end, this piece still shows its face, so wear it whichever way round suits you.',
   'no-front': () =>
     'Either hand: this piece looks the same from both sides, so wear it whichever way round suits you.',
   'clasp-has-no-side': () => 'Either hand: this clasp works the same from both sides.',

@@ -36,6 +36,7 @@ function closedAnyhow(of: Random, design: Design): Design {
   return {
     ...design,
     oneSided: of.next() < 0.2,
+    upright: of.next() < 0.5,
     ends: {
       ...design.ends,
       ring: of.next() < (ONE_PIECE.includes(shape) ? 0.25 : 0.85) ? null : of.pick(['ring', 'button']),

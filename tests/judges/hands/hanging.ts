@@ -82,8 +82,9 @@ export function wantedSide(design: Design, candidate: Candidate, hand: Hand): 'l
     const names = sequence.map(({ component }) => component.id);
     return names.join() === names.toReversed().join();
   });
-  const hasFront = design.hanging !== null || design.oneSided || !readsAlike;
-  if (!hasFront) return null;
+  // Turned end for end, a face without top and bottom still looks out.
+  const oneWay = design.hanging !== null || !readsAlike || (design.oneSided && design.upright !== false);
+  if (!oneWay) return null;
   return hand === 'right' ? 'left' : 'right';
 }
 

@@ -82,6 +82,7 @@ export const designShape: Checker = fields({
   }),
   hanging: orNull(fields({ pendant: id, rings: list(id, caps.MOST_RINGS) })),
   oneSided: flag,
+  upright: optional(flag),
   wire,
   components: table(component, caps.MOST_KINDS),
 });

@@ -10,7 +10,7 @@ export type HandAdvice = {
   /** Side of the maker's board (the piece seen as on another person) that the clasp goes to; null where either will do. */
   readonly boardSide: 'left' | 'right' | null;
   /** Why it matters, or why not. */
-  readonly reason: 'has-front-and-side' | 'no-front' | 'clasp-has-no-side';
+  readonly reason: 'has-front-and-side' | 'no-front' | 'turns-about' | 'clasp-has-no-side';
 };
 
 /** True where the strand reads the same from either end, so that it may be worn either way round. */
@@ -20,10 +20,14 @@ function readsBothWays(sequence: readonly Placed[]): boolean {
   });
 }
 
+/** True where every strand reads the same from either end and nothing hangs. */
+function turnsAbout(design: Design, counts: Counts): boolean {
+  return design.hanging === null && expand(design, counts).every(readsBothWays);
+}
+
 /** A piece has a front if it hangs something, shows one side, or doesn't read the same from both ends. */
 export function hasFront(design: Design, counts: Counts = usualCounts(design)): boolean {
-  if (design.hanging !== null || design.oneSided) return true;
-  return !expand(design, counts).every(readsBothWays);
+  return design.oneSided || !turnsAbout(design, counts);
 }
 
 /**
@@ -31,14 +35,16 @@ export function hasFront(design: Design, counts: Counts = usualCounts(design)): 
  *
  * The piece lies on the board as seen on another person, so the board's left
  * is the wearer's right: a right-handed wearer's clasp goes to the board's
- * left (common practice, no source). It matters only where the piece has a
- * front and the clasp has a side to work.
+ * left (common practice, no source). It matters only where the clasp has a
+ * side to work and the piece one way of being worn. A middle with a better
+ * side, yet no top and bottom, leaves two: turned end for end about the line
+ * through its face, the better side still faces out (plain geometry).
  * @param counts repeats to judge an unsymmetrical run by; the usual ones where left out.
  */
 export function adviseHand(design: Design, hand: Hand, counts: Counts = usualCounts(design)): HandAdvice {
-  if (design.components[design.ends.clasp]?.handed !== true) {
-    return { hand, boardSide: null, reason: 'clasp-has-no-side' };
-  }
-  if (!hasFront(design, counts)) return { hand, boardSide: null, reason: 'no-front' };
+  const either = (reason: HandAdvice['reason']): HandAdvice => ({ hand, boardSide: null, reason });
+  if (design.components[design.ends.clasp]?.handed !== true) return either('clasp-has-no-side');
+  if (!hasFront(design, counts)) return either('no-front');
+  if (design.upright === false && turnsAbout(design, counts)) return either('turns-about');
   return { hand, boardSide: hand === 'right' ? 'left' : 'right', reason: 'has-front-and-side' };
 }

@@ -48,6 +48,7 @@ describe('what isn’t a design', () => {
     ['hanging', 'drop', 'wrong-type', { wanted: 'object' }],
     ['hanging', undefined, 'wrong-type', { wanted: 'object' }],
     ['oneSided', 'yes', 'wrong-type', { wanted: 'flag' }],
+    ['upright', 'no', 'wrong-type', { wanted: 'flag' }],
     ['wire', null, 'wrong-type', { wanted: 'object' }],
     ['wire.strands', 7.5, 'wrong-type', { wanted: 'whole' }],
     ['wire.breakN', 'strong', 'wrong-type', { wanted: 'number' }],

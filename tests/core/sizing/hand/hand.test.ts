@@ -36,6 +36,25 @@ describe('the clasp’s side', () => {
     expect(adviseHand(focalBracelet, 'left')).toEqual({ hand: 'left', boardSide: null, reason: 'no-front' });
   });
 
+  it('does not matter for a better side without top and bottom, which turned end for end still faces out', () => {
+    const faced = { ...focalBracelet, oneSided: true };
+    expect(adviseHand(faced, 'left').boardSide).toBe('right');
+    expect(adviseHand({ ...faced, upright: true }, 'left').boardSide).toBe('right');
+    expect(adviseHand({ ...faced, upright: false }, 'left')).toEqual({
+      hand: 'left',
+      boardSide: null,
+      reason: 'turns-about',
+    });
+  });
+
+  it('matters in spite of that where something hangs, or the ends differ', () => {
+    for (const one of [pendantNecklace, unequalNecklace]) {
+      const faced = { ...one, oneSided: true, upright: false };
+      expect(adviseHand(faced, 'right')).toEqual(adviseHand(one, 'right'));
+      expect(adviseHand(faced, 'right').boardSide).toBe('left');
+    }
+  });
+
   it('does not matter where the clasp has no side, front or not', () => {
     const toggled = { ...pendantNecklace, ends: { ...pendantNecklace.ends, clasp: 'toggle' } };
     expect(adviseHand(toggled, 'left')).toEqual({
