@@ -22,7 +22,7 @@ export const layers = {
     why: 'order is the document both sides speak; neither the shop nor the bench belongs in it.',
   },
   catalogue: {
-    may: ['core', 'words', 'order', 'zod', 'yaml', 'node'],
+    may: ['core', 'words', 'order', 'zod', 'yaml', 'fastest-levenshtein', 'node'],
     why: 'catalogue reads what the maker wrote; it knows no page and no browser.',
   },
   sizer: {
@@ -30,7 +30,20 @@ export const layers = {
     why: 'sizer is the island: every byte it imports is sent to a phone.',
   },
   ui: {
-    may: ['core', 'words', 'draw', 'order', 'catalogue', 'sizer', 'preact', 'astro', 'sharp', 'node'],
+    may: [
+      'core',
+      'words',
+      'draw',
+      'order',
+      'catalogue',
+      'sizer',
+      'preact',
+      'astro',
+      'sharp',
+      'fastest-levenshtein',
+      '@orama/stemmers',
+      'node',
+    ],
     why: 'ui is the public look; it must not hold a byte of the bench.',
   },
   bench: {

@@ -144,6 +144,14 @@ const regions = madeOnce((lang, type) => new Intl.DisplayNames(locale(lang), { t
 export const countryName = (code: string, lang: Lang): string =>
   /^[A-Z]{2}$/.test(code) ? (regions(lang, 'region').of(code) ?? code) : code;
 
+const currencies = madeOnce(
+  (lang, type) => new Intl.DisplayNames(locale(lang), { type: type as 'currency' }),
+);
+
+/** A currency's name: "British Pound". @param code ISO 4217 */
+export const currencyName = (code: string, lang: Lang): string =>
+  currencies(lang, 'currency').of(code) ?? code;
+
 /** Countries with their names, in the order of the names. */
 export const countriesByName = (
   codes: readonly string[],

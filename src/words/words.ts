@@ -17,6 +17,7 @@ import { money as moneyDe } from './de/money.ts';
 import { order as orderDe } from './de/order.ts';
 import { pages as pagesDe } from './de/pages.ts';
 import { plainMail as plainMailDe } from './de/plainMail.ts';
+import { search as searchDe } from './de/search.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
 import { stringing as stringingDe } from './de/stringing.ts';
@@ -38,6 +39,7 @@ import { order as orderEn } from './en/order.ts';
 import { pages as pagesEn } from './en/pages.ts';
 import { plainMail as plainMailEn } from './en/plainMail.ts';
 import type { screen as screenEn } from './en/screen.ts';
+import { search as searchEn } from './en/search.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
 import { slip as slipEn } from './en/slip.ts';
 import { stringing as stringingEn } from './en/stringing.ts';
@@ -107,6 +109,10 @@ export const plainMailWords = inLanguages({ de: plainMailDe, en: plainMailEn });
 
 /** Measuring the screen. */
 export type ScreenWords = typeof screenEn;
+
+/** What people call things when they look for a piece, and what the search answers. */
+export type SearchWords = typeof searchEn;
+export const searchWords = inLanguages<SearchWords>({ de: searchDe, en: searchEn });
 
 /** Sizing. */
 export type SizingWords = typeof sizingEn;

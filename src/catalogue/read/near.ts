@@ -1,18 +1,5 @@
 /** The known name that a mistyped one was meant to be. */
-
-/** Single-letter changes from one word to the other (Levenshtein's distance). */
-function distance(one: string, other: string): number {
-  let row = Array.from({ length: other.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= one.length; i += 1) {
-    const next = [i];
-    for (let j = 1; j <= other.length; j += 1) {
-      const same = one[i - 1] === other[j - 1] ? 0 : 1;
-      next.push(Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + same));
-    }
-    row = next;
-  }
-  return row[other.length] ?? 0;
-}
+import { distance } from 'fastest-levenshtein';
 
 // Above one letter in three the guess is more likely wrong than right.
 const slipsPerLetter = 1 / 3;

@@ -17,6 +17,8 @@ import { CARD_WIDTHS, ENCODING, MAKES_PIXELS } from './settings.ts';
 export type Pixels = { readonly name: string; readonly width: number };
 
 export type Drawing = {
+  /** Changes with what is drawn; every file of it is named by the piece's id and this. */
+  readonly key: string;
   /** File name of the SVG. */
   readonly name: string;
   readonly width: number;
@@ -42,7 +44,7 @@ export function cardDrawing(piece: Piece): Drawing {
   const stem = `${piece.id}-${key}`;
   const widths = MAKES_PIXELS ? CARD_WIDTHS : [];
   const pixels = widths.map((width) => ({ name: `${stem}-${width}.webp`, width }));
-  const drawing = { name: `${stem}.svg`, width: CARD_BOX.width, height: CARD_BOX.height, pixels };
+  const drawing = { key, name: `${stem}.svg`, width: CARD_BOX.width, height: CARD_BOX.height, pixels };
   known.set(piece, drawing);
   return drawing;
 }

@@ -1,8 +1,9 @@
 /** Bands that prices and lengths are looked through by, named in the reader's words. */
 import { INCH_MM } from '#core/units/unit.ts';
-import { currencyDigits, formatLength, formatMoney } from '#words/format.ts';
+import { currencyDigits, formatLength } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/words.ts';
+import { priceName } from './priceName.ts';
 
 /** Where price bands part, in the currency's whole units. */
 const PRICES = [30, 50, 75, 100, 150, 250] as const;
@@ -28,15 +29,13 @@ function band(
   return words.between(at(above - 1), at(above));
 }
 
+/** Where price bands part, in minor units. */
+export const priceBorders = (currency: string): readonly number[] =>
+  PRICES.map((price) => price * 10 ** currencyDigits(currency));
+
 export function priceBand(minor: number, currency: string, lang: Lang): string {
-  const unit = 10 ** currencyDigits(currency);
-  const name = (border: number): string => formatMoney(border, currency, lang).replace(/[.,]00\b/, '');
-  return band(
-    minor,
-    PRICES.map((price) => price * unit),
-    name,
-    lang,
-  );
+  const name = (border: number): string => priceName(border, currency, lang);
+  return band(minor, priceBorders(currency), name, lang);
 }
 
 export function lengthBand(lengthMm: number, lang: Lang): string {

@@ -10,8 +10,8 @@ import { fitsOf } from './fitsOf.ts';
 import { lengthBand, priceBand } from './bands.ts';
 import { markNames, marksOf } from './marks.ts';
 import type { FilterName } from './query.ts';
-
-type Pair = readonly [name: string, value: string];
+import { pairsOf } from './vocabulary/pairsOf.ts';
+import type { Pair } from './reading/vocabulary.ts';
 
 /** Values of the filters that a reader picks from a list. */
 export function listFilters(
@@ -44,7 +44,7 @@ export function listFilters(
 }
 
 /** The marks by which "can be made to my size" finds it. */
-function sizeMarks(piece: Piece, shop: Shop): readonly Pair[] {
+export function sizeMarks(piece: Piece, shop: Shop): readonly Pair[] {
   const fits = fitsOf(piece.design.kind, range(piece.design, shop.rules));
   return fits.flatMap(({ of, stretches }) => {
     const marks = marksOf(of, stretches);
@@ -56,5 +56,5 @@ function sizeMarks(piece: Piece, shop: Shop): readonly Pair[] {
 }
 
 export function findFilters(piece: Piece, shop: Shop, lang: Lang): readonly Pair[] {
-  return [...listFilters(piece, shop, lang), ...sizeMarks(piece, shop)];
+  return [...listFilters(piece, shop, lang), ...pairsOf(piece, shop), ...sizeMarks(piece, shop)];
 }

@@ -70,15 +70,18 @@ export function nearestStep(of: Of, mm: number): number {
   return Math.min(most, Math.max(least, Math.round(mm / STEP_MM[of]) * STEP_MM[of]));
 }
 
-/** The filters that a wanted size puts on a query. */
-export function fitsFilter(of: Of, mm: number): FitsFilter {
+/** The filters that a wanted size puts on a query, or any size from `mm` to `mostMm`. */
+export function fitsFilter(of: Of, mm: number, mostMm = mm): FitsFilter {
   const [least, most] = SPAN_MM[of];
-  const at = nearestStep(of, mm);
+  const from = nearestStep(of, mm);
+  const to = nearestStep(of, mostMm);
   const names = markNames(of);
-  const values = (leastMm: number, mostMm: number): string[] => stepsIn(of, { leastMm, mostMm }).map(String);
+  const values = (leastMm: number, upToMm: number): string[] =>
+    stepsIn(of, { leastMm, mostMm: upToMm }).map(String);
   return {
-    [names.from]: { any: values(least, at) },
-    [names.to]: { any: values(at, most) },
-    [names.gap]: { not: String(at) },
+    [names.from]: { any: values(least, to) },
+    [names.to]: { any: values(from, most) },
+    // Between two sizes there is hardly a piece that can be made in none.
+    ...(from === to && { [names.gap]: { not: String(from) } }),
   };
 }

@@ -166,7 +166,7 @@ export const pages: typeof english = {
   find: {
     title: 'Ein Stück finden',
     label: 'Wörter',
-    hint: 'Eine Farbe, ein Stein, ein Name, das Wetter, eine Teilenummer',
+    hint: 'Art, Farbe, Stein, Maß, Preis, Name: Armband unter 40 £, für 17 cm Handgelenk, etwas Lila',
     submit: 'Suchen',
     fits: 'Geht in meiner Größe',
     fitsOf: 'Gemessen',
@@ -209,6 +209,8 @@ export const pages: typeof english = {
     failed:
       'Die Suche ließ sich nicht laden. Versuchen Sie es noch einmal, oder nehmen Sie die Listen unten.',
     withoutScript: 'Oder in den Listen stöbern',
+    noScript:
+      'Nach Wörtern sucht Ihr Browser, und dazu braucht er JavaScript. In diesen Listen steht auch alles, was es im Laden gibt.',
     under: (money) => `unter ${money}`,
     between: (from, to) => `${from} bis ${to}`,
     over: (money) => `${money} und mehr`,

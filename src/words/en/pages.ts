@@ -179,7 +179,7 @@ export const pages = {
   find: {
     title: 'Find a piece',
     label: 'Words',
-    hint: 'A colour, a stone, a name, the weather, a part number',
+    hint: 'A kind, a colour, a stone, a size, a price, a name: bracelet under £40, for a 17 cm wrist, something purple',
     submit: 'Find',
     fits: 'Can be made to my size',
     fitsOf: 'Measured',
@@ -221,6 +221,8 @@ export const pages = {
     loading: 'Looking…',
     failed: 'The search couldn’t be loaded. Try again, or use the lists below.',
     withoutScript: 'Or look through the lists',
+    noScript:
+      'Looking for words is done in your browser and needs JavaScript. Everything in the shop stands in these lists too.',
     under: (money: string) => `under ${money}`,
     between: (from: string, to: string) => `${from} to ${to}`,
     over: (money: string) => `${money} and over`,

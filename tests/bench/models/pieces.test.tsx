@@ -16,19 +16,19 @@ const sheetOf = (id: string, query: string, by = frame) =>
 
 describe('the list', () => {
   it('holds every piece, past ones too, and narrows to those with every word', () => {
-    expect(pieceList(catalogue, '', frame)).toHaveLength(catalogue.pieces.length);
+    expect(pieceList(catalogue, '', frame).rows).toHaveLength(catalogue.pieces.length);
     const past = catalogue.pieces.find(({ status }) => status === 'past');
     if (past === undefined) throw new Error('no past piece');
-    const found = pieceList(catalogue, `${past.made.slice(0, 4)} ${past.name.toUpperCase()}`, frame);
+    const found = pieceList(catalogue, `${past.made.slice(0, 4)} ${past.name.toUpperCase()}`, frame).rows;
     expect(found.map(({ id }) => id)).toContain(past.id);
     expect(found.length).toBeLessThan(catalogue.pieces.length);
-    expect(pieceList(catalogue, 'no such words', frame)).toEqual([]);
+    expect(pieceList(catalogue, 'no such words', frame).rows).toEqual([]);
   });
 
   it('finds by a part number, however it is written', () => {
     const [id, number] = Object.entries(catalogue.partNumbers).find(([key]) => key.startsWith('slate')) ?? [];
     if (id === undefined || number === undefined) throw new Error('no part number');
-    const found = pieceList(catalogue, number.toLowerCase(), frame).map((row) => row.id);
+    const found = pieceList(catalogue, number.toLowerCase(), frame).rows.map((row) => row.id);
     const within = catalogue.pieces.filter(({ design }) => id in design.components).map((piece) => piece.id);
     expect(within.length).toBeGreaterThan(0);
     expect(found.sort()).toEqual(within.sort());
@@ -39,10 +39,9 @@ describe('the list', () => {
     if (id === undefined || name === undefined) throw new Error('no German name');
     const within = catalogue.pieces.filter(({ design }) => id in design.components).map((piece) => piece.id);
     expect(within.length).toBeGreaterThan(0);
-    expect(pieceList(catalogue, name, german).map((row) => row.id)).toEqual(expect.arrayContaining(within));
-    const page = renderToString(
-      <PieceListView rows={pieceList(catalogue, name, german)} text={name} frame={german} />,
-    );
+    const list = pieceList(catalogue, name, german);
+    expect(list.rows.map((row) => row.id)).toEqual(expect.arrayContaining(within));
+    const page = renderToString(<PieceListView list={list} text={name} frame={german} />);
     for (const one of within) expect(page).toContain(`/bench/pieces/${one}/`);
   });
 });

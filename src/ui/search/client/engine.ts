@@ -8,6 +8,7 @@ type Order = Readonly<Record<string, 'asc' | 'desc'>>;
 export type Hit = {
   readonly url: string;
   readonly meta: Readonly<Record<string, string | undefined>>;
+  readonly filters: Readonly<Record<string, readonly string[] | undefined>>;
 };
 
 type SearchResult = { readonly results: readonly { readonly data: () => Promise<Hit> }[] };
@@ -22,7 +23,12 @@ type Pagefind = {
 export type Engine = {
   /** Starts fetching what any search needs. */
   readonly warm: () => Promise<void>;
-  readonly search: (words: string, filters: Filters, sort: Sort) => Promise<SearchResult['results']>;
+  /** Pieces that hold all the words and pass every one of the filters. */
+  readonly search: (
+    words: string,
+    filters: readonly Filters[],
+    sort: Sort,
+  ) => Promise<SearchResult['results']>;
 };
 
 const ORDERS: Readonly<Record<Sort, Order | null>> = {
@@ -56,7 +62,7 @@ export function searchEngine(address: string): Engine {
       const pagefind = await load();
       const order = ORDERS[words === '' && sort === 'best' ? 'newest' : sort];
       const found = await pagefind.search(words === '' ? null : words, {
-        filters,
+        filters: { all: filters.filter((one) => Object.keys(one).length > 0) },
         ...(order !== null && { sort: order }),
       });
       return found.results;

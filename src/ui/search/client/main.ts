@@ -4,10 +4,13 @@ import { browserStore } from '#sizer/adapters/browserStore.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { keepMeasure, keptMeasure, keptUnit } from '#sizer/model/keptSize.ts';
 import { fitsFilter } from '../marks.ts';
-import { EMPTY, fromParams, isEmpty, toParams, type Query } from '../query.ts';
+import { EMPTY, FILTERS, fromParams, isEmpty, toParams, type Query } from '../query.ts';
+import { without } from '../reading/reading.ts';
+import { chipList, type Chip } from './chips.ts';
 import { searchEngine } from './engine.ts';
 import { findForm } from './form.ts';
-import { resultList } from './results.ts';
+import { nearList, resultList } from './results.ts';
+import { shopSearch, type Answer } from './search.ts';
 
 /** A pause in typing, ms, before the search answers. */
 const PAUSE_MS = 90;
@@ -19,50 +22,85 @@ const byId = <Wanted extends Element>(id: string): Wanted => {
 };
 const formElement = byId<HTMLFormElement>('find-form');
 const status = byId<HTMLElement>('find-said');
+const notes = byId<HTMLElement>('find-notes');
 const sizeFields = byId<HTMLElement>('find-size');
 const sizeProblem = byId<HTMLElement>('find-size-problem');
-const results = resultList(
-  byId('find-results'),
-  byId<HTMLButtonElement>('find-more'),
-  byId<HTMLTemplateElement>('find-hit'),
-);
-const engine = searchEngine(formElement.dataset['index'] ?? '');
+const nearBox = byId<HTMLElement>('find-near');
+const template = byId<HTMLTemplateElement>('find-hit');
+const results = resultList(byId('find-results'), byId<HTMLButtonElement>('find-more'), template);
+const near = nearList(nearBox, template);
+const chips = chipList(byId('find-marks'), byId('find-words'));
+const { index = '', vocabulary = '', unit: pageUnit } = formElement.dataset;
+const search = shopSearch(searchEngine(index), vocabulary);
 const form = findForm(formElement);
 let turn = 0;
 
-const unit = (): ShownUnit => keptUnit(browserStore) ?? (formElement.dataset['unit'] === 'cm' ? 'cm' : 'in');
+const unit = (): ShownUnit => keptUnit(browserStore) ?? (pageUnit === 'cm' ? 'cm' : 'in');
 
-/** Filters of a query; null where its size can't be read. */
+/** Filters set by hand; null where the size can't be read. */
 function filtersOf({ filters, fits }: Query): Record<string, unknown> | null {
   if (fits === null) return { ...filters };
   const length = parseLength(fits.text, unit());
   return length.ok ? { ...filters, ...fitsFilter(fits.of, length.mm) } : null;
 }
 
-function countText(count: number, query: Query): string {
+function countText({ found, tooLittle }: Answer, query: Query): string {
   const said = status.dataset;
-  if (count === 1) return said['one'] ?? '';
-  if (count > 0) return (said['many'] ?? '').replace('#', String(count));
+  if (tooLittle) return said['tooLittle'] ?? '';
+  if (found.length === 1) return said['one'] ?? '';
+  if (found.length > 0) return (said['many'] ?? '').replace('#', String(found.length));
   return (query.fits === null ? said['none'] : said['noneFits']) ?? '';
 }
 
-async function answer(query: Query): Promise<void> {
+function clear(): void {
+  results.clear();
+  near.clear();
+  chips.show([]);
+  notes.replaceChildren();
+  status.textContent = '';
+}
+
+/** What the words were understood as, and what is set by hand: each can be taken away. */
+function chipsOf(query: Query, { reading }: Answer): Chip[] {
+  const said = reading.parts.flatMap(({ label, at }) =>
+    label === null ? [] : [{ label, remove: () => set({ ...query, words: without(query.words, at) }) }],
+  );
+  const byHand = FILTERS.flatMap((name) => {
+    const value = query.filters[name];
+    if (value === undefined) return [];
+    const { [name]: _, ...filters } = query.filters;
+    return [{ label: value, remove: () => set({ ...query, filters }) }];
+  });
+  return [...said, ...byHand];
+}
+
+function note(text: string): HTMLElement {
+  const item = document.createElement('li');
+  item.textContent = text;
+  return item;
+}
+
+/** @param live true while somebody is typing */
+async function answer(query: Query, live: boolean): Promise<void> {
   turn += 1;
   const mine = turn;
+  const isCurrent = (): boolean => mine === turn;
   const filters = filtersOf(query);
   sizeProblem.hidden = filters !== null;
   if (filters === null || isEmpty(query)) {
-    results.clear();
-    status.textContent = '';
+    clear();
     return;
   }
   try {
-    const found = await engine.search(query.words, filters, query.sort);
-    if (mine !== turn) return;
-    await results.show(found, () => mine === turn);
-    if (mine === turn) status.textContent = countText(found.length, query);
+    const answered = await search.answer(query, filters, unit(), live);
+    if (!isCurrent()) return;
+    chips.show(chipsOf(query, answered));
+    notes.replaceChildren(...answered.reading.said.map(({ text }) => note(text)));
+    byId('find-near-title').textContent = nearBox.dataset[answered.tooLittle ? 'newest' : 'near'] ?? '';
+    await Promise.all([results.show(answered.found, isCurrent), near.show(answered.near, isCurrent)]);
+    if (isCurrent()) status.textContent = countText(answered, query);
   } catch {
-    if (mine === turn) status.textContent = status.dataset['failed'] ?? '';
+    if (isCurrent()) status.textContent = status.dataset['failed'] ?? '';
   }
 }
 
@@ -70,13 +108,18 @@ function showSizeFields(): void {
   sizeFields.hidden = !byId<HTMLInputElement>('find-fits').checked;
 }
 
-function ask(): void {
+function ask(live = false): void {
   const query = form.read();
   const params = toParams(query).toString();
   history.replaceState(null, '', params === '' ? location.pathname : `?${params}`);
   if (query.fits !== null && filtersOf(query) !== null) keepMeasure(browserStore, query.fits, unit());
   showSizeFields();
-  void answer(query);
+  void answer(query, live);
+}
+
+function set(query: Query): void {
+  form.write(query);
+  ask();
 }
 
 /** Fills the size in from what this device remembers. */
@@ -88,26 +131,26 @@ function recallSize(of?: string): void {
 }
 
 let pause: ReturnType<typeof setTimeout> | undefined;
-formElement.addEventListener('focusin', () => void engine.warm().catch(() => undefined), { once: true });
+formElement.addEventListener('focusin', () => void search.warm().catch(() => undefined), { once: true });
 formElement.addEventListener('input', ({ target }) => {
   const id = target instanceof Element ? target.id : '';
   if (id === 'find-fits') recallSize();
   if (id === 'find-of') recallSize(byId<HTMLSelectElement>('find-of').value);
   clearTimeout(pause);
-  pause = setTimeout(ask, PAUSE_MS);
+  pause = setTimeout(() => ask(true), PAUSE_MS);
 });
 formElement.addEventListener('submit', (event) => {
   event.preventDefault();
+  clearTimeout(pause);
   ask();
 });
 formElement.addEventListener('reset', (event) => {
   event.preventDefault();
-  form.write(EMPTY);
-  ask();
+  set(EMPTY);
 });
 
 const first = fromParams(new URLSearchParams(location.search));
 form.write(first);
 byId<HTMLDetailsElement>('find-narrow').open = Object.keys(first.filters).length > 0;
 showSizeFields();
-if (!isEmpty(first)) void answer(first);
+if (!isEmpty(first)) void answer(first, false);

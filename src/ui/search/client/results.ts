@@ -1,4 +1,5 @@
 /** The list of results: shows what was found, some at a time. */
+import { shownOf } from '../hit.ts';
 import type { Engine, Hit } from './engine.ts';
 
 /** Results fetched at a time: two or three rows of pictures. */
@@ -6,17 +7,32 @@ const AT_A_TIME = 12;
 
 type Hits = Awaited<ReturnType<Engine['search']>>;
 
-export type Results = {
+/** Results without a way to more of them. */
+export type Shown = {
   readonly clear: () => void;
   /** @param isCurrent false once a newer search has been asked for */
   readonly show: (found: Hits, isCurrent: () => boolean) => Promise<void>;
 };
 
-export function resultList(
-  list: HTMLElement,
-  more: HTMLButtonElement,
-  template: HTMLTemplateElement,
-): Results {
+/** A list of few results that is hidden, with what stands round it, while there are none. */
+export function nearList(box: HTMLElement, template: HTMLTemplateElement): Shown {
+  const list = box.querySelector('ul') ?? box;
+  const clear = (): void => {
+    list.replaceChildren();
+    box.hidden = true;
+  };
+  return {
+    clear,
+    show: async (found, isCurrent) => {
+      const hits = await Promise.all(found.map((result) => result.data()));
+      if (!isCurrent()) return;
+      list.replaceChildren(...hits.map((hit) => hitItem(template, hit)));
+      box.hidden = hits.length === 0;
+    },
+  };
+}
+
+export function resultList(list: HTMLElement, more: HTMLButtonElement, template: HTMLTemplateElement): Shown {
   const showFrom = async (found: Hits, from: number, isCurrent: () => boolean): Promise<void> => {
     const hits = await Promise.all(found.slice(from, from + AT_A_TIME).map((result) => result.data()));
     if (!isCurrent()) return;
@@ -43,7 +59,7 @@ export function resultList(
 /** A result's list item. All text is set as text: nothing of the index is read as markup. */
 function hitItem(template: HTMLTemplateElement, hit: Hit): DocumentFragment {
   const item = template.content.cloneNode(true) as DocumentFragment;
-  const { title = '', image = '', pixels = '', alt = '', facts = '', price = '' } = hit.meta;
+  const { title, facts, price, alt, image, pixels } = shownOf(hit, template.dataset);
   const link = item.querySelector('a');
   if (link !== null) {
     link.href = hit.url;

@@ -1,0 +1,15 @@
+/** Fetches the shop's vocabulary and reads queries with it. Comes with the first search, not before. */
+import { openVocabulary } from '../reading/open.ts';
+import type { Vocabulary } from '../reading/vocabulary.ts';
+
+export { filterOf } from '../reading/filters.ts';
+export { readQuery } from '../reading/read.ts';
+export { MOST_NEAR, relaxed } from '../reading/relax.ts';
+export type Opened = ReturnType<typeof openVocabulary>;
+
+/** @throws TypeError without a network, Error with the answer's status */
+export async function fetchVocabulary(address: string): Promise<Opened> {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`got ${answer.status} for ${address}, expected the search's words`);
+  return openVocabulary((await answer.json()) as Vocabulary);
+}

@@ -1,0 +1,76 @@
+/** Asks the index for what a query means, and for what comes nearest where nothing is found. */
+import type { ShownUnit } from '#core/units/unit.ts';
+import type { Query } from '../query.ts';
+import type { Part, Reading } from '../reading/reading.ts';
+import type { Engine } from './engine.ts';
+import type { Opened } from './reader.ts';
+
+type Hits = Awaited<ReturnType<Engine['search']>>;
+type Filters = Readonly<Record<string, unknown>>;
+
+const NOTHING: Reading = { parts: [], sort: null, said: [], hopeless: false };
+
+export type Answer = {
+  readonly reading: Reading;
+  readonly found: Hits;
+  readonly near: Hits;
+  /** The words alone ask for nothing that tells one piece from another. */
+  readonly tooLittle: boolean;
+};
+
+export type Search = {
+  /** Starts fetching what any search needs. */
+  readonly warm: () => Promise<void>;
+  /**
+   * @param set filters set by hand
+   * @param unit of bare numbers
+   * @param live true while the last word is being written
+   */
+  readonly answer: (query: Query, set: Filters, unit: ShownUnit, live: boolean) => Promise<Answer>;
+};
+
+/** @param vocabularyAddress of the page's language */
+export function shopSearch(engine: Engine, vocabularyAddress: string): Search {
+  type Loaded = typeof import('./reader.ts') & { readonly opened: Opened };
+  let loading: Promise<Loaded> | null = null;
+  const load = (): Promise<Loaded> => {
+    loading ??= (async () => {
+      const reader = await import('./reader.ts');
+      return { ...reader, opened: await reader.fetchVocabulary(vocabularyAddress) };
+    })();
+    // A failed load may be tried again: the network may be back.
+    loading.catch(() => (loading = null));
+    return loading;
+  };
+
+  return {
+    warm: async () => void (await Promise.all([load(), engine.warm()])),
+    answer: async (query, set, unit, live) => {
+      const [reader] = await Promise.all([load(), engine.warm()]);
+      const { vocabulary } = reader.opened;
+      const reading =
+        query.words === '' ? NOTHING : reader.readQuery(query.words, reader.opened, { unit, live });
+      const sort = query.sort === 'best' ? (reading.sort ?? 'best') : query.sort;
+      const ask = (parts: readonly Part[]): Promise<Hits> => {
+        const words = parts.flatMap(({ ask: one }) => (one.by === 'word' ? [one.word] : []));
+        const filters = parts
+          .map(({ ask: one }) => reader.filterOf(one, vocabulary))
+          .filter((one) => one !== null);
+        return engine.search(words.join(' '), [set, ...filters], sort);
+      };
+      const empty = query.words !== '' && reading.parts.length === 0;
+      const tooLittle = empty && !reading.hopeless && Object.keys(set).length === 0;
+      const found = reading.hopeless || tooLittle ? [] : await ask(reading.parts);
+      if (found.length > 0) return { reading, found, near: [], tooLittle };
+      // What is asked for in full comes nearest where only an unknown word stood in the way.
+      const asked = reading.hopeless ? [reading.parts] : [];
+      const lists = tooLittle ? [[]] : [...asked, ...reader.relaxed(reading.parts)];
+      for (const parts of lists) {
+        if (parts.length === 0 && !tooLittle) continue;
+        const near = await ask(parts);
+        if (near.length > 0) return { reading, found, near: near.slice(0, reader.MOST_NEAR), tooLittle };
+      }
+      return { reading, found, near: [], tooLittle };
+    },
+  };
+}

@@ -1,0 +1,41 @@
+/** What the shop knows to be asked for: made at build, fetched by whoever searches. Plain data. */
+import type { Lang } from '#words/lang.ts';
+import type { SearchWords } from '#words/words.ts';
+import type { Sort } from '../query.ts';
+
+/** One value of one filter, as the index has them. */
+export type Pair = readonly [name: string, value: string];
+
+/** Something that pieces are asked by. */
+export type Concept = {
+  /** Concepts of one group exclude each other in a piece where the group has one value: kinds, closings. */
+  readonly group: string;
+  /** A piece is meant that has any of these. */
+  readonly any: readonly Pair[];
+  /** A piece is meant that has none of them. */
+  readonly not: boolean;
+  /** Or that can be made to one of these sizes; null for none. */
+  readonly fits: { readonly of: 'length'; readonly leastMm: number; readonly mostMm: number } | null;
+  /** On its mark, in the page's language. */
+  readonly label: string;
+  readonly sort: Sort | null;
+  /** Names of it, commas between, by language of the words. */
+  readonly terms: Readonly<Record<Lang, string>>;
+  /** Names that count only where no piece's own words have them. */
+  readonly loose: Readonly<Record<Lang, string>>;
+};
+
+export type Vocabulary = {
+  readonly lang: Lang;
+  readonly currency: string;
+  readonly concepts: readonly Concept[];
+  readonly roles: Readonly<Record<Lang, SearchWords['roles']>>;
+  readonly slips: Readonly<Record<string, string>>;
+  readonly said: SearchWords['said'];
+  /** Words of the pieces' own texts, a space between. */
+  readonly words: string;
+  /** Names of pieces, beads and clasps that would otherwise be read as something else, one a line. */
+  readonly names: string;
+  /** Values of the filters by figure: prices, sizes of beads, years. */
+  readonly figures: Readonly<Record<'cost' | 'bead' | 'year', readonly string[]>>;
+};

@@ -1,0 +1,69 @@
+/** The words a piece is found by: those of its texts that nothing else stands for. */
+import { designIn, textsOf, wireKey, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
+import { lookedFor } from '#catalogue/facts/facets.ts';
+import { LANGS, type Lang } from '#words/lang.ts';
+import { searchWords } from '#words/words.ts';
+import { fold, wordsOf } from '../reading/fold.ts';
+import { openVocabulary, type Opened } from '../reading/open.ts';
+import { conceptsOf } from './concepts.ts';
+
+/** What of a piece is looked through: what its page shows of it; or at the bench crimps and rings too, and English beside German. */
+export type Reach = 'page' | 'bench';
+
+/** Names and roles alone, by language: which words are read as something else than themselves. */
+const openedTerms = new Map<Lang, Opened>();
+
+function termsOf(shop: Shop, lang: Lang): Opened {
+  const known = openedTerms.get(lang);
+  if (known !== undefined) return known;
+  const roles = { en: searchWords('en').roles, de: searchWords('de').roles };
+  const none = { words: '', names: '', slips: {}, figures: { cost: [], bead: [], year: [] } };
+  const concepts = conceptsOf({ pieces: [], shop }, lang);
+  const { said } = searchWords(lang);
+  const opened = openVocabulary({ lang, concepts, roles, said, currency: shop.rules.currency, ...none });
+  openedTerms.set(lang, opened);
+  return opened;
+}
+
+/** Names of a piece and of what it is made of. */
+function namesOf(piece: Piece, lang: Lang, reach: Reach): readonly string[] {
+  const inLang = designIn(piece, lang);
+  if (reach === 'page') return [textsOf(piece, lang).name, ...lookedFor(inLang).map(({ name }) => name)];
+  const parts = [inLang, piece.design].flatMap(({ components, wire }) => [
+    ...Object.values(components),
+    wire,
+  ]);
+  return [...LANGS.map((of) => textsOf(piece, of).name), ...parts.map(({ name }) => name)];
+}
+
+export type PieceWords = {
+  /** Of its own name. */
+  readonly name: readonly string[];
+  readonly others: readonly string[];
+  /** Names, its own and of what it is made of, that would be read as something else if it weren't for them. */
+  readonly misread: readonly string[];
+};
+
+/**
+ * What the index and the bench hold of a piece. Kinds, materials and colours are asked for by filters,
+ * and small words by nobody: they stand here only as parts of a name.
+ */
+export function pieceWords(piece: Piece, shop: Shop, lang: Lang, reach: Reach = 'page'): PieceWords {
+  const { sense } = termsOf(shop, lang);
+  const plain = (word: string): boolean => sense(fold(word)) === null;
+  const names = namesOf(piece, lang, reach);
+  const misread = names.filter((name) => !wordsOf(name).every(plain));
+  const { name, summary, story } = textsOf(piece, lang);
+  const shown = lookedFor(piece.design).map(({ id }) => id);
+  const { components, wire } = piece.design;
+  const own = [...Object.keys(components), wireKey(wire.id)];
+  const numbers = Object.entries(piece.partNumbers)
+    .filter(([id]) => (reach === 'bench' ? own.includes(id) : shown.includes(id)))
+    .map(([, number]) => number);
+  const texts = wordsOf([summary, story, ...numbers].join(' ')).filter(plain);
+  const named = wordsOf(name);
+  const others = [...new Set([...wordsOf(names.join(' ')), ...texts])].filter(
+    (word) => !named.includes(word),
+  );
+  return { name: named, others, misread };
+}
