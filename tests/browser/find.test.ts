@@ -2,6 +2,11 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { size } from '#core/sizing/size.ts';
+import { textsOf } from '#catalogue/model/catalogue.ts';
+import { matcher } from '#ui/search/match.ts';
+import { openVocabulary } from '#ui/search/reading/open.ts';
+import { readQuery } from '#ui/search/reading/read.ts';
+import { buildVocabulary } from '#ui/search/vocabulary/build.ts';
 import { catalogueOf } from '#tests/support/catalogue.ts';
 import { newPage, visit, type Watched } from './shop.ts';
 
@@ -142,6 +147,73 @@ describe('the search page', () => {
     await answered(page);
     expect(await said(page)).toContain('No piece matches');
     expect(await hits(page)).toEqual([]);
+  });
+
+  test.each([
+    ['/find/', 'bracelet under £40'],
+    ['/find/', 'braclet glow'],
+    ['/find/', 'necklace without pearls'],
+    ['/find/', 'for a 17 cm wrist'],
+    ['/find/', 'silver earrings'],
+    ['/find/', 'green or blue bracelet'],
+    ['/find/', 'Bell at Six'],
+    ['/de/find/', 'Holzkette'],
+    ['/de/find/', 'Armband für 16 cm Handgelenk unter 50 £'],
+    ['/de/find/', 'nickelfrei'],
+    ['/de/find/', 'rosa Kette unter 30 £'],
+  ])('%s answers “%s” as the bench does', async (path, words) => {
+    const lang = path.startsWith('/de') ? 'de' : 'en';
+    const opened = openVocabulary(buildVocabulary(catalogue, lang));
+    const reading = readQuery(words, opened, { unit: lang === 'de' ? 'cm' : 'in' });
+    const found = matcher(catalogue, lang)(reading);
+    await search(`${path}?${new URLSearchParams({ q: words }).toString()}`);
+    await answered(page);
+    expect((await allHits(page)).sort()).toEqual(found.pieces.map((one) => textsOf(one, lang).name).sort());
+    const near = await page.locator('#find-near a').allInnerTexts();
+    expect(near).toHaveLength(found.near.length);
+    expect(await page.locator('#find-near').isVisible()).toBe(near.length > 0);
+    const labels = reading.parts.flatMap(({ label }) => label ?? []);
+    expect(await page.locator('#find-marks button').allInnerTexts()).toEqual(labels);
+    expect(await page.locator('#find-notes li').allInnerTexts()).toEqual(
+      reading.said.map(({ text }) => text),
+    );
+    expect(complaints).toEqual([]);
+  });
+
+  test('shows what was understood as marks that the keyboard takes away', async () => {
+    await search('/find/?q=green+bracelet+under+%C2%A330');
+    await answered(page);
+    const marks = page.locator('#find-marks button');
+    expect(await marks.allInnerTexts()).toEqual(['green', 'Bracelets', 'up to £30']);
+    const before = await said(page);
+    await marks.nth(2).focus();
+    await page.keyboard.press('Enter');
+    await page.waitForFunction((text) => document.getElementById('find-said')?.innerText !== text, before);
+    expect(await marks.allInnerTexts()).toEqual(['green', 'Bracelets']);
+    expect(await page.locator('#find-words').inputValue()).toBe('green bracelet');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Bracelets');
+    expect(await page.locator('[role=status] #find-said').count()).toBe(1);
+    for (const left of [1, 0]) {
+      await page.keyboard.press('Enter');
+      await expect.poll(() => marks.count()).toBe(left);
+    }
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('find-words');
+  });
+
+  test('moves less than 100 KB for a first search by kind and price', async () => {
+    const { page } = await visit('/find/');
+    await page.waitForLoadState('networkidle');
+    const moved: Promise<number>[] = [];
+    page.on('requestfinished', (request) => {
+      if (!/\/pictures\//.test(request.url()))
+        moved.push(request.sizes().then(({ responseBodySize }) => Math.max(0, responseBodySize)));
+    });
+    await page.locator('#find-words').fill('bracelet under £40');
+    await answered(page);
+    await page.waitForLoadState('networkidle');
+    const bytes = (await Promise.all(moved)).reduce((sum, one) => sum + one, 0);
+    expect(bytes).toBeGreaterThan(50_000);
+    expect(bytes).toBeLessThan(100 * 1024);
   });
 
   test('is worked by keyboard alone', async () => {
