@@ -4,7 +4,8 @@
  * variables; HOST stands at 127.0.0.1, since the bench is the maker's alone.
  */
 import { spawn } from 'node:child_process';
-import { resolve } from 'node:path';
+import { accessSync, constants, mkdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { serve } from './serve/server.ts';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -13,6 +14,12 @@ const wantedPort = Number(process.env.PORT ?? 4321);
 
 try {
   if (!process.argv.includes('--built')) {
+    const dist = join(root, 'dist');
+    if (!isWritable(dist)) {
+      throw new Error(
+        `${dist} can't be written, so nothing was built. Fix: give your account the right to write into it, or serve what was built before: npm start -- --built`,
+      );
+    }
     console.log('Building the shop from content/ …');
     console.log(`Built in ${(await build(root)).toFixed(1)} s.`);
   }
@@ -26,6 +33,17 @@ try {
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error));
   process.exitCode = 1;
+}
+
+/** True for a folder that may be written, or made. */
+function isWritable(folder: string): boolean {
+  try {
+    mkdirSync(folder, { recursive: true });
+    accessSync(folder, constants.W_OK);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** Has the order book opened and checked now, not only when the first order comes, and says where it can't be used. */

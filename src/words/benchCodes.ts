@@ -82,6 +82,8 @@ export type ArrivalProblem =
 export type BenchProblem =
   | { readonly code: 'book-locked' | 'book-full' | 'book-read-only' | 'book-unreachable' }
   | { readonly code: 'not-a-book' | 'newer-book' | 'book-broken' | 'book-gone' | 'order-damaged' }
+  /** Of an uploaded backup. */
+  | { readonly code: 'backup-broken' | 'backup-newer' | 'no-backup' }
   | {
       readonly code:
         | 'changed-meanwhile'

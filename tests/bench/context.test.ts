@@ -251,3 +251,17 @@ describe('the check of the whole book', () => {
     await expect(checkWhole(join(folder, 'nowhere.sqlite'))).rejects.toThrow();
   });
 });
+
+it('orders that were turned away are told of until one is taken again', async () => {
+  const bench = start();
+  await send(bench);
+  expect(bench.turnedAway()).toBe(null);
+  const other = new DatabaseSync(file);
+  other.exec('BEGIN IMMEDIATE');
+  expect((await send(bench)).body.code).toBe('book-locked');
+  expect(bench.turnedAway()).toEqual({ since: AT, problem: 'locked' });
+  other.exec('ROLLBACK');
+  other.close();
+  expect((await send(bench)).status).toBe(201);
+  expect(bench.turnedAway()).toBe(null);
+});

@@ -43,6 +43,18 @@ export function bookProblem(problem: BookProblem): BenchProblem {
   return { code: BOOK[problem] };
 }
 
+/** The same for an uploaded backup, where that is what is wrong. */
+export function backupProblem(problem: BookProblem): BenchProblem {
+  return { code: problem in BACKUP ? BACKUP[problem as keyof typeof BACKUP] : BOOK[problem] };
+}
+
+const BACKUP = {
+  'not-a-book': 'no-backup',
+  'newer-book': 'backup-newer',
+  broken: 'backup-broken',
+  'order-damaged': 'backup-broken',
+} as const satisfies Partial<Readonly<Record<BookProblem, BenchProblem['code']>>>;
+
 /** The answer where the book could not be read or written. */
 export function bookTroubleResponse(problem: BookProblem, request: Request): Response {
   if (new URL(request.url).pathname.startsWith('/desk')) {

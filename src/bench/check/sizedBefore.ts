@@ -33,9 +33,9 @@ const described = keptFor<Candidate>();
 
 /** What `size()` says of a choice. */
 export function sizingOf(copy: Snapshot, choice: Choice): Sizing {
-  const { measure, sit, hand, pick, quantity } = choice;
-  const key = JSON.stringify([measure.of, measure.mm, sit, hand, pick, quantity]);
-  return sizings(copy, key, () => size(copy.design, copy.rules, copy.listedMinor, choice, copy.listed));
+  return sizings(copy, JSON.stringify(choice), () =>
+    size(copy.design, copy.rules, copy.listedMinor, choice, copy.listed),
+  );
 }
 
 /** What `describe()` says of counts that the design allows. */

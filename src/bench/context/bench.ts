@@ -17,6 +17,8 @@ export type Bench = {
   readonly inbox: () => Inbox;
   /** The book; null where it is damaged or gone, so that another may take its place. Throws BookError for what passes, as a lock does. */
   readonly usable: () => Book | null;
+  /** Since when orders have been turned away, and why; null once one was taken again. In memory only. */
+  readonly turnedAway: () => TurnedAway | null;
   /** Why the book can't be used, where `usable` is null. */
   readonly whyNot: () => BookProblem;
   /** The check of the whole book: what is known of it, and to begin one unless one runs. */
@@ -34,6 +36,9 @@ const TRIES_PER_MINUTE = 5;
 
 /** Senders who may all order at once through one proxy: a fair's wireless network. */
 const PROXY_SHARE = 10;
+
+/** `since`: ISO 8601, of the first. */
+export type TurnedAway = { readonly since: string; readonly problem: BookProblem };
 
 /** `at`: ISO 8601, when it ended. `failed`: the file could not be looked at. */
 export type CheckState =
@@ -54,6 +59,20 @@ export function joinBench(settings: Settings, nowMs: () => number): Bench {
   let open: { readonly book: Book; readonly inbox: Inbox; readonly there: string | null } | null = null;
   let last: CheckState = { state: 'none' };
   const now = (): string => new Date(nowMs()).toISOString();
+
+  let turned: TurnedAway | null = null;
+  const watched =
+    (inbox: Inbox): Inbox =>
+    async (arrival) => {
+      try {
+        const reception = await inbox(arrival);
+        turned = null;
+        return reception;
+      } catch (error) {
+        if (error instanceof BookError) turned = { since: turned?.since ?? now(), problem: error.problem };
+        throw error;
+      }
+    };
 
   const startCheck = (book: Book): void => {
     if (last.state === 'running') return;
@@ -84,7 +103,7 @@ export function joinBench(settings: Settings, nowMs: () => number): Bench {
       sweepWorkFolders(bookFile, nowMs());
       noteBegun(bookFile);
       if (!isSound(book)) refuseWrites(book);
-      open = { book, inbox: openInbox(book), there: fileThere(bookFile) };
+      open = { book, inbox: watched(openInbox(book)), there: fileThere(bookFile) };
       startCheck(book);
     }
     return open;
@@ -102,6 +121,7 @@ export function joinBench(settings: Settings, nowMs: () => number): Bench {
         throw error;
       }
     },
+    turnedAway: () => turned,
     whyNot: () => {
       try {
         opened();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { rule, type House } from '#bench/access/guard.ts';
 import { guardHeaders } from '#bench/access/headers.ts';
-import { bookTroubleResponse } from '#bench/access/refusal.ts';
+import { backupProblem, bookProblem, bookTroubleResponse } from '#bench/access/refusal.ts';
 import { behindProxy, throttle } from '#bench/http/throttle.ts';
 import { isHere, ownOrigin, senderOf, visitorOf, type Visitor } from '#bench/access/visitor.ts';
 
@@ -216,6 +216,13 @@ describe('a book that can’t be used', () => {
     expect(status).toBe(503);
     expect(text).toContain('href="/bench/orders/TX2-FYF-HTW/order.json"');
     expect((await page('order-damaged', '/bench/week/')).text).not.toContain('order.json');
+  });
+
+  it('is told apart from a backup that can’t be', () => {
+    expect(bookProblem('broken').code).toBe('book-broken');
+    expect(backupProblem('broken').code).toBe('backup-broken');
+    expect(backupProblem('not-a-book').code).toBe('no-backup');
+    expect(backupProblem('full').code).toBe('book-full');
   });
 
   it('at the desk: the buyer is told that her order is not lost', async () => {

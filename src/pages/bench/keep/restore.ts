@@ -3,7 +3,7 @@ import { writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { APIRoute } from 'astro';
 import { bench } from '#bench/context/bench.ts';
-import { bookProblem, troubleResponse } from '#bench/access/refusal.ts';
+import { backupProblem, troubleResponse } from '#bench/access/refusal.ts';
 import { backUp, restore } from '#bench/book/backup.ts';
 import { copyName } from '#bench/book/copies.ts';
 import { BookError } from '#bench/book/problem.ts';
@@ -40,6 +40,6 @@ export const POST: APIRoute = async ({ request }) => {
     return seeOther(restoredLocation(replaced));
   } catch (error) {
     if (!(error instanceof BookError)) throw error;
-    return troubleResponse(bookProblem(error.problem), 422, request);
+    return troubleResponse(backupProblem(error.problem), 422, request);
   }
 };
