@@ -11,7 +11,7 @@ import { terminalWords } from '#words/words.ts';
 
 function check(folder: string, lang: Lang): void {
   const words = terminalWords(lang).content;
-  const { catalogue, problems, notes } = readCatalogue(folder);
+  const { catalogue, problems, notes } = readCatalogue(folder, { gaps: true });
   if (notes.length > 0) console.log(`${words.notes(notes.length)}\n\n${report(notes, lang)}\n`);
   if (problems.length > 0) {
     console.error(`${words.problems(problems.length)}\n\n${report(problems, lang)}`);

@@ -2,11 +2,23 @@
  * What can be wrong with an authored entry: one row a code, with what its
  * sentences need. Measures are millimetres; a list is written out already.
  */
+import type { Measure } from '#core/design/choice.ts';
+import type { Remedy } from '#core/sizing/gaps/remedies.ts';
 import type { MeasureError, ValidationError } from '#core/design/validationError.ts';
 import type { Sentences } from './sentence.ts';
 
 /** The units that ranges are told in. */
 export type QuantityUnit = 'mm' | 'g' | 'g/m' | 'N' | '%' | 'min' | 'weeks' | 'hours a week' | 'months';
+
+/** What closes gaps, each proven by sizing the changed design. `name`: of the section that goes further, up or down to `to`. */
+export type GapClosing = {
+  readonly sizesMm: readonly number[];
+  readonly name: string;
+  readonly how:
+    | { readonly code: 'widen-section'; readonly repeats: number; readonly to: number }
+    | Exclude<Remedy, { readonly code: 'widen-section' }>
+    | { readonly code: 'nothing' };
+};
 
 export type CatalogueError =
   // The file itself
@@ -107,6 +119,14 @@ export type CatalogueError =
       readonly ruleMinor: number;
       readonly currency: string;
     }
+  // Sizes often asked for that can't be met, as a buyer measures; at an easy sit
+  | {
+      readonly code: 'gaps';
+      readonly of: Measure['of'];
+      readonly sizesMm: readonly number[];
+      readonly closings: readonly GapClosing[];
+    }
+  | { readonly code: 'gaps-none' }
   // What may be chosen instead
   | { readonly code: 'instead-twice'; readonly id: string }
   | { readonly code: 'instead-of-nothing'; readonly pendant: string }

@@ -17,7 +17,7 @@ const codeOf = ({ error }: Problem) => (error.code === 'design' ? error.error.co
 
 describe('every mistake is reported with its place, what is wrong and how to mend it', () => {
   it.each(mistakes)('$code', ({ code, edits, at, what, fix, note }) => {
-    const { problems, notes } = readCatalogue(contentFolder(edits));
+    const { problems, notes } = readCatalogue(contentFolder(edits), { gaps: code.startsWith('gaps') });
     const told = (note ? notes : problems).filter((one) => codeOf(one) === code);
     expect(told.map(place)).toContain(at);
     const one = told.find((each) => place(each) === at)!;

@@ -10,6 +10,7 @@ import type { AuthoredPiece } from '../schemas/piece.ts';
 import { assertComponentsExist, assertWireExists } from '../invariants/components.ts';
 import { assertCountsInOrder, assertFocalPlace } from '../invariants/counts.ts';
 import { assertCurrency } from '../invariants/currency.ts';
+import { noteGaps } from '../invariants/gaps.ts';
 import { noteLowPrice } from '../invariants/price.ts';
 import { assertAlternatives } from '../invariants/alternatives.ts';
 import { assertStringable } from '../invariants/stringable.ts';
@@ -33,6 +34,8 @@ export type Stock = {
   /** Short names that exist, those of broken entries too. */
   readonly knownComponents: ReadonlySet<string>;
   readonly knownWires: ReadonlySet<string>;
+  /** Whether sizes that can't be met are looked for too. */
+  readonly gaps: boolean;
   /** Null where the shop couldn't be read. */
   readonly rules: Rules | null;
 };
@@ -99,6 +102,10 @@ export function buildPiece(
   return {
     piece: sizes.length > 0 ? null : piece,
     problems: sizes,
-    notes: [...strung.notes, ...noteLowPrice(entry, design, stock.rules)],
+    notes: [
+      ...strung.notes,
+      ...noteLowPrice(entry, design, stock.rules),
+      ...(stock.gaps ? noteGaps(entry, design, stock.rules) : []),
+    ],
   };
 }

@@ -109,8 +109,10 @@ function readGuides(folder: string, files: readonly string[]): { guides: Guide[]
  * Reads `folder` (absolute, or from the working folder) whole. Never throws
  * for what is written there: every problem comes with its file and line, all
  * of them at once.
+ * @param gaps also remark on common sizes that a piece can't be made in, which
+ *   sizes each again and again: nothing for a build.
  */
-export function readCatalogue(folder: string): Reading {
+export function readCatalogue(folder: string, { gaps = false } = {}): Reading {
   if (!existsSync(folder)) {
     const missing = problemOfFile(folder, { code: 'folder-missing', folder });
     return { catalogue: null, problems: [missing], notes: [] };
@@ -133,6 +135,7 @@ export function readCatalogue(folder: string): Reading {
     wires: wires.wires,
     knownComponents: components.known,
     knownWires: wires.known,
+    gaps,
     rules: shop?.rules ?? null,
   };
   const built = collected.entries.map((entry) => buildPiece(entry, stock));

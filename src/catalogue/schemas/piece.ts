@@ -54,6 +54,8 @@ export const pieceSchema = fields({
   story: text(longestStory),
   de: german.optional(),
   pictures: listOf(fields({ file: text(120), alt: text(250), 'alt-de': text(250).optional() })).optional(),
+  /** Why it can't be had in every size that is often asked for. */
+  gaps: text(300).optional(),
   wire: id,
   closing: fields({
     clasp: id,

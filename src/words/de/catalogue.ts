@@ -4,6 +4,7 @@ import type { CatalogueSentences, QuantityUnit } from '../catalogueCodes.ts';
 import { formatMoney } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
 import { designProblems, mm, number } from './design.ts';
+import { remarks } from './remarks.ts';
 import { shopFile } from './shopFile.ts';
 
 const perhaps = (near: string): string => (near === '' ? '' : `War „${near}“ gemeint? `);
@@ -229,10 +230,7 @@ export const catalogue: CatalogueSentences = {
     what: sentenceOf(designProblems, error),
     fix: `${wouldFit(fitting)}${mending[error.code] ?? 'Prüfen Sie Anzahlen und Maße an dieser Stelle.'}`,
   }),
-  'price-below-rule': ({ listedMinor, ruleMinor, currency }) => ({
-    what: `Der Preis ist ${formatMoney(listedMinor, currency, 'de')}; nach der Regel des Ladens kommt das Stück auf ${formatMoney(ruleMinor, currency, 'de')}.`,
-    fix: 'Heben Sie den Preis an oder ändern Sie die Regel in shop.yaml.',
-  }),
+  ...remarks,
   'instead-twice': ({ id }) => ({
     what: `„${id}“ hat das Stück schon von sich aus, oder es steht hier zweimal.`,
     fix: 'Lassen Sie diese Zeile weg: Was das Stück von sich aus hat, gibt es immer.',

@@ -4,6 +4,7 @@ import type { CatalogueSentences, QuantityUnit } from '../catalogueCodes.ts';
 import { formatMoney } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
 import { designProblems, mm, number } from './design.ts';
+import { remarks } from './remarks.ts';
 import { shopFile } from './shopFile.ts';
 
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
@@ -230,10 +231,7 @@ export const catalogue: CatalogueSentences = {
     what: sentenceOf(designProblems, error),
     fix: `${wouldFit(fitting)}${mending[error.code] ?? 'Check the counts and measures at this place.'}`,
   }),
-  'price-below-rule': ({ listedMinor, ruleMinor, currency }) => ({
-    what: `The price is ${formatMoney(listedMinor, currency, 'en')}; by the shop’s rule the piece comes to ${formatMoney(ruleMinor, currency, 'en')}.`,
-    fix: 'Raise the price, or change the rule in shop.yaml.',
-  }),
+  ...remarks,
   'instead-twice': ({ id }) => ({
     what: `“${id}” is the one the piece is listed with, or stands here twice.`,
     fix: 'Leave this line out: what the piece is listed with can always be had.',

@@ -165,6 +165,22 @@ export const entryMistakes: readonly Mistake[] = [
     note: true,
   },
   {
+    code: 'gaps',
+    edits: [],
+    at: 'pieces/row.yaml:1',
+    what: 'It can’t be made within your tolerance for wrists, at an easy sit, of 5¾\u00a0in and 7\u00a0in.',
+    fix: 'For 5¾\u00a0in and 7\u00a0in: add a filler close to the clasp of none to 2 beads or spacers 1 mm long.',
+    note: true,
+  },
+  {
+    code: 'gaps-none',
+    edits: [change(row, 'kind: bracelet', 'kind: anklet\ngaps: Nothing but one bead.')],
+    at: 'pieces/row.yaml:3 gaps',
+    what: 'It says why it leaves sizes out, but every size that is often asked for can be met.',
+    fix: 'Take “gaps” away.',
+    note: true,
+  },
+  {
     code: 'picture-outside',
     edits: pictured('../../row.jpg', null),
     at: 'pieces/row.yaml:8 pictures 1, file',
