@@ -9,6 +9,14 @@ export type HandProblem =
   /** Nothing can be strung in that size; the sizing says why. */
   | { readonly code: 'cannot-be-made' }
   | { readonly code: 'measure-of-kind'; readonly kind: PieceKind }
+  /** The piece's file says that none lies finished. */
+  | { readonly code: 'not-ready' }
+  /** One lies finished, and more were asked for. */
+  | { readonly code: 'one-ready' }
+  /** What lies finished has its clasp and pendant. */
+  | { readonly code: 'closed-already' }
+  /** The piece's file doesn't offer that part. */
+  | { readonly code: 'part-not-offered' }
   | { readonly code: 'buyer'; readonly problem: FormProblem }
   /** Neither an e-mail address nor a telephone number. */
   | { readonly code: 'no-way-back' }

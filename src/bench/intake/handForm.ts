@@ -3,6 +3,9 @@
 export const HAND_FIELDS = [
   // The piece and its size.
   'piece',
+  'made',
+  'clasp',
+  'pendant',
   'of',
   'size',
   'sit',
@@ -47,6 +50,7 @@ const FIELD_CAP = 2_000;
 
 export const EMPTY_HAND: HandFields = {
   ...(Object.fromEntries(HAND_FIELDS.map((name) => [name, ''])) as Record<HandField, string>),
+  made: 'to-measure',
   sit: 'easy',
   hand: 'right',
   pick: 'best',

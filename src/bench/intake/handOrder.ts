@@ -1,45 +1,22 @@
 /** An order entered by hand: sized by the same core as a buyer's, checked field by field, made into the same document. */
-import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
-import {
-  HANDS,
-  MEASURES,
-  MEASURES_OF_KIND,
-  PICKS,
-  SITS,
-  type Choice,
-  type Measure,
-} from '#core/design/choice.ts';
+import { componentNameIn, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { postage, postageMinor } from '#core/post/postage.ts';
-import { size } from '#core/sizing/size.ts';
-import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
-import { parseLength } from '#core/units/length.ts';
+import type { Candidate } from '#core/sizing/sizing.ts';
 import { isInstant } from '#order/fields.ts';
 import { checkOrder } from '#order/check.ts';
 import { compose } from '#order/compose.ts';
-import { DELIVERIES, type Delivery, type OrderDocument } from '#order/document.ts';
+import { AS_LISTED, DELIVERIES, type Delivery, type Instead, type OrderDocument } from '#order/document.ts';
 import { isNumber } from '#order/number.ts';
-import { checkForm, EMPTY_FORM, quantityOf, tidyForm } from '#sizer/ordering/model/form.ts';
+import { checkForm, EMPTY_FORM, tidyForm } from '#sizer/ordering/model/form.ts';
 import { textWithUnit } from '#sizer/ordering/model/write.ts';
 import { HAND_WAYS, RESTRING, type HandWay } from '#words/benchCodes.ts';
 import type { HandProblem } from '#words/handProblem.ts';
 import { isLang, type Lang } from '#words/lang.ts';
 import { handWords } from '#words/words.ts';
-import type { Snapshot } from '../book/snapshot.ts';
-import { pieceNow } from '../check/pieceNow.ts';
-import { asRestrung } from '../check/restring.ts';
 import type { HandField, HandFields } from './handForm.ts';
+import { sizedBy, type SizedPiece } from './handPiece.ts';
 
 export type HandProblems = Partial<Readonly<Record<HandField, HandProblem>>>;
-
-/** A piece in the size that was asked for. */
-export type SizedPiece = {
-  readonly piece: Piece;
-  readonly copy: Snapshot;
-  readonly choice: Choice;
-  readonly sizing: Sizing;
-  /** null where nothing can be strung in that size. */
-  readonly candidate: Candidate | null;
-};
 
 export type HandOrder = {
   /** As typed, with the number and the instant it was given. */
@@ -71,7 +48,7 @@ export function handOrder(typed: HandFields, desk: HandDesk): HandOrder {
     number: isNumber(typed.number) ? typed.number : desk.newNumber(),
     placedAt: isInstant(typed.placedAt) ? typed.placedAt : `${desk.now.slice(0, 19)}Z`,
   };
-  const { sized, problems: sizeProblems } = sizedBy(fields, desk);
+  const { sized, problems: sizeProblems } = sizedBy(fields, desk.catalogue);
   const way = HAND_WAYS.find((one) => one === fields.way) ?? null;
   const problems: HandProblems = {
     ...sizeProblems,
@@ -81,7 +58,7 @@ export function handOrder(typed: HandFields, desk: HandDesk): HandOrder {
     ...(way === null && { way: { code: 'way-missing' } }),
   };
   const candidate = sized?.candidate ?? null;
-  const showing = sized === null || candidate === null ? '' : showingOf(sized.copy, candidate);
+  const showing = sized === null || candidate === null ? '' : showingOf(sized, candidate, fields);
   const shared = { fields, sized, showing, way };
   if (sized === null || candidate === null || Object.keys(problems).length > 0) {
     return { ...shared, problems, document: null };
@@ -94,45 +71,6 @@ export function handOrder(typed: HandFields, desk: HandDesk): HandOrder {
     problems: { [fieldOf(wrong)]: { code: 'not-taken', field: wrong } },
     document: null,
   };
-}
-
-function sizedBy(
-  fields: HandFields,
-  { catalogue }: HandDesk,
-): { sized: SizedPiece | null; problems: HandProblems } {
-  const piece = catalogue.pieces.find(({ id }) => id === fields.piece);
-  const quantity = quantityOf({ ...tidyBuyer(fields), quantity: fields.quantity });
-  const read = parseLength(fields.size, catalogue.shop.unit);
-  const of = piece === undefined ? null : measureOf(fields, piece);
-  const problems: HandProblems = {
-    ...(piece === undefined && { piece: { code: 'piece-missing' } }),
-    ...(!read.ok && { size: { code: 'size', problem: read.problem } }),
-    ...(piece !== undefined &&
-      of === null && {
-        of: { code: 'measure-of-kind', kind: piece.design.kind },
-      }),
-  };
-  if (piece === undefined || of === null || !read.ok) return { sized: null, problems };
-  const choice: Choice = {
-    measure: { of, mm: read.mm },
-    sit: SITS.find((one) => one === fields.sit) ?? 'easy',
-    hand: HANDS.find((one) => one === fields.hand) ?? 'right',
-    pick: PICKS.find((one) => one === fields.pick) ?? 'best',
-    quantity: quantity ?? 1,
-  };
-  const plain = pieceNow(catalogue, piece.id);
-  if (plain === null) return { sized: null, problems };
-  const copy = fields.restring === '' ? plain : asRestrung(plain);
-  const sizing = size(copy.design, copy.rules, copy.listedMinor, choice);
-  const candidate = sizing.status === 'refused' || sizing.status === 'outside' ? null : sizing.chosen;
-  return { sized: { piece, copy, choice, sizing, candidate }, problems };
-}
-
-/** What the size is of; the piece's usual measure where nothing is said, null for one that it isn't sized by. */
-function measureOf({ of }: HandFields, { design }: Piece): Measure['of'] | null {
-  const known: readonly Measure['of'][] = MEASURES_OF_KIND[design.kind];
-  if (of === '') return known[0] ?? null;
-  return MEASURES.find((one) => one === of && known.includes(one)) ?? null;
 }
 
 const tidyBuyer = ({ name, email, note, quantity }: HandFields) => ({
@@ -163,19 +101,22 @@ function addressProblems(fields: HandFields): HandProblems {
 
 function composed(
   fields: HandFields,
-  { piece, copy, choice }: SizedPiece,
+  { piece, copy, choice, made }: SizedPiece,
   candidate: Candidate,
   { catalogue, lang }: HandDesk,
 ): OrderDocument {
   const { name, email, note } = tidyForm(tidyBuyer(fields));
   const phone = fields.phone.trim();
+  const written = isLang(fields.lang) ? fields.lang : lang;
   return compose({
     number: fields.number,
     placedAtMs: Date.parse(fields.placedAt),
-    lang: isLang(fields.lang) ? fields.lang : lang,
+    lang: written,
+    made,
+    instead: made === 'ready' ? AS_LISTED : insteadOf(fields, catalogue, written),
     piece: { id: piece.id, revision: copy.revision },
     choice,
-    measureText: textWithUnit(fields.size, catalogue.shop.unit),
+    measureText: made === 'ready' ? '' : textWithUnit(fields.size, catalogue.shop.unit),
     candidate,
     currency: copy.rules.currency,
     choices: fields.restring === '' ? {} : RESTRING,
@@ -211,9 +152,20 @@ function deliveryOf(fields: HandFields): Delivery {
   return { by, to: { name: addressee, line1, line2, town, region, postcode, country } };
 }
 
+/** Parts chosen instead, by the names that the buyer is written to with. */
+function insteadOf({ clasp, pendant }: HandFields, catalogue: Catalogue, lang: Lang): Instead {
+  const named = (id: string) => ({ id, name: id === '' ? '' : componentNameIn(catalogue, id, lang) });
+  return { clasp: named(clasp), pendant: named(pendant) };
+}
+
 /** Short, and another for another piece: it is carried by the form only. */
-function showingOf({ revision }: Snapshot, { counts, priceMinor }: Candidate): string {
-  return `${revision} ${counts.map((strand) => strand.join('.')).join('/')} ${priceMinor}`;
+function showingOf(
+  { copy: { revision }, made }: SizedPiece,
+  { counts, priceMinor }: Candidate,
+  { clasp, pendant }: HandFields,
+): string {
+  const other = made === 'ready' ? [made] : [clasp, pendant].filter((id) => id !== '');
+  return [revision, counts.map((strand) => strand.join('.')).join('/'), priceMinor, ...other].join(' ');
 }
 
 /** The form's field for one of the document's. */

@@ -4,12 +4,13 @@
  * nothing is believed, and what could not be read is named.
  */
 import { textsOf, type Piece } from '#catalogue/model/catalogue.ts';
+import type { Component } from '#core/design/component.ts';
 import { parseLength } from '#core/units/length.ts';
 import type { LengthUnit } from '#core/units/unit.ts';
 import { CAPS } from '#order/document.ts';
 import { LANGS, type Lang } from '#words/lang.ts';
 import type { PlainRemark } from '#words/plainRemark.ts';
-import { plainMailWords } from '#words/words.ts';
+import { orderWords, plainMailWords } from '#words/words.ts';
 import { fold } from '../book/open.ts';
 import { EMPTY_HAND, MAIL_CAP, type HandFields } from './handForm.ts';
 import { readAddress } from './plainAddress.ts';
@@ -47,21 +48,27 @@ export function readPlain(text: string, desk: PlainDesk): PlainOrder {
   else if (found.revision !== null && found.revision !== found.piece.revision) {
     remarks.push({ code: 'revision' });
   }
-  const size = sizeOf(values.size ?? '', rest, lang === 'de' ? 'cm' : desk.unit);
+  // What lies finished has neither size, sit nor hand to be asked.
+  const ready = fold(values.size ?? '').includes(fold(orderWords(lang).asItLies));
+  const size = ready
+    ? { text: '', remarks: [] }
+    : sizeOf(values.size ?? '', rest, lang === 'de' ? 'cm' : desk.unit);
   remarks.push(...size.remarks);
   const hand = handOf(values.hand ?? '', lang);
-  if (hand === null) remarks.push({ code: 'hand' });
+  if (hand === null && !ready) remarks.push({ code: 'hand' });
   const sender = senderOf(plain, desk.shopEmail);
   const name = oneLine(values.name ?? '') || sender.name;
   if (name === '') remarks.push({ code: 'name' });
   if (sender.email === '') remarks.push({ code: 'email' });
   const address = readAddress(values.sendTo ?? '', name);
   if (address !== null) remarks.push({ code: 'address' });
-  remarks.push({ code: 'quantity' }, { code: 'sit' });
+  remarks.push({ code: 'quantity' });
+  if (!ready) remarks.push({ code: 'sit' });
   const fields: HandFields = {
     ...EMPTY_HAND,
     ...address,
     piece: found?.piece.id ?? '',
+    ...(ready ? { made: 'ready' } : partsIn(plain, found?.piece)),
     size: size.text,
     hand: hand ?? EMPTY_HAND.hand,
     name: name.slice(0, CAPS.name),
@@ -72,6 +79,22 @@ export function readPlain(text: string, desk: PlainDesk): PlainOrder {
     mail: text.slice(0, MAIL_CAP),
   };
   return { fields, remarks };
+}
+
+/** Parts offered with the piece that the mail names, each where it names one alone. */
+function partsIn(plain: string, piece: Piece | undefined): Partial<HandFields> {
+  if (piece === undefined) return {};
+  const text = fold(plain.replace(/\s+/g, ' '));
+  const { alternatives, germanNames } = piece;
+  const named = (parts: readonly Component[]): Component | undefined => {
+    const found = parts.filter(({ id, name }) =>
+      [name, germanNames[id]].some((one) => one !== undefined && text.includes(fold(one))),
+    );
+    return found.length === 1 ? found[0] : undefined;
+  };
+  const clasp = named(alternatives.clasps.map((one) => one.clasp));
+  const pendant = named(alternatives.pendants);
+  return { ...(clasp && { clasp: clasp.id }), ...(pendant && { pendant: pendant.id }) };
 }
 
 /** True for a text that reads like such an e-mail: a piece with its revision, or most of the labels. */

@@ -1,9 +1,11 @@
 /** The form of an order by hand as its page shows it, step by step. */
 import { componentNameIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
+import type { Component } from '#core/design/component.ts';
 import { tally } from '#core/design/tally.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import { COUNTRIES } from '#core/post/countries.ts';
 import { servedCountries } from '#core/post/served.ts';
+import type { InsteadPart } from '#order/document.ts';
 import { countriesByName } from '#words/format.ts';
 import type { PlainRemark } from '#words/plainRemark.ts';
 import { newParts } from '../check/restring.ts';
@@ -18,12 +20,22 @@ import type { Frame } from './frame.ts';
  */
 export type HandStage = 'fresh' | 'read' | 'sized' | 'wrong' | 'look' | 'look-again' | 'taken';
 
+/** How a piece may be had otherwise than to measure as listed. */
+export type HandOffers = {
+  /** True where one lies finished. */
+  readonly ready: boolean;
+  /** What may be chosen instead of each part, after the listed one; none for a part of which nothing is offered. */
+  readonly parts: Readonly<Record<InsteadPart, readonly { readonly id: string; readonly name: string }[]>>;
+};
+
 export type HandSheet = {
   readonly order: HandOrder;
   readonly stage: HandStage;
   /** Those that the step asks for. */
   readonly problems: HandProblems;
   readonly pieces: readonly { readonly id: string; readonly name: string; readonly past: boolean }[];
+  /** Of the piece that is chosen; null before one is, and where it is restrung. */
+  readonly offers: HandOffers | null;
   readonly countries: ReturnType<typeof countriesByName>;
   readonly remarks: readonly PlainRemark[];
   /** What restringing takes; null where nothing is restrung, or nothing is sized yet. */
@@ -35,7 +47,7 @@ export type HandSheet = {
   readonly takenNumber: string | null;
 };
 
-const SIZE_FIELDS: readonly HandField[] = ['piece', 'of', 'size', 'quantity'];
+const SIZE_FIELDS: readonly HandField[] = ['piece', 'made', 'clasp', 'pendant', 'of', 'size', 'quantity'];
 
 export function handSheet(
   order: HandOrder,
@@ -58,10 +70,34 @@ export function handSheet(
     stage,
     problems: shown[stage],
     pieces,
+    offers: order.fields.restring === '' ? offersOf(order.fields.piece, catalogue, lang) : null,
     countries: countriesByName(post === null ? COUNTRIES : servedCountries(post.rules), lang),
     remarks: more.remarks ?? [],
     restring: restringOf(order, catalogue, lang),
     takenNumber: more.takenNumber ?? null,
+  };
+}
+
+function offersOf(id: string, catalogue: Catalogue, lang: Frame['lang']): HandOffers | null {
+  const piece = catalogue.pieces.find((one) => one.id === id);
+  if (piece === undefined) return null;
+  const { design, alternatives, status } = piece;
+  const among = (listed: string | undefined, others: readonly Component[]) =>
+    listed === undefined || others.length === 0
+      ? []
+      : [listed, ...others.map((one) => one.id)].map((one) => ({
+          id: one,
+          name: componentNameIn(catalogue, one, lang),
+        }));
+  return {
+    ready: status === 'available',
+    parts: {
+      clasp: among(
+        design.ends.clasp,
+        alternatives.clasps.map(({ clasp }) => clasp),
+      ),
+      pendant: among(design.hanging?.pendant, alternatives.pendants),
+    },
   };
 }
 

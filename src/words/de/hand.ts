@@ -12,6 +12,13 @@ const problems: Sentences<HandProblem> = {
   'cannot-be-made': () => 'In dieser Größe lässt es sich nicht machen; was möglich ist, steht unten.',
   'measure-of-kind': ({ kind }) =>
     `${{ necklace: 'Eine Kette', bracelet: 'Ein Armband', anklet: 'Eine Fußkette', collar: 'Ein Halsband' }[kind]} richtet sich nicht danach. Wählen Sie ein anderes Maß oder „wie beim Stück üblich“.`,
+  'not-ready': () => 'Nach der Datei des Stücks liegt keines fertig da (status). Wählen Sie „nach Maß“.',
+  'one-ready': () =>
+    'Eines liegt fertig da. Nehmen Sie nur dieses auf, oder lassen Sie sie nach Maß fertigen.',
+  'closed-already': () =>
+    'Das Stück, das fertig daliegt, ist schon geschlossen. Wählen Sie „wie gezeigt“ oder „nach Maß“.',
+  'part-not-offered': () =>
+    'Das bietet die Datei des Stücks nicht an (instead). Wählen Sie etwas anderes oder „wie gezeigt“.',
   buyer: ({ problem }, f) => sentenceOf(order.formProblems, problem, f),
   'no-way-back': () =>
     'Schreiben Sie eine E-Mail-Adresse oder eine Telefonnummer, damit Sie antworten können.',
@@ -44,6 +51,11 @@ export const hand: typeof english = {
   choosePiece: 'Wählen …',
   made: 'Im Laden',
   past: 'Wird nicht mehr gemacht',
+  how: 'Wie es zu haben ist',
+  mades: { 'to-measure': 'Nach Maß', ready: 'So, wie es fertig daliegt' },
+  parts: { clasp: 'Verschluss', pendant: 'Anhänger' },
+  asListed: (name) => `Wie gezeigt: ${name}`,
+  liesThere: 'So, wie es daliegt: Ein Maß ist nicht nötig.',
   thePiece: 'Das Stück und seine Größe',
   of: 'Wovon das Maß ist',
   usualOf: 'Wie beim Stück üblich',

@@ -13,6 +13,11 @@ const problems: Sentences<HandProblem> = {
   'cannot-be-made': () => 'It can’t be made in that size; what is possible stands below.',
   'measure-of-kind': ({ kind }) =>
     `${{ necklace: 'A necklace', bracelet: 'A bracelet', anklet: 'An anklet', collar: 'A collar' }[kind]} isn’t sized by that. Choose another measure, or “as usual for the piece”.`,
+  'not-ready': () => 'None of it lies finished, by the piece’s file (status). Choose “to her measure”.',
+  'one-ready': () => 'One of it lies finished. Order that one alone, or have them made to measure.',
+  'closed-already': () =>
+    'The one that lies finished is closed already. Choose “as listed”, or “to her measure”.',
+  'part-not-offered': () => 'This piece’s file doesn’t offer that (instead). Choose another, or “as listed”.',
   buyer: ({ problem }, f) => sentenceOf(order.formProblems, problem, f),
   'no-way-back': () => 'Write an e-mail address or a telephone number, so that you can answer.',
   'way-missing': () => 'Say how the order came to you.',
@@ -43,6 +48,11 @@ export const hand = {
   choosePiece: 'Choose…',
   made: 'In the shop',
   past: 'Not made any more',
+  how: 'How it is had',
+  mades: { 'to-measure': 'To her measure', ready: 'As it lies there, finished' },
+  parts: { clasp: 'Clasp', pendant: 'Pendant' },
+  asListed: (name: string): string => `As listed: ${name}`,
+  liesThere: 'As it lies there: no size is needed.',
   thePiece: 'The piece and its size',
   of: 'What the size is of',
   usualOf: 'As usual for the piece',

@@ -231,3 +231,30 @@ it('such a mail is offered to the form when it is taken in, by text, file or mai
     expect(read(text).fields).toMatchObject(WHOLE);
   }
 });
+
+describe('a mail for something else than the listed piece to measure', () => {
+  const mailFor = (id: string, size: string): string => {
+    const one = catalogue.pieces.find((other) => other.id === id)!;
+    const args = { name: one.name, revision: `${one.id} ${one.revision}`, size };
+    return from(plainMailWords('en').body({ ...args, comesOut: '18 in (457 mm)', price: '£142.00' }));
+  };
+
+  it('is read as the one that lies there, and neither size nor hand is missed', () => {
+    const order = read(mailFor('first-frost', 'as it lies there'));
+    expect(order.fields).toMatchObject({ piece: 'first-frost', made: 'ready', size: '' });
+    expect(codes(order)).not.toEqual(expect.arrayContaining(['size']));
+    expect(codes(order)).not.toContain('hand');
+    expect(codes(order)).not.toContain('sit');
+  });
+
+  it('has the parts that it names, where it names one', () => {
+    const text = mailFor('wash-day', '18 in (457 mm)');
+    expect(read(`${text}\nWith the Scour slate drop please.`).fields).toMatchObject({
+      made: 'to-measure',
+      pendant: 'slate-drop-34',
+      clasp: '',
+    });
+    expect(read(`${text}\nMit Scour-Schiefertropfen.`).fields.pendant).toBe('slate-drop-34');
+    expect(read(`${text}\nThe Scour slate drop or the grey pearl drop?`).fields.pendant).toBe('');
+  });
+});

@@ -1,7 +1,9 @@
 /** The piece and its size. */
 import { MEASURES, SITS } from '#core/design/choice.ts';
 import { MOST_LENGTH_TEXT } from '#core/units/length.ts';
+import { INSTEAD_PARTS } from '#order/document.ts';
 import { sizingWords } from '#words/words.ts';
+import type { HandOffers } from '../../models/handSheet.ts';
 import { HandInput, HandSelect, optionsOf, type HandProps } from './HandInput.tsx';
 
 export function HandPiece(props: HandProps) {
@@ -25,6 +27,7 @@ export function HandPiece(props: HandProps) {
           ...(pieces(true).length > 0 ? [{ heading: words.past, options: pieces(true) }] : []),
         ]}
       />
+      {sheet.offers !== null && <HandOffered {...props} offers={sheet.offers} />}
       <div class="fields">
         <HandInput
           {...props}
@@ -48,5 +51,39 @@ export function HandPiece(props: HandProps) {
         {sheet.order.sized === null ? words.sizeIt : words.sizeAgain}
       </button>
     </fieldset>
+  );
+}
+
+/** As it lies there, and other parts: only what the piece that is chosen offers. */
+function HandOffered({ offers, ...props }: HandProps & { readonly offers: HandOffers }) {
+  const { words, sheet } = props;
+  const asked = sheet.order.fields;
+  const parts = INSTEAD_PARTS.filter((part) => offers.parts[part].length > 0 || asked[part] !== '');
+  const made = offers.ready || asked.made === 'ready';
+  if (!made && parts.length === 0) return null;
+  return (
+    <div class="fields">
+      {made && (
+        <HandSelect
+          {...props}
+          name="made"
+          label={words.how}
+          groups={[{ heading: null, options: optionsOf(words.mades) }]}
+        />
+      )}
+      {parts.map((part) => {
+        const [listed, ...others] = offers.parts[part];
+        const first = { value: '', label: words.asListed(listed?.name ?? '') };
+        const options = [first, ...others.map(({ id, name }) => ({ value: id, label: name }))];
+        return (
+          <HandSelect
+            {...props}
+            name={part}
+            label={words.parts[part]}
+            groups={[{ heading: null, options }]}
+          />
+        );
+      })}
+    </div>
   );
 }

@@ -10,7 +10,10 @@ import type { HandProps } from './HandInput.tsx';
 export function HandResult({ sheet, frame, words }: HandProps) {
   const { sized } = sheet.order;
   if (sized === null) return null;
-  const said = sizedSentence({ unread: null, sizing: sized.sizing }, sized.choice.measure.of, frame);
+  const said =
+    sized.sizing === null
+      ? words.liesThere
+      : sizedSentence({ unread: null, sizing: sized.sizing }, sized.choice.measure.of, frame);
   return (
     <section class="result" aria-labelledby="comes-to">
       <h2 id="comes-to">{words.shown}</h2>
@@ -38,7 +41,7 @@ function factsOf({ sheet, frame, words }: HandProps): Fact[] {
     { label: figureRows.length, value: bench.both(candidate.finishedLengthMm, format) },
     { label: figureRows.girth, value: bench.both(candidate.insideGirthMm, format) },
     // What is restrung has its beads already.
-    ...(sheet.restring === null
+    ...(sheet.restring === null && sized.made !== 'ready'
       ? [{ label: words.changes, value: changesText(row, designIn(sized.piece, lang), lang) }]
       : []),
     { label: words.price, value: format.money(priceMinor) },
