@@ -23,7 +23,7 @@ export function CheckView({ frame, check }: Props) {
 function Outcome({ frame: { words, lang }, check }: Props) {
   const { keep } = words;
   if (check.state === 'none') return <p>{keep.checkNone}</p>;
-  if (check.state === 'running') return <p role="status">{keep.checkRunning}</p>;
+  if (check.state === 'running') return <p>{keep.checkRunning}</p>;
   const when = formatDateTime(check.at, lang);
   if (check.state === 'failed') return <p class="warning">{keep.checkFailed(when)}</p>;
   const { structure, orders, invoices, snapshots } = check.findings;

@@ -99,7 +99,7 @@ export const powerCut: Disaster = {
       .filter((call) => call !== null);
     const images = new Map<string, Image>();
     const answered = new Set<string>();
-    let [cuts, lost, whole] = [0, 0, 0];
+    let [cuts, worst, whole] = [0, 0, 0];
     for (const call of calls) {
       if (call.kind !== 'answer') {
         apply(images, call);
@@ -117,11 +117,11 @@ export const powerCut: Disaster = {
       const db = new DatabaseSync(book);
       if (db.prepare('PRAGMA integrity_check').get()?.integrity_check === 'ok') whole += 1;
       db.close();
-      lost += answered.size - foundIn(book, answered);
+      worst = Math.max(worst, answered.size - foundIn(book, answered));
     }
     return {
       receipted: people.receipts.size,
-      found: answered.size - lost,
+      found: answered.size - worst,
       saw: `after ${cuts} cuts ${whole} books whole; writes that no sync had come after were dropped`,
     };
   },
