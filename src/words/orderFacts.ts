@@ -17,6 +17,9 @@ export type OrderFacts = {
   readonly buyer: { readonly name: string; readonly email: string; readonly note: string };
   readonly delivery: DeliveryFacts;
   readonly shown: {
+    /** Of each strand. */
+    readonly counts: readonly (readonly number[])[];
+    /** Of the longest strand where there are several. */
     readonly lengthMm: number;
     readonly insideGirthMm: number;
     readonly priceMinor: number;

@@ -25,12 +25,17 @@ export function sectionNames(
   return sections.map((at) => onStrand(design, at.strand, sectionName(design, at), words, f));
 }
 
+/** Components of a section, each once: buyers don't know the maker's names of sections. */
+function beadsOf(design: Design, { strand, section }: SectionAt): string[] {
+  const motif = design.strands[strand]?.sections.find(({ id }) => id === section)?.motif ?? [];
+  return [...new Set(motif.map(({ component }) => component))];
+}
+
 /** What would help, with the component's or section's name and its strand where there are several. */
 export function helpSentence(design: Design, help: Help, words: SizingWords, f: Format): string {
+  const named = (id: string): string => design.components[id]?.name ?? id;
   const plain =
-    help.code === 'widen-section'
-      ? sectionName(design, help)
-      : (design.components[help.component]?.name ?? help.component);
+    help.code === 'widen-section' ? f.list(beadsOf(design, help).map(named)) : named(help.component);
   const name = 'strand' in help ? onStrand(design, help.strand, plain, words, f) : plain;
   return sentenceOf(words.help, { ...help, name }, f);
 }

@@ -2,6 +2,7 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
+import type { Design } from '#core/design/design.ts';
 import { size } from '#core/sizing/size.ts';
 import { formatFor } from '#words/format.ts';
 import { LANGS } from '#words/lang.ts';
@@ -53,6 +54,7 @@ function builtOf(piece: PieceForSizer): BuiltPiece {
   };
 }
 
+const ASKED = { sit: 'easy', hand: 'right', pick: 'best', quantity: 1 } as const;
 const words = sizingWords('en');
 const format = formatFor('en', 'in', 'GBP');
 /** Text as it reads, tags and blanks apart. */
@@ -77,7 +79,17 @@ function verdict(piece: typeof bracelet, mm: number): string {
     otherUnit: null,
   });
   if (sizing === null) throw new Error('expected a sizing');
-  const props = { words, format, id: 'x', design: piece.design, sizing, onPick: nothing, onTake: nothing };
+  const asked = { email: SHOP.email, piece: piece.name };
+  const props = {
+    words,
+    format,
+    id: 'x',
+    design: piece.design,
+    sizing,
+    asked,
+    onPick: nothing,
+    onTake: nothing,
+  };
   return textOf(renderToString(h(Verdict, props)));
 }
 
@@ -133,8 +145,8 @@ describe('verdict', () => {
     );
     const said = [150, 160, 170, 180, 190].map((mm) => verdict(coarse, mm)).find((text) => text !== '');
     expect(said).toMatch(/Whole beads can’t come within ⅛ in of the [\d⅛¼⅜½⅝¾⅞]+ in that you need/);
-    expect(said).toMatch(/smaller £\d/);
-    expect(said).toMatch(/larger £\d/);
+    expect(said).toMatch(/smaller than the .* £\d/);
+    expect(said).toMatch(/larger than the .* £\d/);
   });
 
   test('outside: names the limit, the section that binds, and the way back', () => {
@@ -143,16 +155,9 @@ describe('verdict', () => {
     );
     const said = verdict(short, 230);
     expect(said).toContain('This piece can’t be made that large.');
-    expect(said).toContain('Agate run can’t take any more');
-    expect(said).toMatch(/Show it at [\d⅛¼⅜½⅝¾⅞]+ in/);
-  });
-
-  test('outside: of two strands whose sections share an id, the one that binds', () => {
-    const upper = strand([section('run', [['ball-8', 1]], { name: 'Agate run' })], { id: 'upper' });
-    const lower = strand([section('run', [['ball-4', 1]], { name: 'Pearl run', most: 20 })], { id: 'lower' });
-    const said = verdict(pieceOf({ ...twoStrands, strands: [upper, lower] }), 230);
-    expect(said).toContain('Pearl run (strand 2) can’t take any more');
+    expect(said).toContain('With more beads it would stop being this piece.');
     expect(said).not.toContain('Agate run');
+    expect(said).toMatch(/Show it at [\d⅛¼⅜½⅝¾⅞]+ in/);
   });
 });
 
@@ -163,11 +168,62 @@ test('what would help is said by name, for the maker to decide', () => {
     { code: 'more-stock', component: 'boulder', count: 1 },
   ] as const;
   const named = withComponent(focalBracelet, 'ball-3', { name: 'Silver round, 3 mm' });
-  const said = textOf(renderToString(h(Helps, { words, format, design: named, help })));
-  expect(said).toContain('2 × Silver round, 3 mm on each side more would bring it within 0.3 mm.');
-  expect(said).toContain('With “run” repeated 1 time fewer than usually allowed, it would come within 1 mm.');
-  expect(said).toContain('1 × boulder more in the drawer would make it possible.');
-  expect(said).toContain('she decides');
+  const choice = { ...ASKED, measure: { of: 'wrist', mm: 165.1 } } as const;
+  const asked = { email: SHOP.email, piece: 'Banked Fire' };
+  const html = renderToString(h(Helps, { words, format, design: named, help, choice, asked }));
+  const said = textOf(html);
+  expect(said).toContain('With 2 more of “Silver round, 3 mm” on each side it would come within 0.3 mm');
+  expect(said).toMatch(/With a little less of .+ than the maker usually strings, it would come within 1 mm/);
+  expect(said).toContain('If the maker can get 1 more of “boulder”, it is possible.');
+  expect(said).not.toMatch(/“run”|repeated|allowed/);
+  // One click writes it to her, with the size.
+  const link = /href="(mailto:[^"]+)"/.exec(html)?.[1] ?? '';
+  const mail = decodeURIComponent(link.replaceAll('&amp;', '&')).replaceAll('\u00a0', ' ');
+  expect(mail).toContain('mailto:orders@ninepin.example?subject=Banked Fire in my size');
+  expect(mail).toContain('I should like Banked Fire for a wrist of 6½ in, easy.');
+  expect(mail).toContain('- With 2 more of “Silver round, 3 mm” on each side');
+  expect(said).toContain('She decides');
+});
+
+describe('what comes with a size is said once and alike', () => {
+  const answered = (of: Design, mm: number): string => {
+    const piece = pieceOf(of);
+    const measure = { of: of.kind === 'necklace' ? 'length' : 'wrist', mm } as const;
+    const sizing = sizedOf({
+      kind: 'sized',
+      sizing: size(of, piece.rules, piece.listedMinor, { ...ASKED, measure }),
+      otherUnit: null,
+    });
+    if (sizing === null || sizing.status === 'outside') throw new Error('expected a piece');
+    return textOf(
+      renderToString(h(Changes, { words, format, design: of, candidate: sizing.chosen, sizing })),
+    );
+  };
+
+  test('ease: what the piece leaves over is told beside what the sit asks for, where they differ', () => {
+    const told = [165, 166, 167, 168, 169, 170].map((mm) => answered(bracelet.design, mm));
+    const differing = told.filter((text) => /is left over, of the ½ in that the sit asks/.test(text));
+    expect(differing.length).toBeGreaterThan(0);
+    expect(differing.length).toBeLessThan(told.length);
+  });
+
+  test('a chain: how far down it closes, and how long it is', () => {
+    const plain = design({ kind: 'necklace', strands: pendantNecklace.strands });
+    const chained = { ...plain, ends: { ...plain.ends, extenderMm: 50 } };
+    const lengths = [440, 445, 450, 455, 460];
+    const told = lengths.map((mm) => answered(chained, mm));
+    for (const text of told) expect(text).toMatch(/extender chain, which (is|lets)/);
+    expect(answered(plain, 450)).not.toContain('chain');
+  });
+
+  test('nested strands: the size is the shortest one’s', () => {
+    const nested = { ...twoStrands, lie: 'nested', nestGapMm: 14 } as const;
+    expect(words.fits(format, 406.4, 6, true)).toContain('The shortest strand comes within');
+    const html = renderToString(
+      h(SizerEn, { piece: pieceOf({ ...nested, kind: 'necklace' }), shop: SHOP, built: builtOf(necklace) }),
+    );
+    expect(textOf(html)).toMatch(/Round your neck|Finished length of the shortest strand/);
+  });
 });
 
 test('changes name each bead with its count and the kept centre', () => {

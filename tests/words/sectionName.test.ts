@@ -38,12 +38,14 @@ test('of several strands each section says its strand, of one it doesn’t', () 
 
 test('a help says which strand it is for; stock is the whole piece’s', () => {
   const widen: Help = { code: 'widen-section', strand: 1, section: 'run', repeats: 2, offMm: 1 };
-  expect(helps('en', widen)).toContain('With “Pearl run (strand 2)” repeated 2 times more');
-  expect(helps('de', widen)).toContain('Mit „Pearl run (Strang 2)“ 2-mal öfter');
-  expect(helps('en', { ...widen, strand: 0 }, one)).toContain('With “Pearl run” repeated');
+  expect(helps('en', widen)).toContain(
+    'With a little more of ball-4 (strand 2) than the maker usually strings',
+  );
+  expect(helps('de', widen)).toContain('Mit etwas mehr von ball-4 (Strang 2), als');
+  expect(helps('en', { ...widen, strand: 0 }, one)).toContain('With a little more of ball-4 than');
   const add: Help = { code: 'add-component', strand: 0, component: 'ball-3', count: 2, sides: 2, offMm: 1 };
-  expect(helps('en', add)).toContain('2 × Silver round (strand 1) on each side more');
+  expect(helps('en', add)).toContain('With 2 more of “Silver round (strand 1)” on each side it would');
   expect(helps('en', { code: 'more-stock', component: 'ball-3', count: 2 })).toBe(
-    '2 × Silver round more in the drawer would make it possible.',
+    'If the maker can get 2 more of “Silver round”, it is possible.',
   );
 });

@@ -6,6 +6,7 @@ import type { Design } from '#core/design/design.ts';
 import { finishedLengthMm } from '#core/design/loopParts.ts';
 import type { Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
+import { chainSentence } from '#words/chainSentence.ts';
 import { helpSentence, sectionName, sectionNames } from '#words/sectionName.ts';
 import {
   type SizingWords,
@@ -43,7 +44,7 @@ function lengthRows(design: Design, candidate: Candidate, { sizing, terminal, f 
     return [[sizing.finishedLength, f.length(candidate.finishedLengthMm)] as const];
   return candidate.sequences.map((sequence, index) => {
     const label = `${sizing.finishedLength}, ${terminal.strand(f, index + 1)}`;
-    return [label, f.length(finishedLengthMm(design, sequence))] as const;
+    return [label, f.length(finishedLengthMm(design, sequence, candidate.chainUsedMm))] as const;
   });
 }
 
@@ -57,8 +58,11 @@ function figures(design: Design, candidate: Candidate, voice: Voice): string[] {
     [sizing.weight, sizing.grams(f, candidate.massG)],
   ] as const;
   const width = Math.max(...rows.map(([label]) => label.length));
-  const chain = candidate.chainUsedMm > 0 ? [sizing.chainUsed(f, candidate.chainUsedMm)] : [];
-  return [...rows.map(([label, value]) => `${label.padEnd(width)}  ${value}`), ...chain];
+  const chain = chainSentence(design, candidate, sizing, f);
+  return [
+    ...rows.map(([label, value]) => `${label.padEnd(width)}  ${value}`),
+    ...(chain === null ? [] : [chain]),
+  ];
 }
 
 function lieLines(lies: readonly Lie[] | null, { f, terminal }: Voice): string[] {
@@ -83,18 +87,19 @@ type Sized = Exclude<Sizing, { status: 'refused' }>;
 /** How the piece meets what was asked: it fits, two are near, or it can't be. */
 function verdictLines(design: Design, found: Sized, voice: Voice): string[] {
   const { f, sizing, terminal } = voice;
-  if (found.status === 'fits') return [sizing.fits(f, found.targetMm, found.toleranceMm)];
+  if (found.status === 'fits')
+    return [sizing.fits(f, found.targetMm, found.toleranceMm, design.lie === 'nested')];
   if (found.status === 'outside') {
     const ends = found.side === 'below' ? found.limits.leastBinds : found.limits.mostBinds;
     const names = sectionNames(design, ends, sizing, f);
     return [
       sizing.outside(f, found.side, found.choice.measure.of, found.limits),
-      ...(names.length > 0 ? [sizing.outsideWhy(f, found.side, names)] : []),
+      ...(names.length > 0 ? [`${sizing.outsideWhy(found.side)} (${f.list(names)})`] : []),
       ...helpLines(design, found.help, voice),
     ];
   }
   const options = [found.below, found.above].flatMap((one) =>
-    one === null ? [] : [`  ${sizing.nearOption(f, one.fittedMm, one.errorMm)}`],
+    one === null ? [] : [`  ${sizing.nearOption(f, found.targetMm, one.errorMm)}`],
   );
   return [
     sizing.near(f, found.targetMm, found.toleranceMm),

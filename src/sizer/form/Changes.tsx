@@ -2,6 +2,7 @@
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
+import { chainSentence } from '#words/chainSentence.ts';
 import type { SizingWords } from '#words/words.ts';
 import { netChange, type PartChange } from '../model/changes.ts';
 import type { Sized } from '../model/outcome.ts';
@@ -18,12 +19,17 @@ export type ChangesProps = {
 export function Changes({ words, format, design, candidate, sizing }: ChangesProps) {
   if (sizing === null) return null;
   const change = netChange(design, candidate);
+  const left = leftOver(words, format, candidate, sizing);
+  const chain = chainSentence(design, candidate, words, format);
   const none = change.added.length + change.leftOut.length === 0;
   const kept = [change.centreKept && words.centreKept, change.bothSides && words.bothSides];
   return (
     <div class="sizer-result">
-      {sizing.status === 'fits' && <p>{words.fits(format, sizing.targetMm, sizing.toleranceMm)}</p>}
-      {candidate.chainUsedMm > 0 && <p>{words.chainUsed(format, candidate.chainUsedMm)}</p>}
+      {sizing.status === 'fits' && (
+        <p>{words.fits(format, sizing.targetMm, sizing.toleranceMm, design.lie === 'nested')}</p>
+      )}
+      {left !== null && <p>{left}</p>}
+      {chain !== null && <p>{chain}</p>}
       {none ? (
         <p>{words.unchanged}</p>
       ) : (
@@ -37,6 +43,19 @@ export function Changes({ words, format, design, candidate, sizing }: ChangesPro
       )}
     </div>
   );
+}
+
+/** Where it goes round the body: what it leaves over, if that reads otherwise than what the sit adds. */
+function leftOver(
+  words: SizingWords,
+  format: Format,
+  { insideGirthMm }: Candidate,
+  { fitted, choice, targetMm }: Sized,
+): string | null {
+  if (fitted !== 'girth') return null;
+  const overMm = insideGirthMm - choice.measure.mm;
+  const sitMm = targetMm - choice.measure.mm;
+  return format.short(overMm) === format.short(sitMm) ? null : words.leftOver(format, overMm, sitMm);
 }
 
 type PartsProps = {

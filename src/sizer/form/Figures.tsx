@@ -18,7 +18,10 @@ export function Figures({ words, format, figures, listed }: FiguresProps) {
     <div class="sizer-result">
       <h3>{listed ? words.listedTitle : words.resultTitle}</h3>
       <dl class="sizer-figures">
-        <Figure label={words.finishedLength} value={[...lengths].join(' · ')} />
+        <Figure
+          label={lengths.size > 1 ? words.finishedLengths : words.finishedLength}
+          value={[...lengths].join(' · ')}
+        />
         <Figure label={words.insideGirth} value={format.length(figures.insideGirthMm)} />
         <Figure label={words.price} value={format.money(figures.priceMinor)} />
         <Figure label={words.count} value={format.number(figures.parts)} />

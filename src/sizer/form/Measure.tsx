@@ -33,6 +33,11 @@ export function Measure({ piece, built, words, handle, id, lang }: MeasureProps)
   return (
     <MeasureField
       words={words}
+      label={
+        state.of === 'length' && piece.design.lie === 'nested'
+          ? words.lengthOfShortest
+          : words.fieldLabels[state.of]
+      }
       id={id}
       state={state}
       problem={problemOf(words, outcome, format)}

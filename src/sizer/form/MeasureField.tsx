@@ -6,6 +6,8 @@ import { Choices } from '../controls/Choices.tsx';
 
 export type MeasureFieldProps = {
   readonly words: SizingWords;
+  /** What is to be measured. */
+  readonly label: string;
   readonly id: string;
   readonly state: SizerState;
   /** Why the measure can't be taken, null where it can. */
@@ -23,13 +25,13 @@ export type MeasureFieldProps = {
 };
 
 export function MeasureField(props: MeasureFieldProps) {
-  const { words, id, state, problem, slider } = props;
+  const { words, label, id, state, problem, slider } = props;
   const hintId = `${id}-hint`;
   const problemId = `${id}-problem`;
   return (
     <div class="sizer-measure">
       <label class="sizer-label" for={id}>
-        {words.fieldLabels[state.of]}
+        {label}
       </label>
       <div class="sizer-measure-row">
         <input

@@ -80,6 +80,7 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
             <Verdict
               {...view}
               sizing={sizing}
+              asked={{ email: shop.email, piece: piece.name }}
               onPick={(pick) => handle.dispatch({ type: 'pick', pick })}
               onTake={handle.take}
             />

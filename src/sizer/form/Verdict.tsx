@@ -3,11 +3,10 @@ import type { Pick } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
-import { sectionNames } from '#words/sectionName.ts';
 import type { SizingWords } from '#words/words.ts';
 import type { Sized } from '../model/outcome.ts';
 import { Choices } from '../controls/Choices.tsx';
-import { Helps } from './Helps.tsx';
+import { Helps, type AskedOf } from './Helps.tsx';
 
 export type VerdictProps = {
   readonly words: SizingWords;
@@ -15,6 +14,7 @@ export type VerdictProps = {
   readonly id: string;
   readonly design: Design;
   readonly sizing: Sized;
+  readonly asked: AskedOf;
   readonly onPick: (pick: Pick) => void;
   /** Show the piece at that measure, as the buyer measures. */
   readonly onTake: (askedMm: number) => void;
@@ -35,6 +35,7 @@ function Near({
   id,
   design,
   sizing,
+  asked,
   onPick,
 }: VerdictProps & { readonly sizing: Of<'fits' | 'near'> }) {
   const option = (value: 'below' | 'above', candidate: Candidate | null) =>
@@ -43,8 +44,8 @@ function Near({
       : [
           {
             value,
-            label: words.nearOption(format, candidate.fittedMm, candidate.errorMm),
-            hint: format.money(candidate.priceMinor),
+            label: words.nearOption(format, sizing.targetMm, candidate.errorMm),
+            hint: `${format.length(candidate.fittedMm)}, ${format.money(candidate.priceMinor)}`,
           },
         ];
   return (
@@ -57,7 +58,14 @@ function Near({
         value={sizing.chosen.errorMm < 0 ? 'below' : 'above'}
         onChange={onPick}
       />
-      <Helps words={words} format={format} design={design} help={sizing.help} />
+      <Helps
+        words={words}
+        format={format}
+        design={design}
+        help={sizing.help}
+        choice={sizing.choice}
+        asked={asked}
+      />
     </div>
   );
 }
@@ -67,16 +75,16 @@ function Outside({
   format,
   design,
   sizing,
+  asked,
   onTake,
 }: VerdictProps & { readonly sizing: Of<'outside'> }) {
   const { side, limits, choice } = sizing;
   const binds = side === 'below' ? limits.leastBinds : limits.mostBinds;
-  const names = sectionNames(design, binds, words, format);
   const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
   return (
     <div class="sizer-outside">
       <p>{words.outside(format, side, choice.measure.of, limits)}</p>
-      {names.length > 0 && <p>{words.outsideWhy(format, side, names)}</p>}
+      {binds.length > 0 && <p>{words.outsideWhy(side)}</p>}
       {side === 'above' && limits.mostStock.length > 0 && (
         <p>
           {words.outOfStock(
@@ -88,7 +96,14 @@ function Outside({
       <button type="button" class="button plain" onClick={() => onTake(askedMm)}>
         {words.takeNearest(format, askedMm)}
       </button>
-      <Helps words={words} format={format} design={design} help={sizing.help} />
+      <Helps
+        words={words}
+        format={format}
+        design={design}
+        help={sizing.help}
+        choice={sizing.choice}
+        asked={asked}
+      />
     </div>
   );
 }

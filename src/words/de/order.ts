@@ -14,6 +14,7 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
   length: (text) => `${text} fertige Länge`,
 };
 const AS_IT_LIES = 'so, wie es daliegt';
+const OF_SHORTEST = (text: string): string => `${text} fertige Länge des kürzesten Strangs`;
 const SIT = { snug: 'anliegend', easy: 'bequem', loose: 'locker' };
 
 /** Where it goes, and what that costs with it. */
@@ -142,17 +143,23 @@ export const order: typeof english = {
   /** The piece's name, with the parts chosen instead of the listed ones. */
   withParts: (name, parts) => (parts.length === 0 ? name : `${name} (mit ${formatList(parts, 'de')})`),
   rows: (f, order, pieceName) => {
-    const { piece, measure, sit, hand, quantity, shown, buyer } = order;
+    const { measure, sit, hand, quantity, shown, buyer } = order;
     const ready = order.made === 'ready';
+    const several = shown.counts.length > 1;
     return [
-      { label: 'Stück', value: `${pieceName} (${piece.id}, ${piece.revision})` },
-      { label: 'Maß', value: ready ? AS_IT_LIES : BY[measure.of](measure.text) },
+      { label: 'Stück', value: pieceName },
+      {
+        label: 'Maß',
+        value: ready
+          ? AS_IT_LIES
+          : (several && measure.of === 'length' ? OF_SHORTEST : BY[measure.of])(measure.text),
+      },
       ...insteadRows(order),
       ...(ready || measure.of === 'length' ? [] : [{ label: 'Sitz', value: SIT[sit] }]),
       ...(ready
         ? []
         : [{ label: 'Verschluss für', value: hand === 'left' ? 'die linke Hand' : 'die rechte Hand' }]),
-      { label: 'Fertige Länge', value: f.length(shown.lengthMm) },
+      { label: several ? 'Längster Strang' : 'Fertige Länge', value: f.length(shown.lengthMm) },
       { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
       { label: 'Preis', value: f.money(shown.priceMinor) },
       { label: 'Wie viele', value: f.number(quantity) },

@@ -89,10 +89,11 @@ const unread: Sentences<LengthProblem> = {
 
 const help: Sentences<NamedHelp> = {
   'add-component': ({ count, sides, name, offMm }, f) =>
-    `${f.number(count)} × ${name}${sides === 2 ? ' auf jeder Seite' : ''} mehr brächten es auf ${f.fine(Math.abs(offMm))} heran.`,
+    `Mit ${f.number(count)} × „${name}“ mehr${sides === 2 ? ' auf jeder Seite' : ''} käme es bis auf ${f.fine(Math.abs(offMm))} an Ihre Größe heran.`,
   'widen-section': ({ repeats, name, offMm }, f) =>
-    `Mit „${name}“ ${f.number(Math.abs(repeats))}-mal ${repeats > 0 ? 'öfter' : 'seltener'} als sonst erlaubt käme es auf ${f.fine(Math.abs(offMm))} heran.`,
-  'more-stock': ({ count, name }, f) => `${f.number(count)} × ${name} mehr im Vorrat, dann ginge es.`,
+    `Mit etwas ${repeats > 0 ? 'mehr' : 'weniger'} von ${name}, als die Werkstatt sonst auffädelt, käme es bis auf ${f.fine(Math.abs(offMm))} an Ihre Größe heran.`,
+  'more-stock': ({ count, name }, f) =>
+    `Wenn die Werkstatt noch ${f.number(count)} × „${name}“ bekommt, geht es.`,
 };
 
 const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
@@ -113,16 +114,42 @@ export const sizing: typeof english = {
   help,
   helpTitle: 'Was helfen würde',
   onStrand: (f, name, strand) => `${name} (Strang ${f.number(strand)})`,
-  helpAsk: 'Bitten Sie in Ihrer Nachricht darum; die Werkstatt entscheidet.',
+  helpAsk: 'Die Werkstatt darum bitten',
+  helpAskHint:
+    'Öffnet eine E-Mail, die sagt, was Sie brauchen. Die Werkstatt entscheidet und antwortet Ihnen.',
+  helpMail: {
+    subject: (piece) => `${piece} in meiner Größe`,
+    body: (piece, size, helps) =>
+      [
+        'Guten Tag,',
+        '',
+        `ich hätte gern ${piece} für ${size}. Ganz so geht es im Laden nicht; er sagt, was helfen würde:`,
+        ...helps.map((one) => `- ${one}`),
+        '',
+        'Könnten Sie es so machen?',
+        '',
+      ].join('\n'),
+  },
+  asked: (f, of, mm, sit) =>
+    of === 'length'
+      ? `eine fertige Länge von ${f.length(mm)}`
+      : `${{ wrist: 'ein Handgelenk', ankle: 'eine Fessel', neck: 'einen Hals' }[of]} von ${f.length(mm)}, ${{ snug: 'anliegend', easy: 'bequem', loose: 'locker' }[sit]}`,
   outOfStock: (f, names) => `Von ${f.list(names)} ist nichts mehr da.`,
-  chainUsed: (f, mm) => `Mit um ${f.short(mm)} ausgelassenem Verlängerungskettchen.`,
+  chainUsed: (f, mm, wholeMm) =>
+    `Am Verlängerungskettchen bei ${f.short(mm)} geschlossen; es ist ${f.short(wholeMm)} lang, Sie können also enger oder weiter schließen.`,
+  chainIdle: (f, wholeMm) =>
+    `Ohne das Verlängerungskettchen geschlossen, das bis zu ${f.short(wholeMm)} zugibt.`,
   sitMeans: SIT_MEANS,
   sitLegend: 'Wie soll es sitzen?',
   sits: { snug: 'Anliegend', easy: 'Bequem', loose: 'Locker' },
   sitAdds: (f, mm, kind) =>
     kind === 'necklace'
-      ? `Das sind ${f.short(mm)} mehr als der Halsansatz.`
-      : `Das sind ${f.short(mm)} mehr als Ihr Maß.`,
+      ? `Gefertigt für ${f.short(mm)} mehr als den Halsansatz.`
+      : `Gefertigt für ${f.short(mm)} mehr als Ihr Maß.`,
+  leftOver: (f, overMm, sitMm) =>
+    overMm < 0
+      ? `Es misst ${f.short(-overMm)} weniger als Ihr Maß.`
+      : `In diesem Stück bleiben ${f.short(overMm)} übrig, von den ${f.short(sitMm)}, die der Sitz verlangt: Perlen gibt es nur ganz.`,
   byLegend: 'Wonach richten Sie sich?',
   by: { wrist: 'Handgelenk', ankle: 'Fessel', neck: 'Hals', length: 'Fertige Länge' },
   fieldLabels: {
@@ -143,6 +170,8 @@ export const sizing: typeof english = {
   resultTitle: 'Das bekämen Sie',
   listedTitle: 'So liegt es im Laden',
   finishedLength: 'Fertige Länge',
+  finishedLengths: 'Fertige Längen, der kürzeste Strang zuerst',
+  lengthOfShortest: 'Fertige Länge des kürzesten Strangs mit Verschluss',
   insideGirth: 'Innenumfang',
   price: 'Preis',
   weight: 'Gewicht',
@@ -154,13 +183,13 @@ export const sizing: typeof english = {
   part: (f, count, name) => `${f.number(count)} × ${name}`,
   centreKept: 'Die Mitte bleibt, wie sie ist.',
   bothSides: 'Auf beiden Seiten gleich.',
-  fits: (f, targetMm, toleranceMm) =>
-    `Höchstens ${f.short(toleranceMm)} neben den ${f.length(targetMm)}, die Sie brauchen.`,
+  fits: (f, targetMm, toleranceMm, shortest = false) =>
+    `${shortest ? 'Der kürzeste Strang liegt höchstens' : 'Höchstens'} ${f.short(toleranceMm)} neben den ${f.length(targetMm)}, die Sie brauchen.`,
   near: (f, targetMm, toleranceMm) =>
     `Mit ganzen Perlen geht es nicht näher als ${f.short(toleranceMm)} an die ${f.length(targetMm)}, die Sie brauchen. Das sind die nächsten Stücke; wählen Sie eines.`,
   nearLegend: 'Nächste Stücke',
-  nearOption: (f, fittedMm, errorMm) =>
-    `${f.length(fittedMm)}, ${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'kleiner' : 'größer'}`,
+  nearOption: (f, targetMm, errorMm) =>
+    `${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'kleiner' : 'größer'} als die ${f.length(targetMm)}`,
   outside: (f, side, of, limits) => {
     const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
     const fittedMm = side === 'below' ? limits.leastMm : limits.mostMm;
@@ -168,10 +197,8 @@ export const sizing: typeof english = {
     const reach = side === 'below' ? 'kleinste' : 'größte';
     return `So ${side === 'below' ? 'klein' : 'groß'} lässt sich dieses Stück nicht machen. Das ${reach} ist ${FOR_BODY[of]} ${f.length(size)}.`;
   },
-  outsideWhy: (f, side, sections) =>
-    side === 'below'
-      ? `Mit weniger Perlen wäre es nicht mehr dieses Stück: Aus ${f.list(sections)} darf nichts mehr weg.`
-      : `Mit mehr Perlen wäre es nicht mehr dieses Stück: In ${f.list(sections)} passt nichts mehr dazu.`,
+  outsideWhy: (side) =>
+    `Mit ${side === 'below' ? 'weniger' : 'mehr'} Perlen wäre es nicht mehr dieses Stück.`,
   takeNearest: (f, askedMm) => `Bei ${f.length(askedMm)} zeigen`,
   madeFrom: (f, limits, of) =>
     `Möglich ${FOR_BODY[of]} ${f.length(limits.leastAskedMm)} bis ${f.length(limits.mostAskedMm)}.`,
@@ -192,7 +219,7 @@ export const sizing: typeof english = {
   viewsLegend: 'Bild',
   wristLabels: (f, kind, girthMm, easeMm, airMm) => ({
     girth: `${ROUND[kind]} ${f.length(girthMm)}`,
-    ease: `${f.short(easeMm)} Zugabe`,
+    ease: `${f.short(easeMm)} übrig`,
     air: `${f.number(airMm)}\u00a0mm Luft`,
   }),
   measureScreen: 'Den Bildschirm neu messen',

@@ -13,6 +13,7 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
   length: (text) => `${text} finished length`,
 };
 const AS_IT_LIES = 'as it lies there';
+const OF_SHORTEST = (text: string): string => `${text} finished length of the shortest strand`;
 const SIT = { snug: 'snug', easy: 'easy', loose: 'loose' };
 
 /** Parts chosen instead of the listed ones. */
@@ -144,17 +145,23 @@ export const order = {
   withParts: (name: string, parts: readonly string[]): string =>
     parts.length === 0 ? name : `${name} (with ${formatList(parts, 'en')})`,
   rows: (f: Format, order: OrderFacts, pieceName: string): OrderRow[] => {
-    const { piece, measure, sit, hand, quantity, shown, buyer } = order;
+    const { measure, sit, hand, quantity, shown, buyer } = order;
     const ready = order.made === 'ready';
+    const several = shown.counts.length > 1;
     return [
-      { label: 'Piece', value: `${pieceName} (${piece.id}, ${piece.revision})` },
-      { label: 'Size', value: ready ? AS_IT_LIES : BY[measure.of](measure.text) },
+      { label: 'Piece', value: pieceName },
+      {
+        label: 'Size',
+        value: ready
+          ? AS_IT_LIES
+          : (several && measure.of === 'length' ? OF_SHORTEST : BY[measure.of])(measure.text),
+      },
       ...insteadRows(order),
       ...(ready || measure.of === 'length' ? [] : [{ label: 'Sit', value: SIT[sit] }]),
       ...(ready
         ? []
         : [{ label: 'Clasp worked by', value: hand === 'left' ? 'the left hand' : 'the right hand' }]),
-      { label: 'Finished length', value: f.length(shown.lengthMm) },
+      { label: several ? 'Longest strand' : 'Finished length', value: f.length(shown.lengthMm) },
       { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
       { label: 'Price', value: f.money(shown.priceMinor) },
       { label: 'How many', value: f.number(quantity) },

@@ -78,7 +78,7 @@ const unread: Sentences<LengthProblem> = {
   'too-large': ({ mostMm }, f) => `That is over ${f.length(mostMm)}. Check the number and the unit.`,
 };
 
-/** A help with the name of its component or section, as the maker wrote it. */
+/** A help with the name of its component, or of the beads that its section is made of. */
 export type NamedHelp = Help extends infer One
   ? One extends Help
     ? One & { readonly name: string }
@@ -87,11 +87,11 @@ export type NamedHelp = Help extends infer One
 
 const help: Sentences<NamedHelp> = {
   'add-component': ({ count, sides, name, offMm }, f) =>
-    `${f.number(count)} × ${name}${sides === 2 ? ' on each side' : ''} more would bring it within ${f.fine(Math.abs(offMm))}.`,
+    `With ${f.number(count)} more of “${name}”${sides === 2 ? ' on each side' : ''} it would come within ${f.fine(Math.abs(offMm))} of your size.`,
   'widen-section': ({ repeats, name, offMm }, f) =>
-    `With “${name}” repeated ${f.number(Math.abs(repeats))} ${Math.abs(repeats) === 1 ? 'time' : 'times'} ${repeats > 0 ? 'more' : 'fewer'} than usually allowed, it would come within ${f.fine(Math.abs(offMm))}.`,
+    `With a little ${repeats > 0 ? 'more' : 'less'} of ${name} than the maker usually strings, it would come within ${f.fine(Math.abs(offMm))} of your size.`,
   'more-stock': ({ count, name }, f) =>
-    `${f.number(count)} × ${name} more in the drawer would make it possible.`,
+    `If the maker can get ${f.number(count)} more of “${name}”, it is possible.`,
 };
 
 const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>> = {
@@ -113,17 +113,42 @@ export const sizing = {
   helpTitle: 'What would help',
   /** Something of one strand, where a piece has several; counted from 1. */
   onStrand: (f: Format, name: string, strand: number): string => `${name} (strand ${f.number(strand)})`,
-  helpAsk: 'Ask for it in your note to the maker; she decides.',
+  helpAsk: 'Ask the maker for it',
+  helpAskHint: 'Opens an e-mail that says what you need. She decides, and answers you.',
+  helpMail: {
+    subject: (piece: string): string => `${piece} in my size`,
+    body: (piece: string, size: string, helps: readonly string[]): string =>
+      [
+        'Hello,',
+        '',
+        `I should like ${piece} for ${size}. Your shop can’t quite make it so, and says what would help:`,
+        ...helps.map((one) => `- ${one}`),
+        '',
+        'Could you make it that way?',
+        '',
+      ].join('\n'),
+  },
+  /** What she gave: a girth with how it should sit, or a length. */
+  asked: (f: Format, of: Of, mm: number, sit: Sit): string =>
+    of === 'length' ? `a finished length of ${f.length(mm)}` : `a ${BODY[of]} of ${f.length(mm)}, ${sit}`,
   outOfStock: (f: Format, names: readonly string[]): string =>
     `There is no more of ${f.list(names)} in the drawer.`,
-  chainUsed: (f: Format, mm: number): string => `With the extender chain let out by ${f.short(mm)}.`,
+  chainUsed: (f: Format, mm: number, wholeMm: number): string =>
+    `Closed ${f.short(mm)} down its extender chain, which is ${f.short(wholeMm)} long: you can close it shorter or longer.`,
+  chainIdle: (f: Format, wholeMm: number): string =>
+    `Closed without its extender chain, which lets it out by up to ${f.short(wholeMm)}.`,
   sitMeans: SIT_MEANS,
   sitLegend: 'How should it sit?',
   sits: { snug: 'Snug', easy: 'Easy', loose: 'Loose' } satisfies Record<Sit, string>,
   sitAdds: (f: Format, mm: number, kind: PieceKind): string =>
     kind === 'necklace'
-      ? `That is ${f.short(mm)} more than the foot of the neck.`
-      : `That is ${f.short(mm)} more than your measure.`,
+      ? `Made for ${f.short(mm)} more than the foot of the neck.`
+      : `Made for ${f.short(mm)} more than your measure.`,
+  /** What is left over in the piece itself, of what the sit adds: whole beads seldom come out to the hair. */
+  leftOver: (f: Format, overMm: number, sitMm: number): string =>
+    overMm < 0
+      ? `It measures ${f.short(-overMm)} less than your measure.`
+      : `In this piece ${f.short(overMm)} is left over, of the ${f.short(sitMm)} that the sit asks for: beads come whole.`,
   byLegend: 'What do you go by?',
   by: { wrist: 'Wrist', ankle: 'Ankle', neck: 'Neck', length: 'Finished length' } satisfies Record<
     Of,
@@ -147,6 +172,9 @@ export const sizing = {
   resultTitle: 'What you would get',
   listedTitle: 'As it is in the shop',
   finishedLength: 'Finished length',
+  finishedLengths: 'Finished lengths, the shortest strand first',
+  /** Of nested strands a length is that of one of them. */
+  lengthOfShortest: 'Finished length of the shortest strand, clasp included',
   insideGirth: 'Inside girth',
   price: 'Price',
   weight: 'Weight',
@@ -158,13 +186,14 @@ export const sizing = {
   part: (f: Format, count: number, name: string): string => `${f.number(count)} × ${name}`,
   centreKept: 'The centre stays as it is.',
   bothSides: 'The same on both sides.',
-  fits: (f: Format, targetMm: number, toleranceMm: number): string =>
-    `Within ${f.short(toleranceMm)} of the ${f.length(targetMm)} that you need.`,
+  /** `shortest`: the size is that of the shortest of several strands. */
+  fits: (f: Format, targetMm: number, toleranceMm: number, shortest = false): string =>
+    `${shortest ? 'The shortest strand comes within' : 'Within'} ${f.short(toleranceMm)} of the ${f.length(targetMm)} that you need.`,
   near: (f: Format, targetMm: number, toleranceMm: number): string =>
     `Whole beads can’t come within ${f.short(toleranceMm)} of the ${f.length(targetMm)} that you need. These are the nearest pieces; choose one.`,
   nearLegend: 'Nearest pieces',
-  nearOption: (f: Format, fittedMm: number, errorMm: number): string =>
-    `${f.length(fittedMm)}, ${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'smaller' : 'larger'}`,
+  nearOption: (f: Format, targetMm: number, errorMm: number): string =>
+    `${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'smaller' : 'larger'} than the ${f.length(targetMm)}`,
   outside: (f: Format, side: 'below' | 'above', of: Of, limits: Limits): string => {
     const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
     const fittedMm = side === 'below' ? limits.leastMm : limits.mostMm;
@@ -172,10 +201,8 @@ export const sizing = {
     const goes = of === 'length' ? f.length(fittedMm) : `for a ${BODY[of]} of ${f.length(askedMm)}`;
     return `This piece can’t be made that ${side === 'below' ? 'small' : 'large'}. The ${reach} is ${goes}.`;
   },
-  outsideWhy: (f: Format, side: 'below' | 'above', sections: readonly string[]): string =>
-    side === 'below'
-      ? `With fewer beads it would stop being this piece: ${f.list(sections)} can’t lose any more.`
-      : `With more beads it would stop being this piece: ${f.list(sections)} can’t take any more.`,
+  outsideWhy: (side: 'below' | 'above'): string =>
+    `With ${side === 'below' ? 'fewer' : 'more'} beads it would stop being this piece.`,
   takeNearest: (f: Format, askedMm: number): string => `Show it at ${f.length(askedMm)}`,
   madeFrom: (f: Format, limits: Limits, of: Of): string =>
     `Can be made for a ${BODY[of]} of ${f.length(limits.leastAskedMm)} to ${f.length(limits.mostAskedMm)}.`,
@@ -196,7 +223,7 @@ export const sizing = {
   /** Of a closed piece: what it closes round, what it adds, and the clear width that this leaves, which is too little for inches. */
   wristLabels: (f: Format, kind: PieceKind, girthMm: number, easeMm: number, airMm: number) => ({
     girth: `${ROUND[kind]} ${f.length(girthMm)}`,
-    ease: `${f.short(easeMm)} of ease`,
+    ease: `${f.short(easeMm)} left over`,
     air: `${f.number(airMm)}\u00a0mm of air`,
   }),
   measureScreen: 'Measure the screen again',
