@@ -103,6 +103,17 @@ describe('a piece at the terminal', () => {
     expect(out).toContain('At the bench\nClasp: left side of the board.');
     expect(out).toContain('On 1 ring the pendant faces front.');
     expect(out).toContain('[ ] Eye protection on');
+    // Strung rows bear the numbers that the steps call them by, one after the other without a gap.
+    const numbers = [...out.matchAll(/^ {2}(\d+)(?:–(\d+))?: (\d+) × /gm)].map(([, first, last, count]) => ({
+      first: Number(first),
+      last: Number(last ?? first),
+      count: Number(count),
+    }));
+    expect(numbers.length).toBeGreaterThan(2);
+    numbers.forEach(({ first, last, count }, at) => {
+      expect(first).toBe((numbers[at - 1]?.last ?? 0) + 1);
+      expect(last - first + 1).toBe(count);
+    });
     expect(out).toMatch(
       /It costs: beads £[\d.]+, findings £[\d.]+, wire £[\d.]+, packing £1\.50, [\d.]+ minutes of work £/,
     );

@@ -218,16 +218,16 @@ const BETWEEN =
 
 /** What the buyer wrote of her own: all that is neither the prepared mail nor what mail programs add. */
 function noteOf(rest: string, lang: Lang): string {
-  const { greeting, wish } = plainMailWords(lang);
-  const [before = '', after = ''] = wish('\n', '').split('\n');
-  const prepared = new RegExp(
-    `${loose(before.trim())}[\\s\\S]{1,240}?\\)${loose(after.replace(/^.*\)/, ''))}`,
-    'i',
-  );
+  const { greeting, wish, mark } = plainMailWords(lang);
+  const [before = '', after = ''] = wish('\n').split('\n');
+  const [markBefore = ''] = mark('\n').split('\n');
+  const prepared = new RegExp(`${loose(before.trim())}[\\s\\S]{1,240}?${loose(after.trim())}`, 'i');
+  const marked = new RegExp(`${loose(markBefore.replace(/\($/, '').trim())}\\s*${MARK.source}`, 'i');
   return rest
     .replace(/\n-- \n[\s\S]*$/, '\n')
     .replace(HEADER, '')
     .replace(BETWEEN, '')
+    .replace(marked, '')
     .replace(prepared, '')
     .split('\n')
     .map((line) => line.trim())

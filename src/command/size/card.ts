@@ -32,11 +32,13 @@ function strandLines(
 ): string[] {
   const { terminal, stringing: bench } = words;
   const rings = card.pendant?.rings ?? [];
-  const rows = strand.rows.map(({ kind, component, count, toMm }) => {
-    if (component === null) return `  ${terminal.row(f, count, terminal.bareLoop, toMm)}`;
+  const rows = strand.rows.map(({ kind, component, count, runningCount, toMm }) => {
+    // As on the bench card: the steps call components by these.
+    const last = kind === 'strung' ? runningCount : null;
+    if (component === null) return `  ${terminal.row(f, last, count, terminal.bareLoop, toMm)}`;
     if (kind === 'pendant') return `  ${words.card.hangs(name(component), rings.map(name))}`;
     const half = kind === 'other-half' ? words.card.halves.other(name(component)) : name(component);
-    return `  ${terminal.row(f, count, half, toMm)}`;
+    return `  ${terminal.row(f, last, count, half, toMm)}`;
   });
   return [
     ...(many ? [terminal.strand(f, index + 1)] : []),

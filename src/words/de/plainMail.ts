@@ -11,25 +11,29 @@ const labels = {
 };
 const hands = { right: 'rechts', left: 'links' };
 const greeting = 'Guten Tag,';
-const wish = (name: string, revision: string): string => `ich möchte ${name} (${revision}) bestellen.`;
+const wish = (name: string): string => `ich möchte ${name} bestellen.`;
+const mark = (revision: string): string => `Für die Werkstatt, bitte stehen lassen: (${revision})`;
 
 export const plainMail: typeof english = {
   labels,
   hands,
   greeting,
   wish,
+  mark,
   subject: (name, size) => `Bestellung: ${name}, ${size}`,
   askSubject: (name) => `Zu ${name}`,
   body: (args) =>
     [
       greeting,
       '',
-      wish(args.name, args.revision),
+      wish(args.name),
       '',
       `${labels.size}: ${args.size}`,
       `${labels.comesOut}: ${args.comesOut}`,
       `${labels.price}: ${args.price}`,
       `${labels.hand}: ${hands.right} / ${hands.left}`,
+      '',
+      mark(args.revision),
       '',
       `${labels.name}:`,
       `${labels.sendTo}:`,

@@ -6,6 +6,7 @@ import type { terminal as en } from '../en/terminal.ts';
 import { sentenceOf } from '../sentence.ts';
 import { designProblems } from './design.ts';
 import { fromPit, pitBand } from './pit.ts';
+import { numbered } from '../numbered.ts';
 
 const KINDS: Readonly<Record<PieceKind, string>> = {
   necklace: 'Halskette',
@@ -187,7 +188,8 @@ Der Befehl endet mit
       ? 'Verschluss: gleich auf welcher Seite des Bretts.'
       : `Verschluss: ${SIDES[side]} Seite des Bretts.`,
   wire: (f, name, cutMm) => `${name}: ${f.ruler(cutMm, 'up')} abschneiden.`,
-  row: (f, count, name, toMm) => `${f.number(count)} × ${name}, bis ${f.ruler(toMm)}`,
+  row: (f, last, count, name, toMm) =>
+    `${numbered(f, last, count)}${f.number(count)} × ${name}, bis ${f.ruler(toMm)}`,
   tailAt: {
     clasp: (sentence) => `Am Verschluss: ${sentence}`,
     ring: (sentence) => `Am anderen Ende: ${sentence}`,

@@ -12,25 +12,30 @@ const labels = {
 };
 const hands = { right: 'right', left: 'left' };
 const greeting = 'Hello,';
-const wish = (name: string, revision: string): string => `I should like to order ${name} (${revision}).`;
+const wish = (name: string): string => `I should like to order ${name}.`;
+/** The piece's mark, without which a changed piece would pass unseen. */
+const mark = (revision: string): string => `For the maker, please leave this line: (${revision})`;
 
 export const plainMail = {
   labels,
   hands,
   greeting,
   wish,
+  mark,
   subject: (name: string, size: string): string => `Order: ${name}, ${size}`,
   askSubject: (name: string): string => `About ${name}`,
   body: (args: { name: string; revision: string; size: string; comesOut: string; price: string }): string =>
     [
       greeting,
       '',
-      wish(args.name, args.revision),
+      wish(args.name),
       '',
       `${labels.size}: ${args.size}`,
       `${labels.comesOut}: ${args.comesOut}`,
       `${labels.price}: ${args.price}`,
       `${labels.hand}: ${hands.right} / ${hands.left}`,
+      '',
+      mark(args.revision),
       '',
       `${labels.name}:`,
       `${labels.sendTo}:`,

@@ -8,6 +8,7 @@ import type { Format } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
 import { designProblems } from './design.ts';
 import { fromPit, pitBand } from './pit.ts';
+import { numbered } from '../numbered.ts';
 
 const KINDS: Readonly<Record<PieceKind, string>> = {
   necklace: 'necklace',
@@ -220,8 +221,9 @@ It ends with
   board: (side: 'left' | 'right' | null): string =>
     side === null ? 'Clasp: either side of the board.' : `Clasp: ${side} side of the board.`,
   wire: (f: Format, name: string, cutMm: number): string => `${name}: cut ${f.ruler(cutMm, 'up')}.`,
-  row: (f: Format, count: number, name: string, toMm: number): string =>
-    `${f.number(count)} × ${name}, to ${f.ruler(toMm)}`,
+  /** `last`: number of the row's last component, counted from the clasp; null for findings, which aren't counted. */
+  row: (f: Format, last: number | null, count: number, name: string, toMm: number): string =>
+    `${numbered(f, last, count)}${f.number(count)} × ${name}, to ${f.ruler(toMm)}`,
   tailAt: {
     clasp: (sentence: string): string => `At the clasp: ${sentence}`,
     ring: (sentence: string): string => `At the other end: ${sentence}`,

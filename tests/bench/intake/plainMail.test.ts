@@ -37,6 +37,28 @@ const WHOLE = {
 const from = (text: string): string => `From: Zoë Quill <zoe@example.org>\nSubject: Order\n\n${text}`;
 const wrapped = (text: string): string => text.replace(/(.{30,60}) /g, '$1\n');
 
+describe('a mail as it is offered', () => {
+  it.each(['en', 'de'] as const)(
+    'in %s: no code in what she reads of her wish, and no note of hers',
+    (lang) => {
+      const [wish = ''] = offered(lang)
+        .split('\n')
+        .filter((line) => line.includes(piece.name));
+      expect(wish).not.toContain(piece.revision);
+      expect(wish).not.toContain('(');
+      expect(read(offered(lang)).fields.note ?? '').toBe('');
+      expect(read(offered(lang)).fields.piece).toBe('weir-light');
+    },
+  );
+
+  it('written before the code stood on a line of its own is read alike', () => {
+    const before = offered()
+      .replace(/For the maker, please leave this line: \((.*)\)\n\n/, '')
+      .replace('Weir Light.', `Weir Light (${piece.id} ${piece.revision}).`);
+    expect(read(before)).toMatchObject({ fields: { ...read(offered()).fields, mail: before } });
+  });
+});
+
 describe('a mail filled in', () => {
   it.each<[string, string]>([
     ['as it is', from(filled)],
