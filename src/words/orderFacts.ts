@@ -38,6 +38,8 @@ export type OrderRow = { readonly label: string; readonly value: string };
 
 /** Why an order isn't with the maker yet, as the buyer's browser knows it. */
 export type SendProblem =
+  /** The piece that lay finished is promised to somebody else. */
+  | { readonly code: 'ready-gone' }
   /** The device says that it has no network. */
   | { readonly code: 'offline' }
   /** No answer came, or one that was no receipt. */

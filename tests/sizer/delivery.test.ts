@@ -26,6 +26,8 @@ const POST: PostForSizer = {
   collection: 'from the workshop',
 };
 const ITEM: OrderItem = {
+  made: 'to-measure',
+  parts: { clasp: '', pendant: '' },
   piece: bracelet,
   lang: 'en',
   choice: { measure: { of: 'wrist', mm: 165.1 }, sit: 'easy', hand: 'left', pick: 'best', quantity: 1 },

@@ -63,10 +63,21 @@ describe('an answer', () => {
     expect(readDeskAnswer(sample.number, answer(201, good))).toMatchObject({
       kind: 'received',
       differs: false,
+      askedBefore: false,
     });
     expect(readDeskAnswer(sample.number, answer(200, { ...good, checked: 'differs' }))).toMatchObject({
       kind: 'received',
       differs: true,
+    });
+    const second = { ...good, checked: 'differs', differences: ['asked-before'] };
+    expect(readDeskAnswer(sample.number, answer(201, second))).toMatchObject({
+      differs: false,
+      askedBefore: true,
+    });
+    const both = { ...second, differences: ['asked-before', 'price'] };
+    expect(readDeskAnswer(sample.number, answer(201, both))).toMatchObject({
+      differs: true,
+      askedBefore: true,
     });
     // A hotel's sign-in page, another order's receipt, a receipt without a time.
     for (const json of [
@@ -80,6 +91,14 @@ describe('an answer', () => {
         problem: { code: 'no-answer' },
       });
     }
+  });
+
+  test('says by its own name that what lay finished is promised', () => {
+    const gone = { type: '/schema/desk-openapi.json#ready-gone', status: 409, detail: 'It has gone.' };
+    expect(readDeskAnswer(sample.number, answer(409, gone))).toEqual({
+      kind: 'refused',
+      problem: { code: 'ready-gone' },
+    });
   });
 
   test.each([

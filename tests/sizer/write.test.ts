@@ -1,20 +1,24 @@
 /** From the form to the order document, the mail and the slip link. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { AS_DESIGNED } from '#core/design/alternatives.ts';
 import { checkOrder } from '#order/check.ts';
 import { decode } from '#order/text.ts';
 import { slipLink } from '#order/mail.ts';
 import { LANGS } from '#words/lang.ts';
 import { orderWords } from '#words/words.ts';
-import { outcomeOf } from '#sizer/model/answer.ts';
+import { listedOf, outcomeOf } from '#sizer/model/answer.ts';
+import { chosenPiece } from '#sizer/model/chosen.ts';
+import { suitsOf } from '#sizer/model/suits.ts';
 import { choiceOf, shownOf } from '#sizer/model/outcome.ts';
-import { startOf } from '#sizer/model/sizerState.ts';
+import { reduce, startOf } from '#sizer/model/sizerState.ts';
 import { checkForm, EMPTY_FORM, quantityOf, type OrderForm } from '#sizer/ordering/model/form.ts';
 import { draftOrder, textWithUnit, unitOfOrder, writeMail, writeOrder } from '#sizer/ordering/model/write.ts';
+import { readyItem } from '#sizer/ordering/model/readyItem.ts';
 import type { OrderItem } from '#sizer/ordering/model/item.ts';
 import { readableId } from '#sizer/slip/pieceName.ts';
 import { enoughFor } from '#sizer/ordering/model/enough.ts';
-import { focalBracelet, withComponent } from '#tests/support/workshop.ts';
+import { component, focalBracelet, pendantNecklace, RULES, withComponent } from '#tests/support/workshop.ts';
 import { bracelet, pieceOf } from './support.ts';
 
 const SHOP = { name: 'Ninepin Beadwork', email: 'orders@ninepin.example' };
@@ -31,7 +35,17 @@ function itemFor(text: string, lang: 'en' | 'de' = 'en'): OrderItem {
   const choice = choiceOf(state);
   const candidate = shownOf(outcomeOf(bracelet, state));
   if ('code' in choice || candidate === null) throw new Error('expected a piece');
-  return { piece: bracelet, lang, choice, text, unit: 'in', candidate, post: null };
+  return {
+    made: 'to-measure',
+    parts: AS_DESIGNED,
+    piece: bracelet,
+    lang,
+    choice,
+    text,
+    unit: 'in',
+    candidate,
+    post: null,
+  };
 }
 
 let byte = 0;
@@ -81,6 +95,83 @@ test('several pieces need beads for all of them', () => {
   // One boulder a piece, three in the drawer.
   const scarce = { ...plenty, piece: pieceOf(withComponent(focalBracelet, 'boulder', { stock: 3 })) };
   expect([1, 2, 3, 4].map((quantity) => enoughFor(scarce, quantity))).toEqual([true, true, true, false]);
+});
+
+describe('the one that lies finished', () => {
+  const item = readyItem(bracelet, listedOf(bracelet), { post: null }, 'en', 'in');
+  const order = writeOrder(item, { ...FORM, quantity: '1' }, Date.UTC(2026, 10, 25), randomByte);
+
+  test('is ordered as it lies: its own length, its usual counts, no size and no part but its own', () => {
+    expect(checkOrder(order)).toBeNull();
+    expect(order).toMatchObject({
+      made: 'ready',
+      instead: { clasp: { id: '' }, pendant: { id: '' } },
+      measure: { of: 'length', text: '' },
+      quantity: 1,
+      shown: { counts: listedOf(bracelet).counts, priceMinor: bracelet.listedMinor },
+    });
+    expect(order.measure.mm).toBeCloseTo(listedOf(bracelet).finishedLengthMm, 2);
+  });
+
+  test.each(LANGS)('says so in the mail, in %s, and asks for no size, sit or hand', (lang) => {
+    const words = orderWords(lang);
+    const { body } = writeMail({ ...order, lang }, 'Test Piece', SHOP, words);
+    expect(body).toContain(words.asItLies);
+    expect(body).toContain(words.mailClosing.ready);
+    expect(body).not.toMatch(/Sit:|Sitz:|Clasp worked by|Verschluss für/);
+  });
+
+  test('sits on the girths that its inside girth leaves for each sit; a necklace hangs on anybody', () => {
+    const { insideGirthMm } = listedOf(bracelet);
+    const ease = RULES.easeMm.bracelet;
+    expect(suitsOf(bracelet, listedOf(bracelet))).toEqual({
+      snug: insideGirthMm - ease.snug,
+      easy: insideGirthMm - ease.easy,
+      loose: insideGirthMm - ease.loose,
+    });
+    const necklace = pieceOf(pendantNecklace);
+    expect(suitsOf(necklace, listedOf(necklace))).toBeNull();
+  });
+});
+
+describe('other parts', () => {
+  const toggle = { ...component('toggle'), shape: 'toggle' as const, costMinor: 5000 };
+  const piece = pieceOf(focalBracelet, {
+    alternatives: { clasps: [{ clasp: toggle, ring: null }], pendants: [] },
+  });
+  const state = reduce(
+    { ...startOf('bracelet', 'in'), text: '6½' },
+    { type: 'part', part: 'clasp', id: 'toggle' },
+  );
+  const chosen = chosenPiece(piece, state.parts);
+
+  test('are sized and priced against the piece as listed, and named in the order', () => {
+    const candidate = shownOf(outcomeOf(chosen, state));
+    const choice = choiceOf(state);
+    if (candidate === null || 'code' in choice) throw new Error('expected a piece');
+    expect(chosen.design.ends.clasp).toBe('toggle');
+    const asListed = shownOf(outcomeOf(piece, state));
+    expect(candidate.priceMinor).not.toBe(asListed?.priceMinor);
+    const item: OrderItem = {
+      ...itemFor('6½'),
+      piece: chosen,
+      parts: state.parts,
+      choice,
+      candidate,
+    };
+    const order = writeOrder(item, FORM, 0, randomByte);
+    expect(checkOrder(order)).toBeNull();
+    expect(order.instead).toEqual({
+      clasp: { id: 'toggle', name: toggle.name },
+      pendant: { id: '', name: '' },
+    });
+    expect(writeMail(order, 'Test Piece', SHOP, orderWords('en')).body).toContain(`Clasp: ${toggle.name}`);
+  });
+
+  test('that aren’t offered leave the piece as it is', () => {
+    expect(chosenPiece(piece, { clasp: 'no-such', pendant: '' })).toBe(piece);
+    expect(chosenPiece(bracelet, state.parts)).toBe(bracelet);
+  });
 });
 
 describe('order', () => {

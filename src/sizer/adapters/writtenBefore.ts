@@ -18,6 +18,11 @@ export function writtenBefore(id: string): readonly SizerAction[] {
     ...(of === undefined ? [] : [{ type: 'by', of } as const]),
     ...(sit === undefined ? [] : [{ type: 'sit', sit } as const]),
     ...(hand === undefined ? [] : [{ type: 'hand', hand } as const]),
+    ...(['clasp', 'pendant'] as const).flatMap((part) => {
+      const chosen = document.getElementById(`${id}-${part}`);
+      const other = chosen instanceof HTMLSelectElement && chosen.value !== '';
+      return other ? [{ type: 'part', part, id: chosen.value } as const] : [];
+    }),
     ...(wrote ? [{ type: 'write', text: field.value } as const] : []),
   ];
 }

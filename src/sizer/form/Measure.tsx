@@ -20,11 +20,11 @@ export type MeasureProps = {
 };
 
 export function Measure({ piece, built, words, handle, id, lang }: MeasureProps) {
-  const { state, outcome, engine } = handle;
+  const { state, outcome, engine, chosen } = handle;
   const format = formatFor(lang, state.unit, piece.rules.currency);
   const limits = useMemo(
-    () => (engine === null ? built.limits : engine.limitsOf(piece, state.of, state.sit)),
-    [engine, piece, built, state.of, state.sit],
+    () => (engine === null ? built.limits : engine.limitsOf(chosen, state.of, state.sit)),
+    [engine, chosen, built, state.of, state.sit],
   );
   const read = parseLength(state.text, state.unit);
   const slider =

@@ -9,32 +9,42 @@ import { isEmpty } from '../ordering/model/outboxText.ts';
 import type { OrderItem } from '../ordering/model/item.ts';
 import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 
+/** The piece in her size, or the one that lies finished. */
+export type Ordered = 'sized' | 'ready';
+
 export type OrderSlotProps = {
   readonly words: SizingWords;
   readonly format: Format;
   readonly shop: ShopForSizer;
   readonly store: Store;
-  /** Null until there is a size to order. */
-  readonly item: OrderItem | null;
+  /** What would be ordered; null until there is a size, and until the computation is there. */
+  readonly items: Readonly<Record<Ordered, OrderItem | null>>;
+  /** Which of them the form stands open for; null where it is closed. */
+  readonly open: Ordered | null;
+  readonly onOpen: (open: Ordered | null) => void;
   readonly lang: Lang;
   readonly loadWords: Loader<{ readonly order: OrderWords }>;
 };
 
 const loadOrdering = () => import('../ordering/Ordering.tsx');
 
-export function OrderSlot({ words, format, shop, store, item, lang, loadWords }: OrderSlotProps) {
-  const [open, setOpen] = useState(false);
+export function OrderSlot(props: OrderSlotProps) {
+  const { words, format, shop, store, items, open, onOpen, lang, loadWords } = props;
+  const item = items.sized;
   const [pending, setPending] = useState(false);
   // An order that waits from an earlier visit goes on its way without being asked.
   useEffect(() => setPending(!isEmpty(store)), []);
   // Fetched as soon as there is something to order, so that a lost network later does no harm.
-  const { module, failed } = useLoaded(both(loadOrdering, loadWords), open || pending || item !== null);
+  const { module, failed } = useLoaded(
+    both(loadOrdering, loadWords),
+    open !== null || pending || item !== null,
+  );
   const mail = `mailto:${shop.email}`;
   return (
     <div class="sizer-order">
-      {!open && (
+      {open === null && (
         <>
-          <button type="button" class="button" disabled={item === null} onClick={() => setOpen(true)}>
+          <button type="button" class="button" disabled={item === null} onClick={() => onOpen('sized')}>
             {words.order}
           </button>
           {item === null && <p class="sizer-hint">{words.orderFirst}</p>}
@@ -46,11 +56,11 @@ export function OrderSlot({ words, format, shop, store, item, lang, loadWords }:
           lang={lang}
           shop={shop}
           format={format}
-          item={open ? item : null}
-          onOrdered={() => setOpen(false)}
+          item={open === null ? null : items[open]}
+          onOrdered={() => onOpen(null)}
         />
       )}
-      {open && module === null && <p role="status">{failed ? words.orderFailed : words.loading}</p>}
+      {open !== null && module === null && <p role="status">{failed ? words.orderFailed : words.loading}</p>}
       {failed && <a href={mail}>{shop.email}</a>}
     </div>
   );

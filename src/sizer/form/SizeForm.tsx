@@ -5,6 +5,7 @@ import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { Format } from '#words/format.ts';
 import { type SizerState } from '../model/sizerState.ts';
 import { Choices } from '../controls/Choices.tsx';
+import { PartChoices } from './PartChoices.tsx';
 import { Measure, type MeasureProps } from './Measure.tsx';
 
 export type SizeFormProps = MeasureProps & {
@@ -61,6 +62,7 @@ export function SizeForm({ piece, built, words, handle, id, lang, format, advice
         )}
         <p class="sizer-hint">{words.handReasons[advice.reason](state.hand)}</p>
       </div>
+      <PartChoices {...{ piece, words, format, id, dispatch }} parts={state.parts} />
     </div>
   );
 }

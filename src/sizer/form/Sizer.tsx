@@ -1,6 +1,6 @@
 /** The sizing island: a measure, a sit and a hand in; the piece at that size out, and the way to order it. */
 import type { ComponentChildren } from 'preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { BodyWords, OrderWords, ScreenWords, SizingWords } from '#words/words.ts';
@@ -9,11 +9,13 @@ import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '
 import type { SizerState } from '../model/sizerState.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts';
 import type { OrderItem } from '../ordering/model/item.ts';
+import { readyItem } from '../ordering/model/readyItem.ts';
 import { Announcement } from './Announcement.tsx';
 import { Picture } from './Picture.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
-import { OrderSlot } from './OrderSlot.tsx';
+import { OrderSlot, type Ordered } from './OrderSlot.tsx';
+import { ReadyOffer } from './ReadyOffer.tsx';
 import type { Loader } from '../controls/useLoaded.ts';
 import { useSeen } from '../controls/useSeen.ts';
 import { useSizer } from './useSizer.ts';
@@ -47,21 +49,30 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
   const section = useRef<HTMLElement>(null);
   const id = `sizer-${piece.id}`;
   const handle = useSizer(piece, shop, lang, browserStore, useSeen(section), id);
-  const { state, outcome, engine } = handle;
+  const { state, outcome, engine, chosen } = handle;
+  const [open, setOpen] = useState<Ordered | null>(null);
   const { currency } = piece.rules;
   const format = useMemo(() => formatFor(lang, state.unit, currency), [lang, state.unit, currency]);
   // A measure that can't be taken leaves the piece as it is in the shop to look at.
-  const candidate = useMemo(() => shownOf(outcome) ?? engine?.listedOf(piece) ?? null, [outcome, engine]);
+  const candidate = useMemo(
+    () => shownOf(outcome) ?? engine?.listedOf(chosen) ?? null,
+    [outcome, engine, chosen],
+  );
   const figures =
-    engine === null || candidate === null ? built.figures : engine.figuresOf(piece.design, candidate);
+    engine === null || candidate === null ? built.figures : engine.figuresOf(chosen.design, candidate);
   const sizing = sizedOf(outcome);
   // Whether it matters may hang on the counts; before there are any, on those of the listed piece.
   const sized = sizing === null || sizing.status === 'outside' ? null : sizing.hand;
   const advice = sized ?? built.hand;
-  const view = { words, format, id, design: piece.design };
+  const view = { words, format, id, design: chosen.design };
+  const items = {
+    sized: itemOf(chosen, shop, lang, state, outcome),
+    ready: engine === null ? null : readyItem(piece, engine.listedOf(piece), shop, lang, state.unit),
+  };
   return (
     <section ref={section} class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{words.title}</h2>
+      {piece.ready && <ReadyOffer {...view} piece={piece} built={built} onWant={() => setOpen('ready')} />}
       <div class="sizer-body">
         <SizeForm
           {...view}
@@ -88,7 +99,7 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
           <Figures {...view} figures={figures} listed={sizing === null} />
           <Picture
             {...view}
-            piece={piece}
+            piece={chosen}
             candidate={candidate}
             girthMm={girthOf(sizing)}
             unit={state.unit}
@@ -106,7 +117,9 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
               {...view}
               shop={shop}
               store={browserStore}
-              item={itemOf(piece, shop, lang, state, outcome)}
+              items={items}
+              open={open}
+              onOpen={setOpen}
               lang={lang}
               loadWords={load.order}
             />
@@ -150,5 +163,15 @@ function itemOf(
   const choice = choiceOf(state);
   const candidate = shownOf(outcome);
   if (!canOrder(outcome) || candidate === null || 'code' in choice) return null;
-  return { piece, lang, choice, text: state.text, unit: state.unit, candidate, post };
+  return {
+    made: 'to-measure',
+    parts: state.parts,
+    piece,
+    lang,
+    choice,
+    text: state.text,
+    unit: state.unit,
+    candidate,
+    post,
+  };
 }

@@ -17,6 +17,8 @@ export type SizerHandle = {
   readonly state: SizerState;
   /** Null until it is fetched. */
   readonly engine: Engine | null;
+  /** With the clasp and pendant she has chosen. */
+  readonly chosen: PieceForSizer;
   /** True where fetching it failed. */
   readonly failed: boolean;
   readonly outcome: Outcome;
@@ -47,7 +49,9 @@ export function useSizer(
   const [before] = useState(() => writtenBefore(id));
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
   const { module: engine, failed } = useLoaded<Engine>(loadEngine, seen || state.text !== '');
-  const outcome = useMemo(() => engine?.outcomeOf(piece, state) ?? WAITING, [engine, piece, state]);
+  const { parts } = state;
+  const chosen = useMemo(() => engine?.chosenPiece(piece, parts) ?? piece, [engine, piece, parts]);
+  const outcome = useMemo(() => engine?.outcomeOf(chosen, state) ?? WAITING, [engine, chosen, state]);
   const unit = useRef(state.unit);
   unit.current = state.unit;
   const act = (action: SizerAction) => {
@@ -62,7 +66,7 @@ export function useSizer(
   const take = (mm: number) => act({ type: 'write', text: formatLengthNumber(mm, state.unit, lang) });
   const takeLength = (mm: number) => act({ type: 'length', text: formatLengthNumber(mm, state.unit, lang) });
   const textIn = (to: SizerState['unit']) =>
-    engine === null ? state.text : engine.rewrite(piece, state, to, lang);
+    engine === null ? state.text : engine.rewrite(chosen, state, to, lang);
   const changeUnit = (to: SizerState['unit']) => {
     if (to !== unit.current) act({ type: 'unit', unit: to, text: textIn(to) });
   };
@@ -83,6 +87,7 @@ export function useSizer(
   return {
     state,
     engine,
+    chosen,
     failed,
     outcome,
     dispatch: act,

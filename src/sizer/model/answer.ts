@@ -14,14 +14,14 @@ export function outcomeOf(piece: PieceForSizer, state: SizerState): Outcome {
   if (state.text.trim() === '') return { kind: 'listed', candidate: listedOf(piece) };
   const choice = choiceOf(state);
   if ('code' in choice) return { kind: 'unread', problem: choice };
-  const sizing = sizeChecked(piece.design, piece.rules, piece.listedMinor, choice);
+  const sizing = sizeChecked(piece.design, piece.rules, piece.listedMinor, choice, piece.listed);
   return { kind: 'sized', sizing, otherUnit: otherUnitOf(piece, state, choice, sizing) };
 }
 
 /** The piece at its usual counts. */
 export function listedOf(piece: PieceForSizer): Candidate {
-  const { design, rules, listedMinor } = piece;
-  return describe(design, rules, listedMinor, usual(design));
+  const { design, rules, listedMinor, listed } = piece;
+  return describe(design, rules, listedMinor, usual(design), listed);
 }
 
 function otherUnitOf(

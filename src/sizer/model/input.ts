@@ -1,5 +1,6 @@
 /** What a page hands to the island: plain data, as small as sizing allows. */
-import type { Alternatives } from '#core/design/alternatives.ts';
+import type { Alternatives, ChosenParts } from '#core/design/alternatives.ts';
+import type { Sit } from '#core/design/choice.ts';
 import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
 import type { PostRules } from '#core/post/rules.ts';
@@ -18,6 +19,10 @@ export type PieceForSizer = {
   readonly design: Design;
   /** What she may choose instead of its clasp and pendant; left out where nothing is offered. */
   readonly alternatives?: Alternatives;
+  /** The same as she reads of it; left out likewise. */
+  readonly offers?: readonly PartOffer[];
+  /** What the listed price is for, where `design` has another clasp or pendant than it. */
+  readonly listed?: Design;
   /** Price at the usual counts, minor units of `rules.currency`. */
   readonly listedMinor: number;
   readonly rules: Rules;
@@ -25,6 +30,17 @@ export type PieceForSizer = {
   readonly orderable: boolean;
   /** True where one lies finished, to be had as it lies there. */
   readonly ready: boolean;
+};
+
+/** A clasp or pendant that may be chosen instead of the listed one, as it is told. */
+export type PartOffer = {
+  readonly part: keyof ChosenParts;
+  readonly id: string;
+  readonly name: string;
+  /** What it adds to the price at the usual counts, minor units; below 0 where it is less. */
+  readonly differenceMinor: number;
+  /** What is to be minded with it and not with the listed one. */
+  readonly cautions: readonly string[];
 };
 
 /** Where a browser posts orders: a desk answers with a receipt, a form service passes on what it gets. */
@@ -62,4 +78,6 @@ export type BuiltPiece = {
   readonly limits: Limits | null;
   /** Whether it matters which hand works the clasp, for a right one. */
   readonly hand: HandAdvice;
+  /** Whom the one that lies finished would suit; null for a necklace, left out where none lies there. */
+  readonly suits?: Readonly<Record<Sit, number>> | null;
 };

@@ -16,7 +16,7 @@ import type { SizerState } from './sizerState.ts';
 export function rewrite(piece: PieceForSizer, state: SizerState, unit: ShownUnit, lang: Lang): string {
   const choice = choiceOf(state);
   if ('code' in choice) return state.text;
-  const { status } = sizeChecked(piece.design, piece.rules, piece.listedMinor, choice);
+  const { status } = sizeChecked(piece.design, piece.rules, piece.listedMinor, choice, piece.listed);
   const makeable = status === 'fits' || status === 'near';
   const asItStands = parseLength(state.text, unit);
   if (!makeable && asItStands.ok && asItStands.mm !== choice.measure.mm) return state.text;

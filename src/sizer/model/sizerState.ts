@@ -1,5 +1,6 @@
 /** What the buyer has set so far, and how each of her actions changes it. Pure: no browser, no computation of sizes. */
 import { MEASURES_OF_KIND, type Hand, type Measure, type Pick, type Sit } from '#core/design/choice.ts';
+import { AS_DESIGNED, type ChosenParts } from '#core/design/alternatives.ts';
 import type { PieceKind } from '#core/design/design.ts';
 import { parseLength } from '#core/units/length.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
@@ -13,6 +14,8 @@ export type SizerState = {
   readonly hand: Hand;
   /** Which of the nearest pieces, where none meets the tolerance. */
   readonly pick: Pick;
+  /** Clasp and pendant instead of the listed ones. */
+  readonly parts: ChosenParts;
 };
 
 export type SizerAction =
@@ -25,14 +28,23 @@ export type SizerAction =
   | { readonly type: 'sit'; readonly sit: Sit }
   | { readonly type: 'hand'; readonly hand: Hand }
   | { readonly type: 'pick'; readonly pick: Pick }
+  | { readonly type: 'part'; readonly part: keyof ChosenParts; readonly id: string }
   | { readonly type: 'restore'; readonly state: Partial<SizerState> };
 
 /** Before the buyer has done anything; also what the page is built with. */
 export function startOf(kind: PieceKind, unit: ShownUnit): SizerState {
-  return { of: MEASURES_OF_KIND[kind][0], text: '', unit, sit: 'easy', hand: 'right', pick: 'best' };
+  return {
+    of: MEASURES_OF_KIND[kind][0],
+    text: '',
+    unit,
+    sit: 'easy',
+    hand: 'right',
+    pick: 'best',
+    parts: AS_DESIGNED,
+  };
 }
 
-/** The state after an action. A new size forgets the pick, which belonged to the old one. */
+/** The state after an action. A new size or part forgets the pick, which belonged to the old one. */
 export function reduce(state: SizerState, action: SizerAction): SizerState {
   switch (action.type) {
     case 'by':
@@ -50,6 +62,8 @@ export function reduce(state: SizerState, action: SizerAction): SizerState {
       return { ...state, hand: action.hand };
     case 'pick':
       return { ...state, pick: action.pick };
+    case 'part':
+      return { ...state, parts: { ...state.parts, [action.part]: action.id }, pick: 'best' };
     case 'restore':
       return { ...state, ...action.state };
   }

@@ -1,5 +1,5 @@
 /** Name, e-mail, number of pieces, delivery and note; a summary; and the button that sends. */
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { CAPS } from '#order/document.ts';
 import type { Format } from '#words/format.ts';
 import type { OrderWords } from '#words/words.ts';
@@ -16,6 +16,8 @@ export type OrderFormViewProps = {
   readonly format: Format;
   /** null: the order is prepared for e-mail. */
   readonly postTo: PostTarget | null;
+  /** For the one that lies finished: then there is no number to choose. */
+  readonly ready: boolean;
   /** How it can reach the buyer; null: nothing is asked. */
   readonly post: PostForSizer | null;
   /** What posting comes to, as it is told; '' where nothing is posted. */
@@ -35,10 +37,13 @@ const FIELDS: readonly FormField[] = [
 ];
 
 export function OrderFormView(props: OrderFormViewProps) {
-  const { words, format, postTo, post, postage, summary, check, onOrder } = props;
+  const { words, format, postTo, ready, post, postage, summary, check, onOrder } = props;
   const [form, setForm] = useState(EMPTY_FORM);
   const [problems, setProblems] = useState<FormProblems>({});
   const element = useRef<HTMLFormElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
+  // It may open far below the button that opened it.
+  useEffect(() => title.current?.focus(), [ready]);
   const change = (part: Partial<OrderForm>) => setForm({ ...form, ...part });
   const now = Object.keys(problems).length === 0 ? problems : check(form);
   const problemOf = (field: FormField) => {
@@ -64,7 +69,9 @@ export function OrderFormView(props: OrderFormViewProps) {
   });
   return (
     <form ref={element} class="sizer-form" noValidate onSubmit={submit}>
-      <h3 tabIndex={-1}>{words.title}</h3>
+      <h3 ref={title} tabIndex={-1}>
+        {words.title}
+      </h3>
       <Field id="order-name" label={words.name} problem={problemOf('name')}>
         {(ids) => (
           <input
@@ -87,15 +94,17 @@ export function OrderFormView(props: OrderFormViewProps) {
           />
         )}
       </Field>
-      <Field id="order-quantity" label={words.quantity} problem={problemOf('quantity')}>
-        {(ids) => (
-          <input
-            {...common('quantity', ids)}
-            inputMode="numeric"
-            onInput={(event) => change({ quantity: event.currentTarget.value })}
-          />
-        )}
-      </Field>
+      {!ready && (
+        <Field id="order-quantity" label={words.quantity} problem={problemOf('quantity')}>
+          {(ids) => (
+            <input
+              {...common('quantity', ids)}
+              inputMode="numeric"
+              onInput={(event) => change({ quantity: event.currentTarget.value })}
+            />
+          )}
+        </Field>
+      )}
       {post !== null && (
         <DeliveryFields
           words={words}

@@ -36,9 +36,12 @@ export function Ordering({ shop, format, item, onOrdered, lang, words }: Orderin
   useEffect(() => {
     if (ordered > 0) list.current?.focus();
   }, [ordered]);
+  // There is one of what lies finished, whatever was written before.
+  const formFor = (form: OrderForm): OrderForm =>
+    item?.made === 'ready' ? { ...form, quantity: '1' } : form;
   const order = (form: OrderForm) => {
     if (item === null) return;
-    const document = writeOrder(item, form, browserClock.nowMs(), randomByte);
+    const document = writeOrder(item, formFor(form), browserClock.nowMs(), randomByte);
     const state = shop.postTo === null || form.trap !== '' ? 'mail' : 'waiting';
     outbox.put(newEntry(document, item.piece.name, state));
     setOrdered(ordered + 1);
@@ -51,10 +54,11 @@ export function Ordering({ shop, format, item, onOrdered, lang, words }: Orderin
           words={words}
           format={format}
           postTo={shop.postTo}
-          summary={(form) => words.rows(format, draftOrder(item, form), item.piece.name)}
+          ready={item.made === 'ready'}
+          summary={(form) => words.rows(format, draftOrder(item, formFor(form)), item.piece.name)}
           post={item.post}
-          postage={(form) => postageText(item, form, format, words)}
-          check={(form) => checkAll(item, form)}
+          postage={(form) => postageText(item, formFor(form), format, words)}
+          check={(form) => checkAll(item, formFor(form))}
           onOrder={order}
         />
       )}

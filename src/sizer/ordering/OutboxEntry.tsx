@@ -82,16 +82,18 @@ export function OutboxEntry(props: OutboxEntryProps) {
 
 /** The sentence that says where an order stands. */
 function standing({ words, lang, entry }: OutboxEntryProps): string {
-  const { order, state, problem, receivedAt, differs } = entry;
+  const { order, state, problem, receivedAt, differs, askedBefore = false } = entry;
   const format = formatFor(lang, unitOfOrder(order), order.shown.currency);
   const why = problem === null ? '' : sentenceOf(words.sendProblems, problem, format);
   if (state === 'waiting') return words.states.waiting(why);
-  if (state === 'refused') return words.states.refused(why);
+  if (state === 'refused') return problem?.code === 'ready-gone' ? why : words.states.refused(why);
   if (state === 'mail') return problem === null ? words.states.mail() : words.states.silent();
   if (state === 'handed') return words.states.handed();
   if (state === 'mailed') return words.states.mailed();
   const received = words.states.received(
     receivedAt === null ? '' : formatDateTime(receivedAt, lang, localZone()),
   );
-  return differs ? `${received} ${words.differs}` : received;
+  return [received, ...(askedBefore ? [words.askedBefore] : []), ...(differs ? [words.differs] : [])].join(
+    ' ',
+  );
 }

@@ -12,6 +12,7 @@ import {
 } from '#catalogue/model/catalogue.ts';
 import type { PieceForSizer, PostForSizer, PostTarget, ShopForSizer } from '#sizer/model/input.ts';
 import type { Lang } from '#words/lang.ts';
+import { offersOf } from './partOffers.ts';
 import { address } from '../site/addresses.ts';
 import { unitIn } from './frame.ts';
 
@@ -23,7 +24,7 @@ export function forSizer(piece: Piece, shop: Shop, lang: Lang): PieceForSizer {
   const offered = componentsOf(alternatives).length > 0;
   return {
     ...{ id, name, revision, design, listedMinor, rules: shop.rules },
-    ...(offered && { alternatives }),
+    ...(offered && { alternatives, offers: offersOf(piece, shop, lang) }),
     orderable: status !== 'past',
     ready: status === 'available',
   };

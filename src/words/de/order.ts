@@ -60,6 +60,8 @@ const sendProblems: Sentences<SendProblem> = {
   'no-answer': () => 'Der Laden hat nicht geantwortet.',
   'shop-trouble': () => 'Der Laden kann gerade keine Bestellungen annehmen.',
   'too-many': () => 'Beim Laden kommen gerade viele Bestellungen auf einmal an.',
+  'ready-gone': () =>
+    'Das Stück, das fertig dalag, ist inzwischen jemandem versprochen und kann nicht mehr Ihres werden. Ein gleiches lässt sich fertigen: Bestellen Sie es in Ihrer Größe.',
   'turned-down': ({ reason }) =>
     reason === '' ? 'Der Laden konnte sie so nicht annehmen.' : `Der Laden sagt: „${reason}“`,
 };
@@ -120,6 +122,8 @@ export const order: typeof english = {
   },
   differs:
     'Das Stück oder sein Preis hat sich geändert, seit diese Seite entstand; Sie hören davon, bevor etwas gefädelt wird.',
+  askedBefore:
+    'Nach dem Stück, das fertig daliegt, hat vor Ihnen schon jemand gefragt. Nimmt es dort niemand, gehört es Ihnen; die Werkstatt schreibt Ihnen.',
   notKept:
     'Dieser Browser behält nichts, sobald die Seite zu ist. Lassen Sie sie offen, bis die Bestellung angekommen ist, oder senden Sie sie per E-Mail.',
   tryNow: 'Jetzt noch einmal versuchen',
@@ -134,7 +138,10 @@ export const order: typeof english = {
   reallyRemove: 'Löschen: Die Werkstatt hat sie noch nicht',
   mailSubject: (number, piece) => `Bestellung ${number}: ${piece}`,
   mailGreeting: (shop) => `Eine Bestellung für ${shop}`,
-  mailClosing: 'Bitte schreiben Sie mir, bevor Sie es fädeln.',
+  mailClosing: {
+    'to-measure': 'Bitte schreiben Sie mir, bevor Sie es fädeln.',
+    ready: 'Bitte schreiben Sie mir, bevor Sie es abschicken.',
+  },
   mailFoot:
     'Die Zeilen unten enthalten die ganze Bestellung für das Auftragsbuch. Bitte lassen Sie sie, wie sie sind.',
   size: ({ of, text }, made = 'to-measure') => (made === 'ready' ? AS_IT_LIES : BY[of](text)),

@@ -130,6 +130,10 @@ export const pages: typeof english = {
     usual: 'wie gezeigt',
     change: (count, name) => (count > 0 ? `${count} mehr: ${name}` : `${-count} weniger: ${name}`),
     offBy: (by) => `${by} daneben`,
+    readyLead: (length) => `Eines liegt fertig da, ${length} lang:`,
+    readyMail: 'Per E-Mail bestellen, so wie es daliegt',
+    insteadLead: { clasp: 'Statt des Verschlusses geht auch:', pendant: 'Statt des Anhängers geht auch:' },
+    insteadMail: 'Nennen Sie es in Ihrer E-Mail; Länge und Preis werden damit ein wenig anders.',
     order: 'Per E-Mail bestellen',
     ask: 'Zu diesem Stück fragen',
     post: {

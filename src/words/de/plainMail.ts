@@ -20,6 +20,7 @@ export const plainMail: typeof english = {
   greeting,
   wish,
   mark,
+  asItLies: 'so, wie es daliegt',
   subject: (name, size) => `Bestellung: ${name}, ${size}`,
   askSubject: (name) => `Zu ${name}`,
   body: (args) =>
@@ -31,7 +32,7 @@ export const plainMail: typeof english = {
       `${labels.size}: ${args.size}`,
       `${labels.comesOut}: ${args.comesOut}`,
       `${labels.price}: ${args.price}`,
-      `${labels.hand}: ${hands.right} / ${hands.left}`,
+      ...(args.ready ? [] : [`${labels.hand}: ${hands.right} / ${hands.left}`]),
       '',
       mark(args.revision),
       '',

@@ -167,6 +167,20 @@ export const sizing: typeof english = {
   slider: 'Schieben, um Größen zu probieren',
   handLegend: 'Welche Hand bedient den Verschluss?',
   hands: { left: 'Linke Hand', right: 'Rechte Hand' },
+  parts: { clasp: 'Verschluss', pendant: 'Anhänger' },
+  partListed: (name) => `Wie gezeigt: ${name}`,
+  noPendant: 'keiner',
+  partOffered: (f, name, differenceMinor) => {
+    if (differenceMinor === 0) return `${name} (gleicher Preis)`;
+    return `${name} (${f.money(Math.abs(differenceMinor))} ${differenceMinor > 0 ? 'mehr' : 'weniger'})`;
+  },
+  readyTitle: 'Eines liegt fertig da',
+  readyIs: (f, lengths, girthMm, priceMinor) =>
+    `Es misst ${f.list(lengths)}, innen herum ${f.length(girthMm)}, und kostet ${f.money(priceMinor)}.`,
+  readySuits: (f, kind, { snug, easy, loose }) =>
+    `Bequem sitzt es bei ${f.length(easy)} (${ROUND[kind]}), anliegend bei ${f.length(snug)}, locker bei ${f.length(loose)}.`,
+  readyHangs: 'Unter „Getragen“ sehen Sie, wo es bei Ihnen hängt.',
+  readyOrder: 'So nehmen, wie es daliegt',
   resultTitle: 'Das bekämen Sie',
   listedTitle: 'So liegt es im Laden',
   finishedLength: 'Fertige Länge',

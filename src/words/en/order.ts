@@ -59,6 +59,8 @@ const sendProblems: Sentences<SendProblem> = {
   'no-answer': () => 'The shop did not answer.',
   'shop-trouble': () => 'The shop can’t take orders at the moment.',
   'too-many': () => 'The shop is getting many orders at once.',
+  'ready-gone': () =>
+    'The one that lay finished has been promised to somebody in the meantime, so it can’t be yours. Another can be made like it: order it in your size.',
   'turned-down': ({ reason }) =>
     reason === '' ? 'The shop could not take it as it is.' : `The shop said: “${reason}”`,
 };
@@ -118,6 +120,8 @@ export const order = {
   },
   differs:
     'The piece or its price has changed since this page was made; she will tell you before anything is strung.',
+  askedBefore:
+    'Somebody asked for the one that lies finished before you did. If they don’t take it, it is yours; the maker will tell you.',
   notKept:
     'This browser keeps nothing once the page is closed. Leave it open until the order is received, or send it by e-mail.',
   tryNow: 'Try again now',
@@ -132,7 +136,10 @@ export const order = {
   reallyRemove: 'Remove it: it has not reached the maker',
   mailSubject: (number: string, piece: string): string => `Order ${number}: ${piece}`,
   mailGreeting: (shop: string): string => `An order for ${shop}`,
-  mailClosing: 'Please write to me before you string it.',
+  mailClosing: {
+    'to-measure': 'Please write to me before you string it.',
+    ready: 'Please write to me before you send it.',
+  },
   mailFoot: 'The lines below hold the whole order for the maker’s order book. Please leave them as they are.',
   /** What was asked for: the measure as written, and of what it is. */
   size: (

@@ -143,6 +143,13 @@ export const pages = {
     change: (count: number, name: string) =>
       count > 0 ? `${count} more: ${name}` : `${-count} fewer: ${name}`,
     offBy: (by: string) => `${by} off`,
+    readyLead: (length: string): string => `One lies here finished, ${length} long:`,
+    readyMail: 'Order it by e-mail, as it lies there',
+    insteadLead: {
+      clasp: 'Instead of its clasp you can have:',
+      pendant: 'Instead of its pendant you can have:',
+    },
+    insteadMail: 'Name it in your e-mail; length and price of your size come out a little different with it.',
     order: 'Order by e-mail',
     ask: 'Ask about this piece',
     post: {

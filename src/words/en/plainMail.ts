@@ -22,9 +22,19 @@ export const plainMail = {
   greeting,
   wish,
   mark,
+  /** In the size's place, for the one that lies finished. */
+  asItLies: 'as it lies there',
   subject: (name: string, size: string): string => `Order: ${name}, ${size}`,
   askSubject: (name: string): string => `About ${name}`,
-  body: (args: { name: string; revision: string; size: string; comesOut: string; price: string }): string =>
+  /** `ready`: for the one that lies finished, of which no hand is asked. */
+  body: (args: {
+    name: string;
+    revision: string;
+    size: string;
+    comesOut: string;
+    price: string;
+    ready?: boolean;
+  }): string =>
     [
       greeting,
       '',
@@ -33,7 +43,7 @@ export const plainMail = {
       `${labels.size}: ${args.size}`,
       `${labels.comesOut}: ${args.comesOut}`,
       `${labels.price}: ${args.price}`,
-      `${labels.hand}: ${hands.right} / ${hands.left}`,
+      ...(args.ready ? [] : [`${labels.hand}: ${hands.right} / ${hands.left}`]),
       '',
       mark(args.revision),
       '',

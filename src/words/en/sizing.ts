@@ -169,6 +169,21 @@ export const sizing = {
   slider: 'Slide to try sizes',
   handLegend: 'Which hand works the clasp?',
   hands: { left: 'Left hand', right: 'Right hand' } satisfies Record<Hand, string>,
+  parts: { clasp: 'Clasp', pendant: 'Pendant' },
+  partListed: (name: string): string => `As it is: ${name}`,
+  noPendant: 'none',
+  /** `differenceMinor`: what it adds to the price. */
+  partOffered: (f: Format, name: string, differenceMinor: number): string => {
+    if (differenceMinor === 0) return `${name} (same price)`;
+    return `${name} (${f.money(Math.abs(differenceMinor))} ${differenceMinor > 0 ? 'more' : 'less'})`;
+  },
+  readyTitle: 'One lies here finished',
+  readyIs: (f: Format, lengths: readonly string[], girthMm: number, priceMinor: number): string =>
+    `It measures ${f.list(lengths)}, ${f.length(girthMm)} round the inside, and costs ${f.money(priceMinor)}.`,
+  readySuits: (f: Format, kind: PieceKind, { snug, easy, loose }: Readonly<Record<Sit, number>>): string =>
+    `It sits easy on a ${ROUND[kind]} of ${f.length(easy)}, snug on ${f.length(snug)}, loose on ${f.length(loose)}.`,
+  readyHangs: 'Under “Worn” you see where it hangs on you.',
+  readyOrder: 'Have it as it lies there',
   resultTitle: 'What you would get',
   listedTitle: 'As it is in the shop',
   finishedLength: 'Finished length',

@@ -37,6 +37,7 @@ const PROBLEMS: readonly DeskProblem[] = [
   { code: 'wrong-field', field: 'sit' },
   { code: 'robot' },
   { code: 'number-taken', number: 'TX2-FYF-HTV' },
+  { code: 'ready-gone', piece: 'weir-light' },
   { code: 'too-many', seconds: 3 },
   { code: 'book-locked' },
   { code: 'book-full' },

@@ -1,15 +1,21 @@
 /** What would be ordered, before anybody has filled in the form. */
+import type { ChosenParts } from '#core/design/alternatives.ts';
 import type { Choice } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
+import type { Made } from '#order/document.ts';
 import type { Lang } from '#words/lang.ts';
 import type { PieceForSizer, PostForSizer } from '../../model/input.ts';
 
 export type OrderItem = {
+  readonly made: Made;
+  /** With the parts chosen. */
   readonly piece: PieceForSizer;
+  /** Ids of what was chosen instead of the listed parts. */
+  readonly parts: ChosenParts;
   readonly lang: Lang;
   readonly choice: Choice;
-  /** The measure as written, and the unit of the field it was written in. */
+  /** The measure as written (nothing for one that lies finished), and the unit of the field it was written in. */
   readonly text: string;
   readonly unit: ShownUnit;
   readonly candidate: Candidate;

@@ -31,6 +31,8 @@ export type Entry = {
   readonly receivedAt: string | null;
   /** True where the shop calculated otherwise than this page: the maker sees both. */
   readonly differs: boolean;
+  /** True where somebody asked for the same finished piece before; left out by older entries. */
+  readonly askedBefore?: boolean;
 };
 
 /** Far more than one person orders; keeps the store small if something goes wrong. */

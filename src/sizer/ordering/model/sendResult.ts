@@ -3,7 +3,12 @@ import type { SendProblem } from '#words/orderFacts.ts';
 import type { Answer } from '../../model/ports.ts';
 
 export type SendResult =
-  | { readonly kind: 'received'; readonly receivedAt: string; readonly differs: boolean }
+  | {
+      readonly kind: 'received';
+      readonly receivedAt: string;
+      readonly differs: boolean;
+      readonly askedBefore: boolean;
+    }
   /** A form service has it and passes it on; only the maker can confirm. */
   | { readonly kind: 'handed' }
   | { readonly kind: 'later'; readonly problem: SendProblem }
@@ -41,16 +46,31 @@ export function readDeskAnswer(number: string, answer: Answer): SendResult {
   if (status === TOO_MANY) return { kind: 'later', problem: { code: 'too-many' } };
   if (status >= 500 || status === TIMED_OUT)
     return { kind: 'later', problem: { code: 'shop-trouble', status } };
+  if (typeOf(json).endsWith('#ready-gone')) return { kind: 'refused', problem: { code: 'ready-gone' } };
   return { kind: 'refused', problem: { code: 'turned-down', reason: reasonOf(json) } };
 }
 
 /** The receipt, where it is one for this number. `checked` tells whether the maker's own figures are the buyer's. */
 function receiptOf(number: string, json: unknown): SendResult | null {
   if (typeof json !== 'object' || json === null) return null;
-  const { number: named, receivedAt, checked } = json as Record<string, unknown>;
+  const { number: named, receivedAt, checked, differences } = json as Record<string, unknown>;
   if (named !== number || typeof receivedAt !== 'string' || !Number.isFinite(Date.parse(receivedAt)))
     return null;
-  return { kind: 'received', receivedAt, differs: checked === 'differs' };
+  const codes: readonly unknown[] = Array.isArray(differences) ? differences : [];
+  const askedBefore = codes.includes('asked-before');
+  return {
+    kind: 'received',
+    receivedAt,
+    differs: checked === 'differs' && !(askedBefore && codes.length === 1),
+    askedBefore,
+  };
+}
+
+/** The type of a problem document (RFC 9457, 3.1); '' where it has none. */
+function typeOf(json: unknown): string {
+  const type: unknown =
+    typeof json === 'object' && json !== null ? (json as Record<string, unknown>)['type'] : '';
+  return typeof type === 'string' ? type : '';
 }
 
 /** The sentence of a problem document (RFC 9457, 3.1): `detail`, else `title`. */

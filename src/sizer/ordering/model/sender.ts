@@ -76,8 +76,8 @@ const isWaiting = ({ state }: Entry): boolean => state === 'waiting';
 /** The entry after a try. */
 function after(entry: Entry, result: SendResult, nowMs: number, mostSilent: number): Entry {
   if (result.kind === 'received') {
-    const { receivedAt, differs } = result;
-    return { ...entry, state: 'received', receivedAt, differs, problem: null };
+    const { receivedAt, differs, askedBefore } = result;
+    return { ...entry, state: 'received', receivedAt, differs, askedBefore, problem: null };
   }
   if (result.kind === 'handed') return { ...entry, state: 'handed', problem: null };
   if (result.kind === 'no-desk') return { ...entry, state: 'mail', problem: null };

@@ -2,7 +2,7 @@
 import { parseLength } from '#core/units/length.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { compose } from '#order/compose.ts';
-import type { OrderDocument } from '#order/document.ts';
+import type { ChosenPart, OrderDocument } from '#order/document.ts';
 import { mailBody, mailtoLink } from '#order/mail.ts';
 import { makeNumber } from '#order/number.ts';
 import { formatFor } from '#words/format.ts';
@@ -31,21 +31,29 @@ export function draftOrder(item: OrderItem, form: OrderForm): OrderFacts {
 }
 
 function composeItem(item: OrderItem, form: OrderForm, nowMs: number, number: string): OrderDocument {
-  const { piece, lang, choice, candidate } = item;
+  const { piece, parts, made, lang, choice, candidate } = item;
   const { name, email, note } = tidyForm(form);
   return compose({
     number,
     placedAtMs: nowMs,
     lang,
     piece: { id: piece.id, revision: piece.revision },
+    made,
+    instead: { clasp: partOf(piece, parts.clasp), pendant: partOf(piece, parts.pendant) },
     choice: { ...choice, quantity: quantityOf(form) ?? 1 },
-    measureText: textWithUnit(item.text, item.unit),
+    measureText: made === 'ready' ? '' : textWithUnit(item.text, item.unit),
     candidate,
     currency: piece.rules.currency,
     buyer: { name, email, note },
     ...deliveryOf(item, form),
   });
 }
+
+/** A part chosen instead of the listed one, under the name that she read. */
+const partOf = ({ design }: OrderItem['piece'], id: string): ChosenPart => ({
+  id,
+  name: design.components[id]?.name ?? '',
+});
 
 /** "6½" in a field of inches is "6½ in" to anyone who reads it elsewhere. */
 export function textWithUnit(text: string, unit: ShownUnit): string {
@@ -55,8 +63,9 @@ export function textWithUnit(text: string, unit: ShownUnit): string {
   return saysUnit ? text.trim() : `${text.trim()} ${unit}`;
 }
 
-/** Unit that an order's measure was written in; millimetres are shown as centimetres. */
+/** Unit that an order's measure was written in; millimetres are shown as centimetres. Nothing written: the language's. */
 export function unitOfOrder(order: OrderDocument): ShownUnit {
+  if (order.measure.text === '') return order.lang === 'de' ? 'cm' : 'in';
   const read = parseLength(order.measure.text, 'cm');
   return read.ok && read.unit === 'in' ? 'in' : 'cm';
 }
@@ -82,7 +91,7 @@ export function writeMail(
       subject,
       greeting: words.mailGreeting(shop.name),
       lines: orderLines(order, pieceName, words),
-      closing: words.mailClosing,
+      closing: words.mailClosing[order.made],
       foot: words.mailFoot,
     },
     order,
