@@ -5,6 +5,7 @@
 import type { Measure } from '#core/design/choice.ts';
 import type { Remedy } from '#core/sizing/gaps/remedies.ts';
 import type { MeasureError, ValidationError } from '#core/design/validationError.ts';
+import type { Sit } from '#core/design/choice.ts';
 import type { Sentences } from './sentence.ts';
 
 /** The units that ranges are told in. */
@@ -25,7 +26,15 @@ export type CatalogueError =
   | { readonly code: 'folder-missing'; readonly folder: string }
   | { readonly code: 'shop-missing'; readonly file: string }
   | { readonly code: 'file-unreadable'; readonly why: string }
+  | { readonly code: 'file-too-large'; readonly kilobytes: number; readonly most: number }
+  | { readonly code: 'file-not-utf8' }
+  /** As `U+0007`. */
+  | { readonly code: 'invisible-sign'; readonly sign: string }
+  | { readonly code: 'other-ending'; readonly ending: string; readonly wanted: string }
   | { readonly code: 'yaml'; readonly why: string }
+  | { readonly code: 'tab-indent' | 'colon-inside' | 'yaml-references' }
+  | { readonly code: 'too-many-fields'; readonly most: number }
+  | { readonly code: 'field-twice'; readonly field: string }
   | { readonly code: 'not-fields' }
   | { readonly code: 'front-matter' }
   // One field
@@ -53,6 +62,7 @@ export type CatalogueError =
     }
   | { readonly code: 'price-without-currency'; readonly value: string }
   | { readonly code: 'not-money'; readonly value: string }
+  | { readonly code: 'money-marks'; readonly value: string; readonly meant: string }
   | { readonly code: 'currency-unknown'; readonly value: string; readonly currency: string }
   | { readonly code: 'currency-other'; readonly value: string; readonly currency: string }
   | { readonly code: 'not-a-date'; readonly value: string }
@@ -131,6 +141,8 @@ export type CatalogueError =
   | { readonly code: 'instead-twice'; readonly id: string }
   | { readonly code: 'instead-of-nothing'; readonly pendant: string }
   | { readonly code: 'instead-needs-ring'; readonly clasp: string }
+  // The shop's rules
+  | { readonly code: 'sits-order'; readonly sit: Sit; readonly before: Sit }
   // Posting; weights in grams
   | { readonly code: 'not-a-country'; readonly value: string }
   | { readonly code: 'post-nothing' }
@@ -165,7 +177,9 @@ export type CatalogueError =
   | { readonly code: 'picture-format'; readonly file: string }
   | { readonly code: 'picture-broken'; readonly file: string }
   // Guides
-  | { readonly code: 'guide-language'; readonly language: string; readonly known: string };
+  | { readonly code: 'guide-language'; readonly language: string; readonly known: string }
+  | { readonly code: 'html-in-guide'; readonly tag: string }
+  | { readonly code: 'link-scheme'; readonly address: string };
 
 /** What is wrong, and how to mend it; each a whole sentence. */
 export type CatalogueSentence = { readonly what: string; readonly fix: string };

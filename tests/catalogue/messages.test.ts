@@ -6,10 +6,11 @@ import { catalogue as english } from '#words/en/catalogue.ts';
 import { contentFolder } from './contentFolder.ts';
 import { designMistakes } from './mistakes/designs.ts';
 import { entryMistakes } from './mistakes/entries.ts';
+import { fileMistakes } from './mistakes/files.ts';
 import { fieldMistakes } from './mistakes/fields.ts';
 import { postMistakes } from './mistakes/post.ts';
 
-const mistakes = [...fieldMistakes, ...entryMistakes, ...designMistakes, ...postMistakes];
+const mistakes = [...fileMistakes, ...fieldMistakes, ...entryMistakes, ...designMistakes, ...postMistakes];
 
 const place = ({ file, line, field }: Problem): string => `${file}:${line}${field === '' ? '' : ` ${field}`}`;
 
@@ -69,7 +70,25 @@ describe('reading a folder', () => {
       ['unit-wrong', 23],
       ['not-one-of', 2],
       ['price-without-currency', 5],
+      ['unknown-wire', 8],
       ['not-one-of', 6],
+    ]);
+  });
+
+  it('tells of a piece with a wrong field what else is wrong with it', () => {
+    const { problems } = readCatalogue(
+      contentFolder([
+        { file: 'pieces/row.yaml', from: 'kind: bracelet', to: 'kind: bangle' },
+        { file: 'pieces/row.yaml', from: 'crimp: crimp-2', to: 'crimp: crimp-7' },
+        { file: 'pieces/row.yaml', from: 'beads: ball-8', to: 'beads: [ball-8, 2 ball-9]' },
+        { file: 'pieces/row.yaml', from: 'most: 27', to: 'most: 20' },
+      ]),
+    );
+    expect(problems.map((one) => [codeOf(one), one.line, one.field])).toEqual([
+      ['not-one-of', 2, 'kind'],
+      ['unknown-component', 12, 'closing, crimp'],
+      ['counts-order', 17, 'sections 1'],
+      ['unknown-component', 18, 'sections 1, beads 2'],
     ]);
   });
 

@@ -1,6 +1,7 @@
 /** The kinds of field an entry may have, as zod schemas that fail with a code and not a sentence. */
 import { z } from 'zod';
 import { COUNTRIES } from '#core/post/countries.ts';
+import { invisibleSign } from './invisible.ts';
 import { parseMoney, parseRate } from './money.ts';
 import type { CatalogueError } from '#words/catalogueCodes.ts';
 import { parseQuantity, UNIT_OF, type Dimension } from './quantity.ts';
@@ -20,7 +21,9 @@ export class FieldError {
 /** A field read by `parse` from what YAML made of it. */
 function field<T>(parse: (written: Scalar) => Parsed<T>) {
   return scalar.transform((written, context): T => {
-    const parsed = parse(written);
+    // Quoted YAML can write them as escapes, which don't show in the file.
+    const hidden = invisibleSign(String(written));
+    const parsed = hidden === null ? parse(written) : refuse({ code: 'invisible-sign', sign: hidden.sign });
     if (parsed.ok) return parsed.value;
     context.issues.push({
       code: 'custom',
@@ -115,14 +118,32 @@ export const httpsAddress = field((written): Parsed<string> => {
   return fits ? { ok: true, value: url.href } : refuse({ code: 'not-https', value });
 });
 
+/** An https address with places in braces, of which `place` must be there. */
+function addressWith(place: string | null, mostLength: number) {
+  return field((written): Parsed<string> => {
+    const value = String(written).trim();
+    if (place !== null && !value.includes(place)) return refuse({ code: 'place-missing', value, place });
+    const tried = value.replaceAll(/\{[a-z]+\}/g, '1');
+    const fits = URL.canParse(tried) && new URL(tried).protocol === 'https:' && value.length <= mostLength;
+    return fits ? { ok: true, value } : refuse({ code: 'not-https', value });
+  });
+}
+
 /** A carrier's page for a parcel, with the place of its number. */
-export const trackAddress = field((written): Parsed<string> => {
+export const trackAddress = addressWith('{tracking}', 200);
+
+/** Where an order is paid; number, amount and currency may have their places in it. */
+export const paymentAddress = addressWith(null, 300);
+
+/** What takes orders: a path of the shop's own, or an https address. */
+export const deskAddress = field((written): Parsed<string> => {
   const value = String(written).trim();
-  const place = '{tracking}';
-  if (!value.includes(place)) return refuse({ code: 'place-missing', value, place });
-  const tried = value.replaceAll(place, '1');
-  const fits = URL.canParse(tried) && new URL(tried).protocol === 'https:' && value.length <= 200;
-  return fits ? { ok: true, value } : refuse({ code: 'not-https', value });
+  const url = /^\/(?![/\\])/.test(value) ? new URL(value, 'https://shop.example') : null;
+  const own = url?.host === 'shop.example';
+  const elsewhere = URL.canParse(value) && new URL(value).protocol === 'https:';
+  return (own || elsewhere) && value.length <= 200
+    ? { ok: true, value }
+    : refuse({ code: 'not-https', value });
 });
 
 /** Tax within the prices, in hundredths of a percent; null where the seller isn't registered for it. */

@@ -24,11 +24,31 @@ export const CURRENCIES = [
 
 const form = /^([£€$]?)\s*(\d{1,7})(?:\.(\d{1,2}))?\s*([A-Z]{3})?$/;
 
+/** Figures with marks between thousands, a comma before decimals, or both; `35.000` alone may mean either and is left out. */
+const MARKED =
+  /^(?:\d{1,3}(?:[,'’ \u00a0\u202f]\d{3})+(?:\.\d{1,2})?|\d{1,3}(?:[.'’ \u00a0\u202f]\d{3})*,\d{1,2}|\d{1,3}(?:\.\d{3}){2,})$/;
+
+/** The amount as it has to be written; null where it isn't only a matter of marks. */
+function withoutMarks(written: string): string | null {
+  const [, before = '', figures = '', symbol = '', code = ''] =
+    /^([£€$]?)\s*(\d[\d.,'’ \u00a0\u202f]*?)\s*(?:([£€$])|([A-Z]{3}))?$/.exec(written) ?? [];
+  if (!MARKED.test(figures)) return null;
+  const [, whole = '', decimals] = /^(.*?)(?:[.,](\d{1,2}))?$/.exec(figures) ?? [];
+  const amount = [whole.replace(/\D/g, ''), ...(decimals === undefined ? [] : [decimals])].join('.');
+  const meant = `${before}${symbol}${amount} ${code}`.trim();
+  return form.test(meant) ? meant : null;
+}
+
 /** Reads an amount. Digits are counted, never multiplied as floating point. */
 export function parseMoney(input: string | number | boolean): Parsed<Money> {
   const written = String(input).trim();
   const match = form.exec(written);
-  if (match === null) return refuse({ code: 'not-money', value: written });
+  if (match === null) {
+    const meant = withoutMarks(written);
+    return refuse(
+      meant === null ? { code: 'not-money', value: written } : { code: 'money-marks', value: written, meant },
+    );
+  }
   const [, symbol = '', whole = '', decimals = '', code] = match;
   const currency = code ?? symbols[symbol];
   if (currency === undefined) return refuse({ code: 'price-without-currency', value: written });

@@ -11,7 +11,9 @@ import { guideSchema } from '../schemas/guide.ts';
 import { pieceSchema } from '../schemas/piece.ts';
 import { wireSchema } from '../schemas/wire.ts';
 import { assertBandsReach } from '../invariants/post.ts';
+import { assertBroken } from '../invariants/broken.ts';
 import { assertCurrency } from '../invariants/currency.ts';
+import { assertPlainGuide } from '../invariants/guide.ts';
 import { assertOwnNames, assertOwnNumbers } from '../invariants/names.ts';
 import { collectFiles, collectMaps, idOfFile } from '../read/collect.ts';
 import { readEntry, type Entry } from '../read/entry.ts';
@@ -97,7 +99,7 @@ function readGuides(folder: string, files: readonly string[]): { guides: Guide[]
       problems.push(problemOfFile(file, { code: 'guide-language', language, known: LANGS.join(', ') }));
     } else if (taken.source !== null) {
       const { entry, problems: wrong } = readEntry(idOfFile(file), taken.source, [], guideSchema);
-      problems.push(...wrong);
+      problems.push(...wrong, ...assertPlainGuide(taken.source));
       if (entry !== null)
         guides.push({ id: entry.id, lang: language, ...entry.value, body: taken.source.body });
     }
@@ -141,12 +143,16 @@ export function readCatalogue(folder: string, { gaps = false } = {}): Reading {
   const built = collected.entries.map((entry) => buildPiece(entry, stock));
   const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
   const problems = [
+    ...files.misnamed.map(({ file, ending, wanted }) =>
+      problemOfFile(file, { code: 'other-ending', ending, wanted }),
+    ),
     ...shopProblems,
     ...(shopEntry === null ? [] : assertBandsReach(shopEntry, pieces)),
     ...components.problems,
     ...wires.problems,
     ...guideProblems,
     ...collected.problems,
+    ...collected.broken.flatMap((entry) => assertBroken(entry, components.known, wires.known)),
     ...assertOwnNames(collected.entries),
     ...assertOwnNumbers([...components.entries, ...wires.entries]),
     ...built.flatMap((one) => one.problems),

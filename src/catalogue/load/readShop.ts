@@ -7,6 +7,7 @@ import { buildShop, rulesOf } from '../build/shop.ts';
 import type { Money } from '../fields/money.ts';
 import type { Shop } from '../model/catalogue.ts';
 import { assertPost } from '../invariants/post.ts';
+import { assertSitsInOrder } from '../invariants/sits.ts';
 import { rulesSchema, shopSchema, type AuthoredRules, type AuthoredShop } from '../schemas/shop.ts';
 import { assertCurrency } from '../invariants/currency.ts';
 import { readEntry, type Entry } from '../read/entry.ts';
@@ -38,7 +39,7 @@ function readAs<Schema extends z.ZodType<AuthoredRules>>(folder: string, file: s
   if (taken.source === null) return { entry: null, problems: [...taken.problems] };
   const { entry, problems } = readEntry('shop', taken.source, [], schema);
   if (entry === null) return { entry: null, problems: [...problems] };
-  return { entry, problems: [...strangeAmounts(entry), ...assertPost(entry)] };
+  return { entry, problems: [...strangeAmounts(entry), ...assertPost(entry), ...assertSitsInOrder(entry)] };
 }
 
 /** The shop out of its content folder, with its entry to be held against the pieces. */

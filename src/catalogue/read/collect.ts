@@ -1,9 +1,16 @@
 /** Entries out of files: one a file, or many in one file under their short names. */
 import type { z } from 'zod';
 import { isId } from '../fields/field.ts';
-import { readEntry, type Entry } from './entry.ts';
+import { problemsIn, readEntry, type Entry } from './entry.ts';
 import { problemOfFile, type Problem } from './problem.ts';
 import { take } from './source.ts';
+
+/** An entry whose own fields are wrong: what else is wrong with it is told along, as far as it can be seen. */
+export type Broken = {
+  readonly id: string;
+  readonly data: unknown;
+  readonly problemAt: Entry<unknown>['problemAt'];
+};
 
 export type Collected<Value> = {
   /** Entries whose own fields are right, in the order of files and lines. */
@@ -21,8 +28,9 @@ export function collectFiles<Schema extends z.ZodType>(
   folder: string,
   files: readonly string[],
   schema: Schema,
-): Collected<z.output<Schema>> {
+): Collected<z.output<Schema>> & { readonly broken: readonly Broken[] } {
   const entries: Entry<z.output<Schema>>[] = [];
+  const broken: Broken[] = [];
   const known = new Set<string>();
   const problems: Problem[] = [];
   for (const file of files) {
@@ -34,9 +42,11 @@ export function collectFiles<Schema extends z.ZodType>(
     if (taken.source === null) continue;
     const read = readEntry(id, taken.source, [], schema);
     problems.push(...read.problems);
-    if (read.entry !== null && isId(id)) entries.push(read.entry);
+    if (read.entry === null)
+      broken.push({ id, data: taken.source.data, problemAt: problemsIn(taken.source) });
+    else if (isId(id)) entries.push(read.entry);
   }
-  return { entries, known, problems };
+  return { entries, broken, known, problems };
 }
 
 /** Many entries in each file. */

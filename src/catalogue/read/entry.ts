@@ -19,6 +19,12 @@ export type Entry<Value> = {
 
 type Where = { readonly source: Source; readonly base: FieldPath };
 
+/** Problems of fields in a file of one entry. */
+export const problemsIn =
+  (source: Source): Entry<unknown>['problemAt'] =>
+  (path, error) =>
+    problemAt({ source, base: [] }, path, error);
+
 function problemAt({ source, base }: Where, path: FieldPath, error: CatalogueError): Problem {
   const whole = [...base, ...path];
   return { file: source.file, line: source.lineOf(whole), field: fieldName(whole), error };

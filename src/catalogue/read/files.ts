@@ -8,10 +8,17 @@ export type ContentFiles = {
   readonly wires: readonly string[];
   readonly pieces: readonly string[];
   readonly guides: readonly string[];
+  /** Files that lie there and aren't read, for their ending. */
+  readonly misnamed: readonly Misnamed[];
 };
 
-/** Files of one kind below a folder, sorted, with forward slashes; none where the folder isn't there. */
-function under(folder: string, part: string, ending: string): string[] {
+type Misnamed = { readonly file: string; readonly ending: string; readonly wanted: string };
+
+/** Endings that a text may have been saved under by an editor; pictures lie beside pieces and have their own. */
+const TEXT_ENDING = /\.(?:ya?ml|ya?ml\.txt|md\.txt|txt|json|md|markdown|mdx)$/i;
+
+/** Names below a folder that aren't drafts, sorted, with forward slashes; none where the folder isn't there. */
+function under(folder: string, part: string): string[] {
   let names: string[];
   try {
     names = readdirSync(join(folder, part), { recursive: true }) as string[];
@@ -20,17 +27,26 @@ function under(folder: string, part: string, ending: string): string[] {
   }
   return names
     .map((name) => `${part}/${name.replaceAll('\\', '/')}`)
-    .filter((name) => name.endsWith(ending) && !/(^|\/)[._]/.test(name))
+    .filter((name) => !/(^|\/)[._]/.test(name))
     .sort();
 }
 
 /** What there is to read. Names that begin with a point or an underscore are drafts and left out. */
 export function contentFiles(folder: string): ContentFiles {
+  const misnamed: Misnamed[] = [];
+  const of = (part: string, wanted: string): string[] =>
+    under(folder, part).filter((file) => {
+      const fits = file.endsWith(wanted);
+      const [ending] = TEXT_ENDING.exec(file) ?? [];
+      if (!fits && ending !== undefined) misnamed.push({ file, ending, wanted });
+      return fits;
+    });
   return {
     shop: 'shop.yaml',
-    components: under(folder, 'components', '.yaml'),
-    wires: under(folder, 'wires', '.yaml'),
-    pieces: under(folder, 'pieces', '.yaml'),
-    guides: under(folder, 'guides', '.md'),
+    components: of('components', '.yaml'),
+    wires: of('wires', '.yaml'),
+    pieces: of('pieces', '.yaml'),
+    guides: of('guides', '.md'),
+    misnamed,
   };
 }

@@ -1,6 +1,4 @@
 /** An authored file taken in: its data, and the line that each field stands on. */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import {
   isMap,
   isPair,
@@ -11,7 +9,10 @@ import {
   type Document,
   type ParsedNode,
 } from 'yaml';
+import type { CatalogueError } from '#words/catalogueCodes.ts';
+import { fileText } from './fileText.ts';
 import { problemOfFile, type FieldPath, type Problem } from './problem.ts';
+import { fieldMistake, firstMistake } from './yamlMistake.ts';
 
 export type Source = {
   /** Path within the content folder. */
@@ -19,6 +20,8 @@ export type Source = {
   readonly data: unknown;
   /** Text after the heading block; empty for plain YAML. */
   readonly body: string;
+  /** Line that the body begins on, from 1. */
+  readonly bodyLine: number;
   /** Line of a field, or of the nearest thing round it that is there. From 1. */
   readonly lineOf: (path: FieldPath) => number;
   /** True where the value was swallowed by a remark: `colour: #4a5866`. */
@@ -28,6 +31,9 @@ export type Source = {
 export type Taken =
   | { readonly source: Source; readonly problems: readonly [] }
   | { readonly source: null; readonly problems: readonly Problem[] };
+
+type Body = Pick<Source, 'body' | 'bodyLine'>;
+const NO_BODY: Body = { body: '', bodyLine: 1 };
 
 type Step = { readonly node: unknown; readonly offset: number };
 
@@ -55,28 +61,42 @@ function follow(document: Document.Parsed, path: FieldPath): Step & { readonly w
   return { node, offset, whole: true };
 }
 
-/** Reads YAML text; `lineBefore` lines of the file come before it. */
-function takeYaml(file: string, text: string, body: string, lineBefore: number): Taken {
-  const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
-  const lineAt = (offset: number): number => Math.max(1, lines.linePos(offset).line) + lineBefore;
-  if (document.errors.length > 0) {
-    return {
-      source: null,
-      problems: document.errors.map((error) => ({
-        file,
-        line: lineAt(error.pos[0]),
-        field: '',
-        error: { code: 'yaml', why: error.message.replace(/[.:\s]+$/, '') },
-      })),
-    };
+/** What the document says; a mistake where its references have no end or nothing behind them. */
+function dataOf(
+  document: Document.Parsed,
+): { readonly data: unknown } | { readonly code: 'yaml-references' } {
+  try {
+    // A bomb of references ends here, before it unfolds.
+    return { data: document.toJS({ maxAliasCount: 100 }) as unknown };
+  } catch {
+    return { code: 'yaml-references' };
   }
+}
+
+/** Reads YAML text; `lineBefore` lines of the file come before it. */
+function takeYaml(file: string, text: string, { body, bodyLine }: Body, lineBefore: number): Taken {
+  const lines = new LineCounter();
+  const lineAt = (offset: number): number => Math.max(1, lines.linePos(offset).line) + lineBefore;
+  const refused = (offset: number, error: CatalogueError): Taken => {
+    return { source: null, problems: [{ file, line: lineAt(offset), field: '', error }] };
+  };
+  let document: Document.Parsed;
+  try {
+    document = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false });
+  } catch {
+    // Brackets within brackets until no memory is left to read them with.
+    return refused(0, { code: 'yaml-references' });
+  }
+  const mistake = firstMistake(text, document.errors) ?? fieldMistake(document);
+  if (mistake !== null) return refused(mistake.offset, mistake.error);
+  const read = dataOf(document);
+  if ('code' in read) return refused(Math.max(0, text.search(/\*[\w-]/)), read);
   return {
     source: {
       file,
-      // A bomb of aliases ends here, before it unfolds.
-      data: document.toJS({ maxAliasCount: 100 }),
+      data: read.data,
       body,
+      bodyLine,
       lineOf: (path) => lineAt(follow(document, path).offset),
       remarkAt: (path) => {
         const { node, whole } = follow(document, path);
@@ -92,17 +112,14 @@ const headed = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)([\s\S]*)$/;
 
 /** Reads one file of the content folder, YAML or Markdown by its ending. */
 export function take(folder: string, file: string): Taken {
-  let text: string;
-  try {
-    text = readFileSync(join(folder, file), 'utf8').replace(/^\uFEFF/, '');
-  } catch (error) {
-    const why = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-    return { source: null, problems: [problemOfFile(file, { code: 'file-unreadable', why })] };
-  }
-  if (!file.endsWith('.md')) return takeYaml(file, text, '', 0);
+  const { text, problem } = fileText(folder, file);
+  if (text === null) return { source: null, problems: [problem] };
+  if (!file.endsWith('.md')) return takeYaml(file, text, NO_BODY, 0);
   const [, head, body] = headed.exec(text) ?? [];
   if (head === undefined || body === undefined) {
     return { source: null, problems: [problemOfFile(file, { code: 'front-matter' })] };
   }
-  return takeYaml(file, head, body.trim(), 1);
+  const written = body.trimStart();
+  const linesBefore = text.slice(0, text.length - written.length).split('\n').length - 1;
+  return takeYaml(file, head, { body: written.trimEnd(), bodyLine: linesBefore + 1 }, 1);
 }

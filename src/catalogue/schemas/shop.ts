@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { SHOWN_UNITS } from '#core/units/unit.ts';
 import {
   country,
+  deskAddress,
   email,
   fields,
   httpsAddress,
@@ -10,6 +11,7 @@ import {
   money,
   numberPrefix,
   oneOf,
+  paymentAddress,
   perHour,
   quantity,
   taxRate,
@@ -77,10 +79,10 @@ export const shopSchema = fields({
   orders: fields({
     email,
     /** Path or https address that takes orders; left out: by e-mail only. */
-    desk: text(200).optional(),
+    desk: deskAddress.optional(),
     /** Form service that passes posts on by e-mail; takes the desk's place. */
     form: httpsAddress.optional(),
-    payment: text(300).optional(),
+    payment: paymentAddress.optional(),
     /** Who carries parcels, the usual one first. */
     carriers: listOf(fields({ name: text(40), track: trackAddress.optional() })).optional(),
     ready: quantity('weeks', 0, 104),

@@ -5,6 +5,7 @@ import { formatMoney } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
 import { designProblems, mm, number } from './design.ts';
 import { remarks } from './remarks.ts';
+import { contentFile } from './contentFile.ts';
 import { shopFile } from './shopFile.ts';
 
 const perhaps = (near: string): string => (near === '' ? '' : `War „${near}“ gemeint? `);
@@ -38,21 +39,10 @@ export const catalogue: CatalogueSentences = {
     what: `Dem Laden fehlt ${file}.`,
     fix: `Schreiben Sie ${file} mit Name, Währung, Zugaben und Bestellweg.`,
   }),
-  'file-unreadable': ({ why }) => ({
-    what: `Die Datei lässt sich nicht lesen (${why}).`,
-    fix: 'Prüfen Sie, ob sie da ist und ob Sie sie öffnen dürfen.',
-  }),
-  yaml: ({ why }) => ({
-    what: `Die Zeile lässt sich nicht als YAML lesen: ${why}.`,
-    fix: 'Prüfen Sie die Einrückung, den Doppelpunkt mit einem Leerzeichen nach jedem Feldnamen und die Anführungszeichen um Texte mit Doppelpunkt oder #.',
-  }),
+  ...contentFile,
   'not-fields': () => ({
     what: 'Der Eintrag hat keine Felder.',
     fix: 'Schreiben Sie ein Feld je Zeile, etwa „name: Weir Light“.',
-  }),
-  'front-matter': () => ({
-    what: 'Dem Ratgeber fehlt der Kopf.',
-    fix: 'Beginnen Sie mit einer Zeile ---, dann title, summary und order, dann wieder ---.',
   }),
   'missing-field': ({ field }) => ({
     what: `„${field}“ fehlt.`,

@@ -3,7 +3,7 @@ import type { CatalogueSentences } from '../catalogueCodes.ts';
 
 export const shopFile: Pick<
   CatalogueSentences,
-  'not-https' | 'place-missing' | 'not-a-tax' | 'not-a-prefix'
+  'not-https' | 'place-missing' | 'not-a-tax' | 'not-a-prefix' | 'money-marks' | 'sits-order'
 > = {
   'not-https': ({ value }) => ({
     what: `„${value}“ ist keine https-Adresse.`,
@@ -20,5 +20,13 @@ export const shopFile: Pick<
   'not-a-prefix': ({ value }) => ({
     what: `Mit „${value}“ kann keine Rechnungsnummer beginnen.`,
     fix: 'Schreiben Sie Buchstaben, Ziffern, Punkte und Bindestriche, {year} für das Jahr, am Ende keine Ziffer: {year}- oder NB-{year}-.',
+  }),
+  'money-marks': ({ value, meant }) => ({
+    what: `„${value}“ hat Zeichen zwischen den Tausendern oder ein Komma statt eines Punktes.`,
+    fix: `Schreiben Sie „${meant}“.`,
+  }),
+  'sits-order': ({ sit, before }) => ({
+    what: `„${sit}“ gibt weniger zu als „${before}“.`,
+    fix: 'Eng gibt am wenigsten zu, locker am meisten; prüfen Sie die Zahlen und ihre Einheiten.',
   }),
 };

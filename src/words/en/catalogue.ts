@@ -5,6 +5,7 @@ import { formatMoney } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
 import { designProblems, mm, number } from './design.ts';
 import { remarks } from './remarks.ts';
+import { contentFile } from './contentFile.ts';
 import { shopFile } from './shopFile.ts';
 
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
@@ -39,21 +40,10 @@ export const catalogue: CatalogueSentences = {
     what: `The shop has no ${file}.`,
     fix: `Write ${file} with the shop’s name, currency, allowances and how orders arrive.`,
   }),
-  'file-unreadable': ({ why }) => ({
-    what: `The file can’t be read (${why}).`,
-    fix: 'Check that it is there and that you may open it.',
-  }),
-  yaml: ({ why }) => ({
-    what: `The line can’t be read as YAML: ${why}.`,
-    fix: 'Check the indent, the colon and one space after each field name, and quotes round a text that holds a colon or #.',
-  }),
+  ...contentFile,
   'not-fields': () => ({
     what: 'The entry has no fields.',
     fix: 'Write one field on each line, as in “name: Weir Light”.',
-  }),
-  'front-matter': () => ({
-    what: 'The guide has no heading block.',
-    fix: 'Begin the file with a line ---, then title, summary and order, then another line ---.',
   }),
   'missing-field': ({ field }) => ({
     what: `“${field}” is missing.`,

@@ -3,7 +3,7 @@ import type { CatalogueSentences } from '../catalogueCodes.ts';
 
 export const shopFile: Pick<
   CatalogueSentences,
-  'not-https' | 'place-missing' | 'not-a-tax' | 'not-a-prefix'
+  'not-https' | 'place-missing' | 'not-a-tax' | 'not-a-prefix' | 'money-marks' | 'sits-order'
 > = {
   'not-https': ({ value }) => ({
     what: `“${value}” isn’t an https address.`,
@@ -20,5 +20,13 @@ export const shopFile: Pick<
   'not-a-prefix': ({ value }) => ({
     what: `“${value}” can’t begin an invoice’s number.`,
     fix: 'Write letters, figures, dots and hyphens, {year} for the year, and at its end no figure: {year}- or NB-{year}-.',
+  }),
+  'money-marks': ({ value, meant }) => ({
+    what: `“${value}” has marks between the thousands, or a comma for a point.`,
+    fix: `Write it as “${meant}”.`,
+  }),
+  'sits-order': ({ sit, before }) => ({
+    what: `“${sit}” adds less than “${before}”.`,
+    fix: 'Let snug add least and loose most; check the figures and their units.',
   }),
 };

@@ -18,9 +18,9 @@ export const fieldMistakes: readonly Mistake[] = [
   },
   {
     code: 'yaml',
-    edits: [change(row, 'summary: A row of beads.', 'summary: A row: of beads.')],
+    edits: [change(row, 'summary: A row of beads.', 'summary: @row of beads.')],
     at: 'pieces/row.yaml:6',
-    what: 'The line can’t be read as YAML: Nested mappings are not allowed in compact mappings.',
+    what: 'The line can’t be read as YAML: Plain value cannot start with reserved character @.',
     fix: 'quotes round a text',
   },
   {
@@ -129,9 +129,9 @@ export const fieldMistakes: readonly Mistake[] = [
   },
   {
     code: 'not-money',
-    edits: [change(row, 'price: £35.00', 'price: £35,00')],
+    edits: [change(row, 'price: £35.00', 'price: £35.000')],
     at: 'pieces/row.yaml:5 price',
-    what: '“£35,00” isn’t an amount of money.',
+    what: '“£35.000” isn’t an amount of money.',
     fix: '“£48.00” or “48.00 GBP”',
   },
   {
