@@ -45,19 +45,13 @@ export function readDocument(value: unknown): ReadDocument {
     return { ok: false, problem: { code: 'not-an-order' } };
   }
   const version = 'version' in value ? value.version : undefined;
-  if (!Number.isInteger(version) || (version as number) < 1) {
-    return { ok: false, problem: { code: 'unknown-version', version: named(version) } };
+  if (typeof version !== 'number' || !Number.isInteger(version)) {
+    return { ok: false, problem: { code: 'wrong-field', field: 'version' } };
   }
-  if ((version as number) > VERSION) {
-    return { ok: false, problem: { code: 'newer-version', version: version as number } };
-  }
+  if (version < 1) return { ok: false, problem: { code: 'unknown-version', version: String(version) } };
+  if (version > VERSION) return { ok: false, problem: { code: 'newer-version', version } };
   const document = migrate(value as Unchecked);
   const field = checkOrder(document);
   if (field !== null) return { ok: false, problem: { code: 'wrong-field', field } };
   return { ok: true, document: document as OrderDocument };
-}
-
-function named(version: unknown): string {
-  const plain = typeof version === 'number' || typeof version === 'string';
-  return plain ? String(version).slice(0, 20) : typeof version;
 }

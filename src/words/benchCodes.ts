@@ -92,7 +92,8 @@ export type BenchProblem =
         | 'no-such-invoice'
         | 'no-such-piece'
         | 'bad-form'
-        | 'upload-too-large';
+        | 'upload-too-large'
+        | 'upload-broken';
     }
   | { readonly code: 'wrong-host' | 'cross-site' | 'no-passphrase' | 'needs-https' | 'sign-in' }
   | { readonly code: 'wrong-passphrase' | 'passphrase-length' }

@@ -103,9 +103,18 @@ describe('a form from the bench’s own pages', () => {
     const encoded = new Response(files);
     const multipart = encoded.headers.get('content-type') ?? '';
     const bytes = await encoded.arrayBuffer();
-    expect((await readFileForm(request(bytes, multipart), 5000))?.get('f')).toBeInstanceOf(Blob);
-    expect(await readFileForm(request(bytes, multipart), 500)).toBe(null);
-    expect(await readFileForm(request('broken', 'multipart/form-data; boundary=b'), 500)).toBe(null);
+    const whole = await readFileForm(request(bytes, multipart), 5000);
+    expect(whole instanceof FormData && whole.get('f')).toBeInstanceOf(Blob);
+    expect(await readFileForm(request(bytes, multipart), 500)).toEqual({
+      code: 'upload-too-large',
+      status: 413,
+    });
+    for (const type of ['multipart/form-data; boundary=b', 'multipart/form-data', 'text/plain']) {
+      expect(await readFileForm(request('broken', type), 500)).toEqual({
+        code: 'upload-broken',
+        status: 400,
+      });
+    }
   });
 });
 

@@ -98,9 +98,16 @@ describe('a document of another age', () => {
       { ...sample, version: 0 },
       { code: 'unknown-version', version: '0' },
     ],
+    ...[undefined, null, NaN, 1.5, '1', true].map(
+      (version) =>
+        [
+          { ...sample, version },
+          { code: 'wrong-field', field: 'version' },
+        ] as const,
+    ),
     [
       { ...sample, version: { toString: 1 } },
-      { code: 'unknown-version', version: 'object' },
+      { code: 'wrong-field', field: 'version' },
     ],
     [
       { ...sample, quantity: 0 },

@@ -23,16 +23,23 @@ function isUtf8Escaped(text: string): boolean {
   }
 }
 
-/** A form with files, `mostBytes` in all; null for more, or for what is no such form. */
-export async function readFileForm(request: Request, mostBytes: number): Promise<FormData | null> {
+/** Why a form with files can't be read: more than it may hold, or no such form, or one cut off. */
+export type FileFormProblem = {
+  readonly code: 'upload-too-large' | 'upload-broken';
+  readonly status: 413 | 400;
+};
+
+/** A form with files, `mostBytes` in all. */
+export async function readFileForm(request: Request, mostBytes: number): Promise<FormData | FileFormProblem> {
+  const broken: FileFormProblem = { code: 'upload-broken', status: 400 };
   const type = request.headers.get('content-type') ?? '';
-  if (!type.startsWith('multipart/form-data')) return null;
+  if (!type.startsWith('multipart/form-data')) return broken;
   const bytes = await readBytes(request, mostBytes);
-  if (bytes === null) return null;
+  if (bytes === null) return { code: 'upload-too-large', status: 413 };
   try {
     return await new Response(Buffer.from(bytes), { headers: { 'content-type': type } }).formData();
   } catch {
-    return null;
+    return broken;
   }
 }
 

@@ -103,7 +103,14 @@ describe('the desk refuses', () => {
     ['a list', post('[]'), 422, 'not-an-order'],
     ['a megabyte', post(JSON.stringify('x'.repeat(1_000_000))), 413, 'too-large'],
     ['a newer version', post('{"format":"claspwise-order","version":4}'), 422, 'newer-version'],
-    ['no version', post('{"format":"claspwise-order"}'), 422, 'unknown-version'],
+    ['no version', post('{"format":"claspwise-order"}'), 422, 'wrong-field'],
+    ['a version that is no number', post('{"format":"claspwise-order","version":NaN}'), 400, 'not-json'],
+    [
+      'a version that there never was',
+      post('{"format":"claspwise-order","version":0}'),
+      422,
+      'unknown-version',
+    ],
     ['a missing field', post('{"format":"claspwise-order","version":1}'), 422, 'wrong-field'],
     [
       'GET',

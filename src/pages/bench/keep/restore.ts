@@ -21,7 +21,7 @@ export const POST: APIRoute = async ({ request }) => {
   const { usable, settings, nowMs } = bench();
   const { bookFile } = settings;
   const form = await readFileForm(request, MOST_BYTES);
-  if (form === null) return troubleResponse({ code: 'upload-too-large' }, 413, request);
+  if ('code' in form) return troubleResponse({ code: form.code }, form.status, request);
   const file = form.get('backup');
   if (!(file instanceof Blob) || form.get('sure') !== 'yes') {
     return troubleResponse({ code: 'bad-form' }, 400, request);
