@@ -97,50 +97,6 @@ const arrived: Sentences<Arrived> = {
   refused: ({ source, why }, f) => `${source}: ${sentenceOf(arrivalProblems, why, f)}`,
 };
 
-<<<<<<< HEAD
-=======
-const problems: Sentences<BenchProblem> = {
-  'book-locked': () =>
-    'Eine andere Werkbank oder ein anderes Programm hält das Auftragsbuch. Nichts wurde geändert; versuchen Sie es gleich noch einmal.',
-  'book-full': () =>
-    'Der Speicher ist voll. Nichts wurde geändert. Schaffen Sie Platz und versuchen Sie es dann noch einmal.',
-  'book-read-only': () => 'Das Auftragsbuch darf nicht beschrieben werden. Prüfen Sie die Rechte der Datei.',
-  'book-unreachable': () =>
-    'Das Auftragsbuch lässt sich nicht öffnen. Prüfen Sie, ob es seinen Ordner gibt und er beschreibbar ist.',
-  'not-a-book': () => 'Die Datei ist kein Auftragsbuch. Nichts wurde geändert.',
-  'newer-book': () => 'Das Auftragsbuch stammt von einer neueren Version. Erneuern Sie zuerst diese.',
-  'book-broken': () =>
-    'Die Datei des Auftragsbuchs ist beschädigt. Es wird nichts mehr hineingeschrieben; Bestellungen, die inzwischen kommen, bleiben bei ihren Käuferinnen, und denen wird es gesagt. Stellen Sie eine Sicherung wieder her.',
-  'book-gone': () =>
-    'Hier wurde ein Auftragsbuch geführt, und seine Datei fehlt oder ist leer. An seiner Stelle ist nichts begonnen; Bestellungen, die inzwischen kommen, bleiben bei ihren Käuferinnen. Legen Sie die Datei zurück, wo sie war, oder stellen Sie eine Sicherung wieder her.',
-  'order-damaged': () =>
-    'Was von dieser Bestellung im Buch steht, lässt sich nicht mehr lesen: Ihre Bytes haben sich auf dem Datenträger geändert. Die anderen Bestellungen berührt das nicht. Ist die E-Mail noch da, so nehmen Sie sie noch einmal an, dann ist die Bestellung wieder ganz; oder stellen Sie eine Sicherung wieder her.',
-  'changed-meanwhile': () =>
-    'Diese Bestellung wurde in einem anderen Fenster oder an einer anderen Werkbank geändert. Nichts wurde überschrieben: Sehen Sie sie an, wie sie jetzt ist, und tun Sie es dann noch einmal.',
-  'no-such-buyer': () =>
-    'Zu dieser Bestellung steht niemand im Buch: Es gibt sie nicht, oder ihre Käuferin wurde gelöscht.',
-  'no-such-piece': () => 'Im Katalog gibt es kein solches Stück.',
-  'no-such-order': () => 'Eine Bestellung mit dieser Nummer steht nicht im Buch.',
-  'no-such-invoice': () => 'Eine Rechnung mit dieser Nummer steht nicht im Buch.',
-  'bad-form': () => 'Das Formular war nicht ausgefüllt, wie es sein soll. Nichts wurde geändert.',
-  'upload-broken': () =>
-    'Was ankam, war kein Formular oder nur ein Teil davon. Nichts wurde geändert; schicken Sie es noch einmal von der Seite ab.',
-  'upload-too-large': () => 'Die Datei ist zu groß. Nichts wurde geändert.',
-  'wrong-host': () =>
-    'Die Werkbank wurde mit einem Namen gerufen, den sie nicht kennt. Ist es Ihrer, so setzen Sie ihn in CLASPWISE_HOSTS und starten neu.',
-  'cross-site': () => 'Eine andere Website wollte das. Nichts wurde geändert.',
-  'no-passphrase': () =>
-    'Von anderswo öffnet sich die Werkbank nur mit einer Passphrase, und es ist keine gesetzt. Setzen Sie sie am Gerät selbst, unter „Wer herein darf“.',
-  'needs-https': () =>
-    'Von anderswo öffnet sich die Werkbank nur über https, damit unterwegs niemand mitliest.',
-  'sign-in': () => 'Bitte geben Sie zuerst die Passphrase ein.',
-  'wrong-passphrase': () => 'Das ist nicht die Passphrase.',
-  'passphrase-length': () =>
-    'Eine Passphrase hat 12 bis 200 Zeichen. Gut sind vier Wörter, die niemand zusammenstellen würde.',
-  'too-many-tries': ({ seconds }, f) => `Zu viele Versuche. Wieder in ${f.number(seconds)} Sekunden.`,
-};
-
->>>>>>> 32c5f4e (Say which field of an order's version is wrong, and tell a form that is cut off from one that is too large)
 export const bench: typeof en = {
   title: 'Werkbank',
   skip: 'Zum Inhalt',

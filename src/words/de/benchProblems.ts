@@ -34,6 +34,8 @@ export const problems: Sentences<BenchProblem> = {
   'no-such-order': () => 'Eine Bestellung mit dieser Nummer steht nicht im Buch.',
   'no-such-invoice': () => 'Eine Rechnung mit dieser Nummer steht nicht im Buch.',
   'bad-form': () => 'Das Formular war nicht ausgefüllt, wie es sein soll. Nichts wurde geändert.',
+  'upload-broken': () =>
+    'Was ankam, war kein Formular oder nur ein Teil davon. Nichts wurde geändert; schicken Sie es noch einmal von der Seite ab.',
   'upload-too-large': () => 'Die Datei ist zu groß. Nichts wurde geändert.',
   'wrong-host': () =>
     'Die Werkbank wurde mit einem Namen gerufen, den sie nicht kennt. Ist es Ihrer, so setzen Sie ihn in CLASPWISE_HOSTS und starten neu.',

@@ -32,6 +32,8 @@ export const problems: Sentences<BenchProblem> = {
   'no-such-order': () => 'There is no order with this number in the book.',
   'no-such-invoice': () => 'There is no invoice with this number in the book.',
   'bad-form': () => 'The form was not filled in as it should be. Nothing was changed.',
+  'upload-broken': () =>
+    'What came was no form, or only a part of one. Nothing was changed; send it again from the page.',
   'upload-too-large': () => 'The file is too large. Nothing was changed.',
   'wrong-host': () =>
     'The bench was called by a name it doesn’t know. If the name is yours, put it into CLASPWISE_HOSTS and start again.',
