@@ -3,7 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkOrder } from '#order/check.ts';
-import { readDocument } from '#order/migrate.ts';
+import { readDocument, type DocumentProblem } from '#order/migrate.ts';
 import { orderJsonSchema } from '#order/schema.ts';
 import { decode } from '#order/text.ts';
 import { mutateDocument, mutateText, seeded } from './mutate.ts';
@@ -86,7 +86,7 @@ describe('the published JSON Schema', () => {
 });
 
 describe('a document of another age', () => {
-  it.each([
+  it.each<readonly [unknown, DocumentProblem]>([
     [null, { code: 'not-an-order' }],
     [[], { code: 'not-an-order' }],
     [{ ...sample, format: 'other' }, { code: 'not-an-order' }],

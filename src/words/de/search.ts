@@ -118,13 +118,7 @@ export const search: typeof English = {
     neck: 'Hals, Halsumfang, Halsweite, Nacken',
     size: 'Größe, Maß, passend, passt, passen, Umfang, Durchmesser, Länge, messen, misst, groß, weit, breit',
   },
-  slips: {
-    halzkette: 'Halskette',
-    armbandt: 'Armband',
-    colier: 'Collier',
-    brazelett: 'Armband',
-    braslet: 'Armband',
-  },
+  slips: 'halzkette: Halskette, armbandt: Armband, colier: Collier, brazelett: Armband, braslet: Armband',
   said: {
     understood: 'Verstanden als',
     remove: 'Wegnehmen: {what}',

@@ -120,13 +120,8 @@ export const search = {
     neck: 'neck, throat, neck size',
     size: 'size, sized, fit, fits, fitting, measure, measuring, measures, circumference, girth, diameter, wide, length',
   },
-  /** Spellings too far off for their likeness to be seen. */
-  slips: {
-    neckless: 'necklace',
-    neckles: 'necklace',
-    nekless: 'necklace',
-    braslet: 'bracelet',
-  } as Readonly<Record<string, string>>,
+  /** Spellings too far off for their likeness to be seen, each with what it stands for. */
+  slips: 'neckless: necklace, neckles: necklace, nekless: necklace, braslet: bracelet',
   /** What is said to the reader; {…} is filled in. */
   said: {
     understood: 'Understood as',

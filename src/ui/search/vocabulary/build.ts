@@ -10,6 +10,12 @@ import { pieceWords, type Reach } from './texts.ts';
 const numerically = (values: Iterable<string>): string[] =>
   [...new Set(values)].sort((one, other) => Number(one) - Number(other));
 
+/** `slip: meant` between commas, as records. */
+const slipsOf = (text: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    text.split(',').map((pair) => pair.split(':').map((part) => part.trim()) as [string, string]),
+  );
+
 export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach = 'page'): Vocabulary {
   const { pieces, shop } = catalogue;
   const texts = pieces.map((piece) => pieceWords(piece, shop, lang, reach));
@@ -24,7 +30,7 @@ export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach =
     currency: shop.rules.currency,
     concepts: conceptsOf(catalogue, lang),
     roles: { en: searchWords('en').roles, de: searchWords('de').roles },
-    slips: { ...searchWords('en').slips, ...searchWords('de').slips, ...slips },
+    slips: { ...slipsOf(searchWords('en').slips), ...slipsOf(searchWords('de').slips), ...slipsOf(slips) },
     said,
     words: [...words].sort().join(' '),
     names: [...misread].sort().join('\n'),
