@@ -86,6 +86,7 @@ export const search: typeof English = {
   },
   materials: {
     quartz: 'Bergkristall, Kristallquarz',
+    hematite: 'Blutstein',
     jet: 'Jett, Pechkohle',
     horn: 'Büffelhorn',
     lava: 'Lava, Lavaperlen, Lavagestein',

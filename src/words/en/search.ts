@@ -96,6 +96,8 @@ export const search = {
     porcelain: 'bone china',
     steel: 'stainless, surgical steel, inox',
     lapis: 'lapis',
+    walnut: 'walnut wood',
+    amber: 'baltic amber',
   } as Readonly<Record<string, string>>,
   /** Words that shape a wish without being one. */
   roles: {
