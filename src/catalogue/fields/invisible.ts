@@ -5,7 +5,6 @@
  * direction of writing (Unicode 16, Bidi_Control but ALM, LRM and RLM, which
  * only touch their neighbours).
  */
-// eslint-disable-next-line no-control-regex -- they are what is looked for
 const INVISIBLE =
   /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u0084\u0086-\u009f\u202a-\u202e\u2066-\u2069]/;
 

@@ -11,7 +11,6 @@ type Nodes = Root | Root['children'][number];
 const SCHEMES = ['https:', 'http:', 'mailto:', 'tel:'];
 
 /** Browsers pass over blanks and control characters in a scheme: `java⇥script:` is one. */
-// eslint-disable-next-line no-control-regex -- they are what is passed over
 const schemeOf = (address: string): string =>
   /^[a-z][a-z0-9+.-]*:/i.exec(address.replace(/[\u0000-\u0020]/g, ''))?.[0] ?? '';
 
