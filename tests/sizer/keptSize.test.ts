@@ -7,6 +7,7 @@ function memory(first: Record<string, string> = {}): Store {
   const kept = new Map(Object.entries(first));
   return {
     read: (key) => kept.get(key) ?? null,
+    erase: (key) => void kept.delete(key),
     write: (key, text) => {
       kept.set(key, text);
       return true;

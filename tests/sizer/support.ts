@@ -31,6 +31,7 @@ export function memoryStore(room = Infinity): Store & { readonly texts: Map<stri
       texts.set(key, text);
       return true;
     },
+    erase: (key) => void texts.delete(key),
   };
 }
 

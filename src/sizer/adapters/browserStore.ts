@@ -17,4 +17,11 @@ export const browserStore: Store = {
       return false;
     }
   },
+  erase(key) {
+    try {
+      localStorage.removeItem(key);
+    } catch {
+      // Where nothing can be kept, nothing is left.
+    }
+  },
 };

@@ -6,17 +6,16 @@ import type { OrderWords, SizingWords } from '#words/words.ts';
 import type { Store } from '../model/ports.ts';
 import type { ShopForSizer } from '../model/input.ts';
 import { isEmpty } from '../ordering/model/outboxText.ts';
+import { begunFor, type Ordered } from '../ordering/model/draftText.ts';
 import type { OrderItem } from '../ordering/model/item.ts';
 import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
-
-/** The piece in her size, or the one that lies finished. */
-export type Ordered = 'sized' | 'ready';
 
 export type OrderSlotProps = {
   readonly words: SizingWords;
   readonly format: Format;
   readonly shop: ShopForSizer;
   readonly store: Store;
+  readonly pieceId: string;
   /** What would be ordered; null until there is a size, and until the computation is there. */
   readonly items: Readonly<Record<Ordered, OrderItem | null>>;
   /** Which of them the form stands open for; null where it is closed. */
@@ -29,11 +28,20 @@ export type OrderSlotProps = {
 const loadOrdering = () => import('../ordering/Ordering.tsx');
 
 export function OrderSlot(props: OrderSlotProps) {
-  const { words, format, shop, store, items, open, onOpen, lang, loadWords } = props;
+  const { words, format, shop, store, pieceId, items, open, onOpen, lang, loadWords } = props;
   const item = items.sized;
   const [pending, setPending] = useState(false);
-  // An order that waits from an earlier visit goes on its way without being asked.
-  useEffect(() => setPending(!isEmpty(store)), []);
+  /** The form that stood open when she left: it opens again, and doesn't take the focus. */
+  const [begun, setBegun] = useState<Ordered | null>(null);
+  useEffect(() => {
+    // An order that waits from an earlier visit goes on its way without being asked.
+    setPending(!isEmpty(store));
+    // A form that was begun for this piece stands open again.
+    const left = begunFor(store, pieceId);
+    if (left === null) return;
+    setBegun(left);
+    onOpen(left);
+  }, []);
   // Fetched as soon as there is something to order, so that a lost network later does no harm.
   const { module, failed } = useLoaded(
     both(loadOrdering, loadWords),
@@ -57,6 +65,7 @@ export function OrderSlot(props: OrderSlotProps) {
           shop={shop}
           format={format}
           item={open === null ? null : items[open]}
+          begun={begun}
           onOrdered={() => onOpen(null)}
         />
       )}

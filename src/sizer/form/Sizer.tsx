@@ -14,7 +14,8 @@ import { Announcement } from './Announcement.tsx';
 import { Picture } from './Picture.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
-import { OrderSlot, type Ordered } from './OrderSlot.tsx';
+import type { Ordered } from '../ordering/model/draftText.ts';
+import { OrderSlot } from './OrderSlot.tsx';
 import { ReadyOffer } from './ReadyOffer.tsx';
 import type { Loader } from '../controls/useLoaded.ts';
 import { useSeen } from '../controls/useSeen.ts';
@@ -117,6 +118,7 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
               {...view}
               shop={shop}
               store={browserStore}
+              pieceId={piece.id}
               items={items}
               open={open}
               onOpen={setOpen}

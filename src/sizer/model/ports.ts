@@ -6,6 +6,8 @@ export type Store = {
   readonly read: (key: string) => string | null;
   /** False where it could not be kept (storage full or forbidden). */
   readonly write: (key: string, text: string) => boolean;
+  /** Nothing stays under the key. */
+  readonly erase: (key: string) => void;
 };
 
 /** What came back from the shop. `offline`: the device knows that it has no network. `none`: no answer in time. */

@@ -7,6 +7,7 @@ import type { OrderRow } from '#words/orderFacts.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { PostForSizer, PostTarget } from '../model/input.ts';
 import { EMPTY_FORM, type FormField, type FormProblems, type OrderForm } from './model/form.ts';
+import { isUntouched } from './model/draft.ts';
 import { DeliveryFields } from './DeliveryFields.tsx';
 import { Field } from './Field.tsx';
 import { Rows } from '../controls/Rows.tsx';
@@ -26,6 +27,13 @@ export type OrderFormViewProps = {
   readonly summary: (form: OrderForm) => readonly OrderRow[];
   /** Everything that is wrong with it; empty where it can go. */
   readonly check: (form: OrderForm) => FormProblems;
+  /** As it was left, or empty. */
+  readonly begun: OrderForm;
+  /** True where she has just opened it: then it gets the focus. */
+  readonly focus: boolean;
+  readonly onFocused: () => void;
+  /** Called with each change, null where she clears it. */
+  readonly onChange: (form: OrderForm | null) => void;
   readonly onOrder: (form: OrderForm) => void;
 };
 
@@ -37,14 +45,28 @@ const FIELDS: readonly FormField[] = [
 ];
 
 export function OrderFormView(props: OrderFormViewProps) {
-  const { words, format, postTo, ready, post, postage, summary, check, onOrder } = props;
-  const [form, setForm] = useState(EMPTY_FORM);
+  const { words, format, postTo, ready, post, postage, summary, check, begun, onChange, onOrder } = props;
+  const [form, setForm] = useState(begun);
   const [problems, setProblems] = useState<FormProblems>({});
   const element = useRef<HTMLFormElement>(null);
   const title = useRef<HTMLHeadingElement>(null);
   // It may open far below the button that opened it.
-  useEffect(() => title.current?.focus(), [ready]);
-  const change = (part: Partial<OrderForm>) => setForm({ ...form, ...part });
+  useEffect(() => {
+    if (!props.focus) return;
+    title.current?.focus();
+    props.onFocused();
+  }, [ready]);
+  const change = (part: Partial<OrderForm>) => {
+    const next = { ...form, ...part };
+    setForm(next);
+    onChange(next);
+  };
+  const clear = () => {
+    setForm(EMPTY_FORM);
+    setProblems({});
+    onChange(null);
+    title.current?.focus();
+  };
   const now = Object.keys(problems).length === 0 ? problems : check(form);
   const problemOf = (field: FormField) => {
     // What was wrong and has been put right since says no more.
@@ -72,6 +94,12 @@ export function OrderFormView(props: OrderFormViewProps) {
       <h3 ref={title} tabIndex={-1}>
         {words.title}
       </h3>
+      <p class="sizer-hint">{words.draftKept}</p>
+      {!isUntouched(form) && (
+        <button type="button" class="button plain" onClick={clear}>
+          {words.clearForm}
+        </button>
+      )}
       <Field id="order-name" label={words.name} problem={problemOf('name')}>
         {(ids) => (
           <input

@@ -11,6 +11,8 @@ import { browserClock, randomByte } from '../adapters/device.ts';
 import { enoughFor } from './model/enough.ts';
 import { checkForm, quantityOf, type FormProblems, type OrderForm } from './model/form.ts';
 import { addressProblems, countryOf, postageOf } from './model/delivery.ts';
+import type { Ordered } from './model/draftText.ts';
+import { dropDraft, keepDraft, readDraft } from './model/draft.ts';
 import { newEntry } from './model/outbox.ts';
 import type { OrderItem } from './model/item.ts';
 import { draftOrder, writeOrder } from './model/write.ts';
@@ -24,11 +26,13 @@ export type OrderingProps = {
   /** What would be ordered; null: no form, only the orders that stand. */
   readonly item: OrderItem | null;
   readonly onOrdered: () => void;
+  /** The form that stood open when she came: it doesn't take the focus from where she is. */
+  readonly begun: Ordered | null;
   readonly lang: Lang;
   readonly words: OrderWords;
 };
 
-export function Ordering({ shop, format, item, onOrdered, lang, words }: OrderingProps) {
+export function Ordering({ shop, format, item, onOrdered, begun, lang, words }: OrderingProps) {
   const outbox = useOutbox(shop.postTo, words);
   const [ordered, setOrdered] = useState(0);
   const list = useRef<HTMLHeadingElement>(null);
@@ -39,11 +43,16 @@ export function Ordering({ shop, format, item, onOrdered, lang, words }: Orderin
   // There is one of what lies finished, whatever was written before.
   const formFor = (form: OrderForm): OrderForm =>
     item?.made === 'ready' ? { ...form, quantity: '1' } : form;
+  const kind = item?.made === 'ready' ? 'ready' : 'sized';
+  // Once an opening: a form that goes while she corrects her size comes back without taking the focus.
+  const focused = useRef(begun);
   const order = (form: OrderForm) => {
     if (item === null) return;
     const document = writeOrder(item, formFor(form), browserClock.nowMs(), randomByte);
     const state = shop.postTo === null || form.trap !== '' ? 'mail' : 'waiting';
     outbox.put(newEntry(document, item.piece.name, state));
+    dropDraft(outbox.store);
+    focused.current = null;
     setOrdered(ordered + 1);
     onOrdered();
   };
@@ -59,6 +68,12 @@ export function Ordering({ shop, format, item, onOrdered, lang, words }: Orderin
           post={item.post}
           postage={(form) => postageText(item, formFor(form), format, words)}
           check={(form) => checkAll(item, formFor(form))}
+          begun={readDraft(outbox.store, item.piece.id)}
+          focus={focused.current !== kind}
+          onFocused={() => (focused.current = kind)}
+          onChange={(form) =>
+            form === null ? dropDraft(outbox.store) : keepDraft(outbox.store, item.piece.id, kind, form)
+          }
           onOrder={order}
         />
       )}

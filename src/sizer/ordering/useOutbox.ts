@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { OrderWords } from '#words/words.ts';
 import type { PostTarget } from '../model/input.ts';
+import type { Store } from '../model/ports.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import { browserClock } from '../adapters/device.ts';
 import { browserPost } from '../adapters/browserPost.ts';
@@ -16,6 +17,8 @@ export type OutboxHandle = {
   readonly sending: string | null;
   /** False where this browser keeps nothing once the page is closed. */
   readonly lasts: boolean;
+  /** Keeps while the page is open what the device won't. */
+  readonly store: Store;
   readonly put: (entry: Entry) => void;
   readonly drop: (number: string) => void;
   readonly tryNow: () => void;
@@ -61,6 +64,7 @@ export function useOutbox(postTo: PostTarget | null, words: OrderWords): OutboxH
     entries,
     sending,
     lasts: store.lasts(),
+    store,
     put(entry) {
       putEntry(store, entry);
       changed();

@@ -99,6 +99,8 @@ export const order: typeof english = {
   prepare: 'Bestellung vorbereiten',
   sendHint:
     'Noch wird nichts bezahlt. Die Werkstatt liest die Bestellung, schreibt Ihnen und spricht sie erst mit Ihnen ab.',
+  draftKept: 'Was Sie hier schreiben, bleibt auf diesem Gerät, bis Sie bestellen.',
+  clearForm: 'Formular leeren',
   privacy: 'Name, Adresse und Nachricht gehen an die Werkstatt und an niemanden sonst.',
   privacyForm: (host) =>
     `Name, Adresse und Nachricht gehen über den Formulardienst ${host}, der sie weiterreicht, an die Werkstatt.`,

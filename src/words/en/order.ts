@@ -98,6 +98,8 @@ export const order = {
   send: 'Send the order',
   prepare: 'Prepare the order',
   sendHint: 'Nothing is paid yet. The maker reads it, writes to you and agrees it with you first.',
+  draftKept: 'What you write here stays on this device until you order.',
+  clearForm: 'Clear the form',
   privacy: 'Your name, address and note go to the maker and to nobody else.',
   privacyForm: (host: string): string =>
     `Your name, address and note go to the maker by way of the form service ${host}, which passes them on.`,

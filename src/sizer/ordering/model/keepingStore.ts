@@ -15,6 +15,10 @@ export function keepingStore(device: Store): KeepingStore {
       else memory.set(key, text);
       return true;
     },
+    erase(key) {
+      memory.delete(key);
+      device.erase(key);
+    },
     lasts: () => memory.size === 0,
   };
 }
