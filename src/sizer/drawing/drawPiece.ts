@@ -1,6 +1,7 @@
 /** A piece at a size as SVG text; the same in the build and, fetched after the island is alive, in the browser. */
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
+import { drawCard } from '#draw/drawings/card.ts';
 import { drawLoop } from '#draw/drawings/loop.ts';
 import { drawStraight } from '#draw/drawings/straight.ts';
 import { airMm, drawWrist } from '#draw/drawings/wrist.ts';
@@ -36,6 +37,7 @@ export function drawPiece(drawn: DrawnPiece): string {
     description: inOrder + hidden,
     idPrefix: `${id}-${view}`,
   };
+  if (view === 'whole') return drawCard(piece.design, sequences, caption);
   if (view === 'straight') return drawStraight(piece.design, sequences, { ...caption, unit, claspSide });
   if (girthMm === null || girthMm >= insideGirthMm) return drawLoop(piece.design, sequences, caption);
   const labels = words.wristLabels(

@@ -23,7 +23,6 @@ export function Figures({ words, format, figures, listed }: FiguresProps) {
           value={[...lengths].join(' · ')}
         />
         <Figure label={words.insideGirth} value={format.length(figures.insideGirthMm)} />
-        <Figure label={words.price} value={format.money(figures.priceMinor)} />
         <Figure label={words.count} value={format.number(figures.parts)} />
         <Figure label={words.weight} value={words.grams(format, figures.massG)} />
       </dl>

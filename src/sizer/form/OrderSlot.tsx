@@ -1,4 +1,5 @@
 /** Where ordering starts; the form is fetched when it is wanted. */
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
@@ -13,6 +14,8 @@ import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 export type OrderSlotProps = {
   readonly words: SizingWords;
   readonly format: Format;
+  /** Begins those of its elements. */
+  readonly id: string;
   readonly shop: ShopForSizer;
   readonly store: Store;
   readonly pieceId: string;
@@ -22,13 +25,15 @@ export type OrderSlotProps = {
   readonly open: Ordered | null;
   readonly onOpen: (open: Ordered | null) => void;
   readonly lang: Lang;
+  /** Price and time, beside the button that orders. */
+  readonly price: ComponentChildren;
   readonly loadWords: Loader<{ readonly order: OrderWords }>;
 };
 
 const loadOrdering = () => import('../ordering/Ordering.tsx');
 
 export function OrderSlot(props: OrderSlotProps) {
-  const { words, format, shop, store, pieceId, items, open, onOpen, lang, loadWords } = props;
+  const { words, format, shop, store, pieceId, items, open, onOpen, lang, price, loadWords } = props;
   const item = items.sized;
   const [pending, setPending] = useState(false);
   /** The form that stood open when she left: it opens again, and doesn't take the focus. */
@@ -47,30 +52,46 @@ export function OrderSlot(props: OrderSlotProps) {
     both(loadOrdering, loadWords),
     open !== null || pending || item !== null,
   );
+  const hintId = `${props.id}-first`;
   const mail = `mailto:${shop.email}`;
   return (
-    <div class="sizer-order">
-      {open === null && (
-        <>
-          <button type="button" class="button" disabled={item === null} onClick={() => onOpen('sized')}>
+    <>
+      <div class="sizer-buy" data-open={open !== null}>
+        {price}
+        {open === null && (
+          <button
+            type="button"
+            class="button"
+            disabled={item === null}
+            aria-describedby={item === null ? hintId : undefined}
+            onClick={() => onOpen('sized')}
+          >
             {words.order}
           </button>
-          {item === null && <p class="sizer-hint">{words.orderFirst}</p>}
-        </>
-      )}
-      {module !== null && (
-        <module.Ordering
-          words={module.order}
-          lang={lang}
-          shop={shop}
-          format={format}
-          item={open === null ? null : items[open]}
-          begun={begun}
-          onOrdered={() => onOpen(null)}
-        />
-      )}
-      {open !== null && module === null && <p role="status">{failed ? words.orderFailed : words.loading}</p>}
-      {failed && <a href={mail}>{shop.email}</a>}
-    </div>
+        )}
+        {open === null && item === null && (
+          <p id={hintId} class="sizer-hint">
+            {words.orderFirst}
+          </p>
+        )}
+      </div>
+      <div class="sizer-order">
+        {module !== null && (
+          <module.Ordering
+            words={module.order}
+            lang={lang}
+            shop={shop}
+            format={format}
+            item={open === null ? null : items[open]}
+            begun={begun}
+            onOrdered={() => onOpen(null)}
+          />
+        )}
+        {open !== null && module === null && (
+          <p role="status">{failed ? words.orderFailed : words.loading}</p>
+        )}
+        {failed && <a href={mail}>{shop.email}</a>}
+      </div>
+    </>
   );
 }

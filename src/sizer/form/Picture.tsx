@@ -13,6 +13,8 @@ import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 
 export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
   readonly piece: PieceForSizer;
+  /** False for the piece as it is in the shop: then its picture from the page stands. */
+  readonly drawn: boolean;
   /** Null until the computation is there. */
   readonly candidate: Candidate | null;
   /** Finished length asked for, mm; null where none was. */
@@ -20,7 +22,7 @@ export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
   readonly loadChartWords: Loader<{ readonly body: BodyWords }>;
   readonly loadRulerWords: Loader<{ readonly screen: ScreenWords }>;
   readonly onLength: (mm: number) => void;
-  /** The piece as it is in the shop, drawn when the page was built: stands until the drawing code is there. */
+  /** The piece as it is in the shop, from the page as it was built: stands until there is another to draw. */
   readonly built: ComponentChildren;
 };
 
@@ -31,20 +33,27 @@ export function Picture(props: PictureProps) {
   const [pxPerMm, setPxPerMm] = useState<number | null>(null);
   const frame = useRef<HTMLDivElement>(null);
   useLifeSize(frame, pxPerMm);
+  const show = (next: View) => {
+    setView(next);
+    // The whole picture is to no scale.
+    if (next === 'whole') setPxPerMm(null);
+  };
   return (
     <div class="sizer-picture" data-view={view}>
+      <div ref={frame} class="sizer-picture-frame" data-life-size={pxPerMm !== null}>
+        {view === 'worn' ? <Worn {...props} /> : <Drawing {...props} view={view} />}
+      </div>
       <Choices
         name={`${id}-view`}
         legend={words.viewsLegend}
         quiet
         value={view}
         options={views.map((value) => ({ value, label: words.views[value] }))}
-        onChange={setView}
+        onChange={show}
       />
-      <div ref={frame} class="sizer-picture-frame" data-life-size={pxPerMm !== null}>
-        {view === 'worn' ? <Worn {...props} /> : <Drawing {...props} view={view} />}
-      </div>
-      <LifeSize words={words} id={id} loadWords={props.loadRulerWords} onChange={setPxPerMm} />
+      {view !== 'whole' && (
+        <LifeSize words={words} id={id} loadWords={props.loadRulerWords} onChange={setPxPerMm} />
+      )}
     </div>
   );
 }
@@ -70,16 +79,17 @@ function Worn({ words, loadChartWords, onLength, candidate, wantedMm, ...props }
 
 const loadDrawing = () => import('../drawing/drawPiece.ts');
 
-function Drawing({ built, ...props }: PictureProps & { readonly view: DrawnView }) {
+function Drawing({ built, drawn, ...props }: PictureProps & { readonly view: DrawnView }) {
   const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
   // Beside the computation: by the time a measure is written it is there.
   const { module } = useLoaded(loadDrawing, candidate !== null);
+  const stands = view === 'whole' && !drawn;
   const svg = useMemo(
     () =>
-      module &&
-      candidate &&
-      module.drawPiece({ view, words, format, id, piece, candidate, unit, claspSide, girthMm }),
-    [module, view, piece, candidate, unit, claspSide, girthMm, format],
+      stands || module === null || candidate === null
+        ? null
+        : module.drawPiece({ view, words, format, id, piece, candidate, unit, claspSide, girthMm }),
+    [stands, module, view, piece, candidate, unit, claspSide, girthMm, format],
   );
   const common = {
     class: 'sizer-drawing',

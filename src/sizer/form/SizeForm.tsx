@@ -28,6 +28,7 @@ export function SizeForm({ piece, built, words, handle, id, lang, format, advice
         <Choices
           name={`${id}-by`}
           legend={words.byLegend}
+          quiet
           value={state.of}
           options={measures.map((of) => ({ value: of, label: words.by[of] }))}
           onChange={(of) => dispatch({ type: 'by', of })}

@@ -11,6 +11,7 @@ import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts'
 import type { OrderItem } from '../ordering/model/item.ts';
 import { readyItem } from '../ordering/model/readyItem.ts';
 import { Announcement } from './Announcement.tsx';
+import { Price } from './Price.tsx';
 import { Picture } from './Picture.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
@@ -18,7 +19,7 @@ import type { Ordered } from '../ordering/model/draftText.ts';
 import { OrderSlot } from './OrderSlot.tsx';
 import { ReadyOffer } from './ReadyOffer.tsx';
 import type { Loader } from '../controls/useLoaded.ts';
-import { useSeen } from '../controls/useSeen.ts';
+import { useTouched } from '../controls/useTouched.ts';
 import { useSizer } from './useSizer.ts';
 import { Verdict } from './Verdict.tsx';
 import { SizeForm } from './SizeForm.tsx';
@@ -28,10 +29,12 @@ export type SizerProps = {
   readonly piece: PieceForSizer;
   readonly shop: ShopForSizer;
   readonly built: BuiltPiece;
-  /** The piece's first drawing, made when the page was built. */
+  /** The piece's picture, from the page as it was built. */
   readonly picture?: ComponentChildren;
-  /** How to measure, likewise. */
+  /** How to measure, likewise; the piece's name; and by when it would be sent. */
   readonly how?: ComponentChildren;
+  readonly head?: ComponentChildren;
+  readonly when?: ComponentChildren;
 };
 
 /** What each language's entry binds. */
@@ -46,10 +49,21 @@ export type SizerLanguage = {
   };
 };
 
-export function Sizer({ piece, shop, built, picture, how, lang, words, load }: SizerProps & SizerLanguage) {
+export function Sizer({
+  piece,
+  shop,
+  built,
+  picture,
+  how,
+  head,
+  when,
+  lang,
+  words,
+  load,
+}: SizerProps & SizerLanguage) {
   const section = useRef<HTMLElement>(null);
   const id = `sizer-${piece.id}`;
-  const handle = useSizer(piece, shop, lang, browserStore, useSeen(section), id);
+  const handle = useSizer(piece, shop, lang, browserStore, useTouched(section), id);
   const { state, outcome, engine, chosen } = handle;
   const [open, setOpen] = useState<Ordered | null>(null);
   const { currency } = piece.rules;
@@ -70,21 +84,38 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
     sized: itemOf(chosen, shop, lang, state, outcome),
     ready: engine === null ? null : readyItem(piece, engine.listedOf(piece), shop, lang, state.unit),
   };
+  const price = <Price {...view} priceMinor={figures.priceMinor} when={when} />;
   return (
     <section ref={section} class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>{words.title}</h2>
-      {piece.ready && <ReadyOffer {...view} piece={piece} built={built} onWant={() => setOpen('ready')} />}
-      <div class="sizer-body">
-        <SizeForm
+      <div class="sizer-first">
+        <Picture
           {...view}
-          piece={piece}
-          built={built}
-          handle={handle}
-          lang={lang}
-          advice={advice}
-          how={how}
+          piece={chosen}
+          candidate={candidate}
+          drawn={sizing !== null || chosen !== piece}
+          girthMm={girthOf(sizing)}
+          unit={state.unit}
+          claspSide={sized?.boardSide ?? 'left'}
+          wantedMm={wantedOf(sizing)}
+          loadChartWords={load.body}
+          loadRulerWords={load.screen}
+          onLength={handle.takeLength}
+          built={picture}
         />
-        <div class="sizer-answer">
+        <div class="sizer-side">
+          {head}
+          <h2 id={`${id}-title`} class="unseen">
+            {words.title}
+          </h2>
+          <SizeForm
+            {...view}
+            piece={piece}
+            built={built}
+            handle={handle}
+            lang={lang}
+            advice={advice}
+            how={how}
+          />
           {outcome.kind === 'waiting' && state.text !== '' && (
             <p role="status">{handle.failed ? words.partFailed : words.loading}</p>
           )}
@@ -97,23 +128,7 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
               onTake={handle.take}
             />
           )}
-          <Figures {...view} figures={figures} listed={sizing === null} />
-          <Picture
-            {...view}
-            piece={chosen}
-            candidate={candidate}
-            girthMm={girthOf(sizing)}
-            unit={state.unit}
-            claspSide={sized?.boardSide ?? 'left'}
-            wantedMm={wantedOf(sizing)}
-            loadChartWords={load.body}
-            loadRulerWords={load.screen}
-            onLength={handle.takeLength}
-            built={picture}
-          />
-          {candidate !== null && <Changes {...view} candidate={candidate} sizing={sizing} />}
-          <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
-          {piece.orderable && (
+          {piece.orderable ? (
             <OrderSlot
               {...view}
               shop={shop}
@@ -123,9 +138,18 @@ export function Sizer({ piece, shop, built, picture, how, lang, words, load }: S
               open={open}
               onOpen={setOpen}
               lang={lang}
+              price={price}
               loadWords={load.order}
             />
+          ) : (
+            price
           )}
+          {piece.ready && (
+            <ReadyOffer {...view} piece={piece} built={built} onWant={() => setOpen('ready')} />
+          )}
+          <Figures {...view} figures={figures} listed={sizing === null} />
+          {candidate !== null && <Changes {...view} candidate={candidate} sizing={sizing} />}
+          <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
         </div>
       </div>
     </section>

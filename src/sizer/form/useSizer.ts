@@ -37,18 +37,18 @@ export type Engine = typeof import('../model/engine.ts');
 const loadEngine = () => import('../model/engine.ts');
 const WAITING: Outcome = { kind: 'waiting' };
 
-/** `seen`: the form is in sight, or somebody uses it. `id`: begins those of the form's fields. */
+/** `touched`: somebody has turned to the form. `id`: begins those of the form's fields. */
 export function useSizer(
   piece: PieceForSizer,
   shop: ShopForSizer,
   lang: Lang,
   store: Store,
-  seen: boolean,
+  touched: boolean,
   id: string,
 ): SizerHandle {
   const [before] = useState(() => writtenBefore(id));
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
-  const { module: engine, failed } = useLoaded<Engine>(loadEngine, seen || state.text !== '');
+  const { module: engine, failed } = useLoaded<Engine>(loadEngine, touched || state.text !== '');
   const { parts } = state;
   const chosen = useMemo(() => engine?.chosenPiece(piece, parts) ?? piece, [engine, piece, parts]);
   const outcome = useMemo(() => engine?.outcomeOf(chosen, state) ?? WAITING, [engine, chosen, state]);

@@ -148,6 +148,7 @@ export const pages: typeof english = {
       'Dieses Stück wird nicht mehr gemacht. Sie können es trotzdem in Ihrer Größe ausprobieren und fragen, ob sich etwas Ähnliches machen lässt.',
     weeks: (weeks) =>
       `Wird für Sie gefädelt und innerhalb von ${plural(weeks, 'Woche', 'Wochen')} nach der Absprache verschickt.`,
+    sentWithin: (weeks) => `Fertig in ${plural(weeks, 'Woche', 'Wochen')}`,
     worn: 'Wo es liegt',
     wornNote:
       'Eine Schätzung für einen typischen Körper. Ein Faden um den eigenen Hals ist immer das bessere Maß.',

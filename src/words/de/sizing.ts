@@ -229,7 +229,7 @@ export const sizing: typeof english = {
   pictureDescription: (f, lengthMm, parts) =>
     `${f.number(parts)} Perlen und Teile der Reihe nach, ${f.length(lengthMm)} von Ende zu Ende.`,
   firstInFront: 'Längs des Arms gesehen, stehen die Stränge hintereinander; der erste ist vorn.',
-  views: { straight: 'Gerade gelegt', closed: 'Geschlossen', worn: 'Getragen' },
+  views: { whole: 'Bild', straight: 'Gerade gelegt', closed: 'Geschlossen', worn: 'Getragen' },
   viewsLegend: 'Bild',
   wristLabels: (f, kind, girthMm, easeMm, airMm) => ({
     girth: `${ROUND[kind]} ${f.length(girthMm)}`,

@@ -164,6 +164,7 @@ export const pages = {
       'This piece isn’t made any more. You can still try it at your size, and ask whether something like it could be made.',
     weeks: (weeks: number) =>
       `Strung for you and sent within ${plural(weeks, 'week', 'weeks')} of agreeing on it.`,
+    sentWithin: (weeks: number) => `Sent within ${plural(weeks, 'week', 'weeks')}`,
     worn: 'Where it lies',
     wornNote:
       'An estimate for a typical body. A string hung round your own neck is always the better measure.',

@@ -233,7 +233,7 @@ export const sizing = {
   pictureDescription: (f: Format, lengthMm: number, parts: number): string =>
     `${f.number(parts)} beads and findings in order, ${f.length(lengthMm)} from end to end.`,
   firstInFront: 'Seen along the arm, the strands stand one behind another; the first is in front.',
-  views: { straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
+  views: { whole: 'Picture', straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
   viewsLegend: 'Picture',
   /** Of a closed piece: what it closes round, what it adds, and the clear width that this leaves, which is too little for inches. */
   wristLabels: (f: Format, kind: PieceKind, girthMm: number, easeMm: number, airMm: number) => ({

@@ -1,0 +1,53 @@
+/** The first screen of a piece: picture, price and sizing together, the picture in her size, and a form that is kept. */
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { visit } from './shop.ts';
+
+const PIECE = '/pieces/banked-fire/';
+const island = (page: Page) => page.getByRole('region', { name: 'Made to your size' });
+
+/** True where the whole of it is in sight without scrolling. */
+const inSight = (page: Page, selector: string): Promise<boolean> =>
+  page
+    .locator(selector)
+    .first()
+    .evaluate((one) => {
+      const { top, bottom } = one.getBoundingClientRect();
+      return top >= 0 && bottom <= innerHeight;
+    });
+
+describe.each([
+  ['a desk', 1280, 800, ['.sizer-picture-frame', '.sizer-input', '.sizer-price', '.sizer-buy .button']],
+  ['a phone', 360, 740, ['.sizer-picture-frame', 'h1', '.sizer-input', '.sizer-price', '.sizer-buy .button']],
+] as const)('on %s', (_name, width, height, parts) => {
+  test('picture, measure, price and order stand in the first screen', async () => {
+    const { page } = await visit(PIECE);
+    await page.setViewportSize({ width, height });
+    for (const part of parts) expect(await inSight(page, part), part).toBe(true);
+  });
+});
+
+test('the large picture becomes the piece in her size, in its own place', async () => {
+  const { page } = await visit(PIECE);
+  const frame = island(page).locator('.sizer-picture-frame');
+  const before = await frame.boundingBox();
+  expect(await frame.locator('img').count()).toBe(1);
+  await island(page).getByLabel('Round your wrist').fill('8 in');
+  await frame.getByRole('img', { name: /^Banked Fire at your size/ }).waitFor();
+  const after = await frame.boundingBox();
+  expect(after?.width).toBe(before?.width);
+  expect(after?.height).toBe(before?.height);
+});
+
+test('a form half filled in survives a reload, and clearing it leaves nothing', async () => {
+  const { page } = await visit(PIECE);
+  await island(page).getByLabel('Round your wrist').fill('6 1/2');
+  await island(page).getByRole('button', { name: 'Order this piece' }).click();
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Your order');
+  await island(page).getByLabel('Your name').fill('Iris Moor');
+  await page.reload();
+  await expect.poll(() => island(page).getByLabel('Your name').inputValue()).toBe('Iris Moor');
+  await island(page).getByRole('button', { name: 'Clear the form' }).click();
+  expect(await island(page).getByLabel('Your name').inputValue()).toBe('');
+  expect(await page.evaluate(() => localStorage.getItem('claspwise.form'))).toBe(null);
+});
