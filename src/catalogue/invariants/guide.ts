@@ -16,7 +16,8 @@ const schemeOf = (address: string): string =>
 
 function errorOf(node: Nodes): CatalogueError | null {
   if (node.type === 'html') {
-    return /^<!--[\s\S]*-->$/.test(node.value)
+    // A remark shows nothing, and what is closed has been told of where it opened.
+    return /^(?:<!--[\s\S]*-->|<\/[^>]*>)$/.test(node.value)
       ? null
       : { code: 'html-in-guide', tag: node.value.slice(0, 40) };
   }

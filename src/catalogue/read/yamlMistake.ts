@@ -19,6 +19,8 @@ export function firstMistake(text: string, errors: readonly YAMLError[]): YamlMi
   if (first.code === 'BLOCK_AS_IMPLICIT_KEY' && /:\s.*:\s/.test(lineRound(text, offset))) {
     return { offset, error: { code: 'colon-inside' } };
   }
+  // The reader goes one call deeper for every bracket.
+  if (first.message.includes('call stack')) return { offset, error: { code: 'yaml-references' } };
   return { offset, error: { code: 'yaml', why: first.message.replace(/[.:\s]+$/, '') } };
 }
 

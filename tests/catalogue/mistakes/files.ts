@@ -84,6 +84,13 @@ export const fileMistakes: readonly Mistake[] = [
     fix: 'Write out',
   },
   {
+    code: 'yaml-references',
+    edits: [write('pieces/deep.yaml', `a: ${'['.repeat(100_000)}`)],
+    at: 'pieces/deep.yaml:1',
+    what: 'References (&name and *name) or brackets in it stand for nothing, or for far too much.',
+    fix: 'Write out',
+  },
+  {
     code: 'field-twice',
     edits: [change(row, 'summary: A row of beads.', 'summary: A row of beads.\nsummary: Another.')],
     at: 'pieces/row.yaml:7',
