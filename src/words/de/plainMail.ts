@@ -20,7 +20,6 @@ export const plainMail: typeof english = {
   greeting,
   wish,
   mark,
-  asItLies: 'so, wie es daliegt',
   subject: (name, size) => `Bestellung: ${name}, ${size}`,
   askSubject: (name) => `Zu ${name}`,
   body: (args) =>

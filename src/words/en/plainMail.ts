@@ -22,8 +22,6 @@ export const plainMail = {
   greeting,
   wish,
   mark,
-  /** In the size's place, for the one that lies finished. */
-  asItLies: 'as it lies there',
   subject: (name: string, size: string): string => `Order: ${name}, ${size}`,
   askSubject: (name: string): string => `About ${name}`,
   /** `ready`: for the one that lies finished, of which no hand is asked. */
