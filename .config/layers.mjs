@@ -47,7 +47,21 @@ export const layers = {
     why: 'ui is the public look; it must not hold a byte of the bench.',
   },
   bench: {
-    may: ['core', 'words', 'draw', 'order', 'catalogue', 'ui', 'sizer', 'preact', 'astro', 'zod', 'node'],
+    may: [
+      'core',
+      'words',
+      'draw',
+      'order',
+      'catalogue',
+      'ui',
+      'sizer',
+      'preact',
+      'astro',
+      'zod',
+      'html-to-text',
+      'postal-mime',
+      'node',
+    ],
     why: "bench is the maker's side; only pages may stand on it.",
   },
   pages: {

@@ -47,6 +47,9 @@ export function mailtoLink(to: string, subject: string, body: string): string {
   return `mailto:${address}?subject=${encodeURIComponent(line)}&body=${encodeURIComponent(lines)}`;
 }
 
+/** The longest prepared address, characters, that mail programs and Windows hand on whole (common practice, no source). */
+export const MOST_MAILTO = 2_000;
+
 /** The part of the shop's slip page that no server sees: `/slip/#claspwise1.….end`. */
 export function slipLink(slipPage: string, order: OrderDocument): string {
   return `${slipPage}#${encode(order)}`;

@@ -64,6 +64,8 @@ export type Arrived =
 /** Why a text or file gave no order. */
 export type ArrivalProblem =
   | { readonly code: 'no-order' }
+  /** Nothing in the file; nothing pasted and no file chosen. */
+  | { readonly code: 'empty-file' | 'empty-form' }
   /** No code in it, but it reads like the e-mail that a piece's page offers without JavaScript. */
   | { readonly code: 'plain'; readonly text: string }
   /** Bytes that are no UTF-8, and no code in them. */

@@ -276,6 +276,17 @@ describe.each(LANGS)('where an order stands, in %s', (lang) => {
     expect(textOf(show(refused))).toContain('Not made any more.');
   });
 
+  test('a long order leads with copying its text, and says why', () => {
+    const copyFirst = (html: string): boolean => html.indexOf(words.copyMail) < html.indexOf(words.openMail);
+    const words = orderWords(lang);
+    const order = { ...sample, buyer: { ...sample.buyer, note: 'ß'.repeat(1000) } };
+    const [long, short] = [show({ state: 'mail', order }), show({ state: 'mail' })];
+    expect(textOf(long)).toContain(words.longMail(SHOP.email));
+    expect(long).toContain(`<button type="button" class="button">${words.copyMail}`);
+    expect(textOf(short)).not.toContain(words.longMail(SHOP.email));
+    expect([long, short].map(copyFirst)).toEqual([true, false]);
+  });
+
   test('with a receipt there is the slip, and no second way to send', () => {
     const html = show({ state: 'received', receivedAt: '2026-11-25T18:41:00Z', differs: true });
     expect(html).not.toContain('mailto:');

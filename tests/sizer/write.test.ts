@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { AS_DESIGNED } from '#core/design/alternatives.ts';
 import { checkOrder } from '#order/check.ts';
 import { decode } from '#order/text.ts';
-import { slipLink } from '#order/mail.ts';
+import { MOST_MAILTO, slipLink } from '#order/mail.ts';
 import { LANGS } from '#words/lang.ts';
 import { orderWords } from '#words/words.ts';
 import { listedOf, outcomeOf } from '#sizer/model/answer.ts';
@@ -248,6 +248,20 @@ describe.each(LANGS)('mail in %s', (lang) => {
     expect(`${link.pathname}${link.search}`).toBe('/slip/');
     expect(decode(link.hash)).toEqual({ ok: true, document: order });
   });
+});
+
+test('copying comes first from one character over 2,000 in the prepared address', () => {
+  const words = orderWords('en');
+  const order = writeOrder(itemFor('6½'), { ...FORM, note: '' }, Date.UTC(2026, 10, 25), randomByte);
+  // The shop's name stands once in the mail, a letter a character.
+  const shop = (pad: number) => ({ ...SHOP, name: 'x'.repeat(pad) });
+  const unpadded = writeMail(order, '', shop(0), words).link.length;
+  const at = (length: number) => writeMail(order, '', shop(length - unpadded), words);
+  expect(MOST_MAILTO).toBe(2000);
+  expect([at(2000), at(2001)].map(({ link, long }) => [link.length, long])).toEqual([
+    [2000, false],
+    [2001, true],
+  ]);
 });
 
 test('an id reads like a name where the shop can’t be asked', () => {

@@ -40,6 +40,9 @@ const MEASURED = /\d[\d.,/ ½¼¾⅛⅜⅝⅞]*(?:inch(?:es)?\b|in\b|["”″]|c
 /** The fields of an order out of a plain e-mail's text, its sender and subject above it where they are known. */
 export function readPlain(text: string, desk: PlainDesk): PlainOrder {
   const plain = plainLines(text.slice(0, MAIL_CAP));
+  if (plain.trim() === '') {
+    return { fields: { ...EMPTY_HAND, way: 'mail' }, remarks: [{ code: 'empty' }] };
+  }
   const lang = langOf(plain) ?? desk.lang;
   const { values, rest } = labelled(plain, lang);
   const remarks: PlainRemark[] = [];
@@ -141,7 +144,8 @@ function goesOn(label: Label, value: string, line: string): boolean {
 }
 
 function labelIn(line: string, labels: readonly [Label, string][]): { label: Label; value: string } | null {
-  const [, head = '', value = ''] = /^[\s*•_-]*([^:=]{1,60}?)[\s*_]*(?:[:=]|\s[-–—]\s)(.*)$/.exec(line) ?? [];
+  const [, head = '', value = ''] =
+    /^[\s*•_-]*([^:=]{1,60}?)[\s*_]*(?:[:=\t]|\s[-–—]\s)(.*)$/.exec(line) ?? [];
   const written = fold(head.trim());
   const known = labels.find(([, label]) => fold(label) === written);
   return known === undefined ? null : { label: known[0], value: value.replace(/^[\s*_]+|[\s*_]+$/g, '') };

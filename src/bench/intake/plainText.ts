@@ -1,5 +1,7 @@
 /** A plain e-mail as lines that a person reads, whatever it went through on its way. */
+import type { Email } from 'postal-mime';
 import { parseMail } from './parseMail.ts';
+import { withoutMarkup } from './withoutMarkup.ts';
 
 /** What is no letter: soft hyphens, zero-width spaces, marks of direction. */
 const UNSEEN = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g;
@@ -31,7 +33,7 @@ function unescaped(text: string): string {
 export async function messageText(bytes: Uint8Array): Promise<string | null> {
   const mail = await parseMail(bytes);
   if (mail === null) return null;
-  const body = mail.text ?? (mail.html === undefined ? '' : withoutMarkup(mail.html));
+  const body = bodyText(mail);
   const sender = mail.replyTo?.[0] ?? mail.from;
   const head = [
     ...(sender?.address === undefined ? [] : [`From: ${sender.name} <${sender.address}>`]),
@@ -40,24 +42,12 @@ export async function messageText(bytes: Uint8Array): Promise<string | null> {
   return head.length === 0 ? null : `${head.join('\n')}\n\n${body.trim()}\n`;
 }
 
+/** A message's text; that of its HTML where the text part is missing or blank. */
+function bodyText({ text = '', html = '' }: Email): string {
+  return text.replace(UNSEEN, '').trim() === '' ? withoutMarkup(html) : text;
+}
+
 /** True for a message's source rather than its text. */
 export function isSource(text: string): boolean {
   return /^[\w-]+:[^\n]*\n/.test(text) && /^(?:mime-version|content-type|received|message-id):/im.test(text);
-}
-
-const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', nbsp: ' ' };
-
-/** The words of an HTML mail, a line a paragraph; only ever shown and read as text. */
-function withoutMarkup(html: string): string {
-  return html
-    .replace(/<(style|script|head)\b[\s\S]*?<\/\1\s*>/gi, '')
-    .replace(/[\r\n]+/g, ' ')
-    .replace(/<(?:br|\/p|\/div|\/tr|\/li|\/h\d|\/blockquote)\b[^>]*>/gi, '\n')
-    .replace(/<[^>]*>/g, '')
-    .replace(/&(?:#(\d{1,7})|#x([\da-f]{1,6})|(\w{1,8}));/gi, (whole, decimal, hex, name) => {
-      const code = decimal === undefined ? parseInt(String(hex), 16) : Number(decimal);
-      if (name !== undefined) return ENTITIES[String(name).toLowerCase()] ?? whole;
-      return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : '';
-    })
-    .replace(/[ \t]+/g, ' ');
 }

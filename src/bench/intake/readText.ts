@@ -9,8 +9,16 @@ export function readText(text: string): OrderRead[] {
   const json = parse(text);
   if (json !== undefined) return readJson(json);
   const found = decodeAll(text, MOST_ORDERS);
-  return found.length === 0 ? [{ ok: false, problem: { code: 'no-order' } }] : found;
+  if (found.length === 0) return [{ ok: false, problem: { code: 'no-order' } }];
+  if (whole(found) === found.length) return found;
+  const unlinked = decodeAll(text.replace(LINK_PUT_IN, ''), MOST_ORDERS);
+  return unlinked.length > 0 && whole(unlinked) >= whole(found) ? unlinked : found;
 }
+
+const whole = (found: readonly OrderRead[]): number => found.filter((one) => one.ok).length;
+
+/** The address that a mail program writes behind what it takes for a link, in the midst of a code too. */
+const LINK_PUT_IN = /<(?:https?|mailto):[^<>\s]*>/gi;
 
 /**
  * Every order in a file's bytes. Where they are no UTF-8, only a code is believed, since

@@ -5,6 +5,7 @@ import type { Snapshot } from '../book/snapshot.ts';
 import { MOST_FILE_MB, type OrderRead } from './orderRead.ts';
 import { asPlain, isMailbox, isNone, readMailbox, readMessage } from './readMail.ts';
 import { utf8 } from '../http/readBody.ts';
+import { readableBytes } from './readable.ts';
 import { readFileText } from './readText.ts';
 
 export type Offering = {
@@ -30,9 +31,13 @@ export async function takeIn(offerings: readonly Offering[], desk: TakeIn): Prom
   return arrived;
 }
 
-async function read({ source, bytes }: Offering): Promise<OrderRead[]> {
-  if (bytes.length > MOST_FILE_MB * 1024 * 1024) {
+async function read({ source, way, bytes: offered }: Offering): Promise<OrderRead[]> {
+  if (offered.length > MOST_FILE_MB * 1024 * 1024) {
     return [{ ok: false, problem: { code: 'file-too-large', mostMb: MOST_FILE_MB } }];
+  }
+  const bytes = readableBytes(offered);
+  if (utf8(bytes)?.trim() === '') {
+    return [{ ok: false, problem: { code: way === 'paste' ? 'empty-form' : 'empty-file' } }];
   }
   if (isMailbox(bytes)) return readMailbox(bytes);
   if (/\.eml$/i.test(source)) return readMessage(bytes);

@@ -8,6 +8,7 @@ import { EMPTY_HAND, readHand, SOURCE_CAP, type HandFields } from '../intake/han
 import { handOrder, type HandDesk } from '../intake/handOrder.ts';
 import { readPlain } from '../intake/plainMail.ts';
 import { isSource, messageText } from '../intake/plainText.ts';
+import { readableText } from '../intake/readable.ts';
 import { handWords } from '#words/words.ts';
 import type { Frame } from './frame.ts';
 import { handSheet, type HandSheet, type HandStage } from './handSheet.ts';
@@ -48,7 +49,8 @@ export async function stepHand(form: URLSearchParams, place: HandPlace): Promise
   return show({ ...fields, number: place.newNumber() }, 'taken', place, number);
 }
 
-async function readMail(written: string, place: HandPlace): Promise<HandStep> {
+async function readMail(pasted: string, place: HandPlace): Promise<HandStep> {
+  const written = readableText(pasted);
   const { shop, pieces } = place.catalogue;
   const message = isSource(written) ? await messageText(new TextEncoder().encode(written)) : null;
   const { fields, remarks } = readPlain(message ?? written, {

@@ -6,10 +6,13 @@ export function CopyButton({
   words,
   text,
   to,
+  leads,
 }: {
   readonly words: OrderWords;
   readonly text: string;
   readonly to: string;
+  /** True where copying is what to do first. */
+  readonly leads: boolean;
 }) {
   const [state, setState] = useState<'idle' | 'copied' | 'by-hand'>('idle');
   const copy = async () => {
@@ -22,7 +25,7 @@ export function CopyButton({
   };
   return (
     <>
-      <button type="button" class="button plain" onClick={() => void copy()}>
+      <button type="button" class={leads ? 'button' : 'button plain'} onClick={() => void copy()}>
         {words.copyMail}
       </button>
       <span role="status">{state === 'copied' && words.copied}</span>

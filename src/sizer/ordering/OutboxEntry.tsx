@@ -34,6 +34,12 @@ export function OutboxEntry(props: OutboxEntryProps) {
   const done = state === 'received' || state === 'mailed';
   const handed = state === 'handed';
   const remove = () => (done || handed || sure ? props.onRemove() : setSure(true));
+  const leads = mail.long && !(state === 'waiting' || handed);
+  const open = (
+    <a class={mail.long || state === 'waiting' || handed ? 'button plain' : 'button'} href={mail.link}>
+      {words.openMail}
+    </a>
+  );
   return (
     <li class="sizer-entry" data-state={state}>
       <h4>
@@ -41,6 +47,7 @@ export function OutboxEntry(props: OutboxEntryProps) {
       </h4>
       <p role="status">{sending ? words.states.sending() : standing(props)}</p>
       {rows.length > 0 && <Rows rows={rows} />}
+      {!done && mail.long && <p>{words.longMail(shop.email)}</p>}
       <div class="sizer-actions">
         {state === 'waiting' && !sending && (
           <button type="button" class="button" onClick={props.onTryNow}>
@@ -49,10 +56,14 @@ export function OutboxEntry(props: OutboxEntryProps) {
         )}
         {!done && (
           <>
-            <a class={state === 'waiting' || handed ? 'button plain' : 'button'} href={mail.link}>
-              {words.openMail}
-            </a>
-            <CopyButton words={words} text={`${mail.subject}\n\n${mail.body}`} to={shop.email} />
+            {!mail.long && open}
+            <CopyButton
+              words={words}
+              text={`${mail.subject}\n\n${mail.body}`}
+              to={shop.email}
+              leads={leads}
+            />
+            {mail.long && open}
           </>
         )}
         {(state === 'mail' || handed) && (

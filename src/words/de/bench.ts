@@ -72,6 +72,10 @@ function both(mm: number, f: Format): string {
 const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
     'Darin ist keine Bestellung. Sie beginnt mit „claspwise3.“ (ältere mit „claspwise2.“ oder „claspwise1.“) und endet mit „.end“.',
+  'empty-file': () =>
+    'Die Datei ist leer. Speichern Sie die E-Mail noch einmal, oder kopieren Sie ihren Text hierher.',
+  'empty-form': () =>
+    'Da steht noch nichts. Fügen Sie die E-Mail ein oder wählen Sie ihre Datei, dann nehmen Sie sie an.',
   plain: () => 'eine schlichte E-Mail ohne Code. Sie lässt sich durchsehen und von Hand eintragen.',
   'not-utf8': () =>
     'Die Zeichen sind anders kodiert als in UTF-8; ein Name könnte verloren gehen. Als UTF-8 speichern und noch einmal aufnehmen.',

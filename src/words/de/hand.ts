@@ -31,6 +31,8 @@ const problems: Sentences<HandProblem> = {
 };
 
 const remarks: Sentences<PlainRemark> = {
+  empty: () =>
+    'Alles: Es war nichts eingefügt. Gehen Sie zurück und fügen Sie die ganze E-Mail ein, oder füllen Sie das Formular aus',
   piece: () => 'Welches Stück gemeint ist',
   size: () => 'Die Größe',
   'two-sizes': ({ first, second }) => `Welche Größe gemeint ist: „${first}“ oder „${second}“`,

@@ -130,6 +130,8 @@ export const order: typeof english = {
     'Dieser Browser behält nichts, sobald die Seite zu ist. Lassen Sie sie offen, bis die Bestellung angekommen ist, oder senden Sie sie per E-Mail.',
   tryNow: 'Jetzt noch einmal versuchen',
   openMail: 'Als E-Mail öffnen',
+  longMail: (email) =>
+    `Diese Bestellung ist lang, und manche Mailprogramme schneiden eine E-Mail ab, die von einer Seite aus geöffnet wird. Kopieren Sie lieber ihren Text in eine E-Mail an ${email}, oder laden Sie die Bestellung herunter und hängen Sie sie an.`,
   copyMail: 'Text der E-Mail kopieren',
   copied: 'Kopiert.',
   copyByHand: 'Kopieren Sie diesen Text in eine E-Mail an den Laden:',

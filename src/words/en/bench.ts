@@ -71,6 +71,9 @@ function both(mm: number, f: Format): string {
 const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
     'There is no order in it. It begins with “claspwise3.” (older ones with “claspwise2.” or “claspwise1.”) and ends with “.end”.',
+  'empty-file': () =>
+    'The file is empty. Save the e-mail once more, or open it, copy its text and paste it here.',
+  'empty-form': () => 'There is nothing in it yet. Paste the e-mail or choose its file, then take it in.',
   plain: () => 'a plain e-mail without code. It can be looked over and entered by hand.',
   'not-utf8': () =>
     'Its letters are in another encoding than UTF-8, so a name could be lost. Save it as UTF-8 and take it in again.',

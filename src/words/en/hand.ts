@@ -28,6 +28,7 @@ const problems: Sentences<HandProblem> = {
 };
 
 const remarks: Sentences<PlainRemark> = {
+  empty: () => 'Anything at all: nothing was pasted. Go back and paste the whole e-mail, or fill in the form',
   piece: () => 'Which piece is meant',
   size: () => 'The size',
   'two-sizes': ({ first, second }) => `Which size is meant: “${first}” or “${second}”`,

@@ -128,6 +128,8 @@ export const order = {
     'This browser keeps nothing once the page is closed. Leave it open until the order is received, or send it by e-mail.',
   tryNow: 'Try again now',
   openMail: 'Open as an e-mail',
+  longMail: (email: string): string =>
+    `This order is long, and some mail programs cut off an e-mail that is opened from a page. Better copy its text into an e-mail to ${email}, or download the order and attach it.`,
   copyMail: 'Copy the e-mail’s text',
   copied: 'Copied.',
   copyByHand: 'Copy this text into an e-mail to the shop:',

@@ -5,6 +5,7 @@ import { isSource, messageText } from '#bench/intake/plainText.ts';
 import { takeIn } from '#bench/intake/takeIn.ts';
 import { plainMailWords } from '#words/words.ts';
 import type { Lang } from '#words/lang.ts';
+import { wrappedMessages, wrappedTexts } from './wrapped.ts';
 import { catalogue, openShop } from '../shop.ts';
 
 const piece = catalogue.pieces.find(({ id }) => id === 'weir-light')!;
@@ -252,6 +253,31 @@ it('such a mail is offered to the form when it is taken in, by text, file or mai
     const text = one.code === 'refused' && one.why.code === 'plain' ? one.why.text : '';
     expect(read(text).fields).toMatchObject(WHOLE);
   }
+});
+
+it('such a mail is read out of every wrapping that mail programs put round it', async () => {
+  const shop = openShop(catalogue);
+  const wrapped = [
+    ...Object.entries(wrappedMessages(filled)).map(
+      ([name, text]) => [`${name}.eml`, Buffer.from(text)] as const,
+    ),
+    ...Object.entries(wrappedTexts(filled)),
+  ];
+  const arrived = await takeIn(
+    wrapped.map(([source, bytes]) => ({ source, way: 'file', bytes })),
+    { inbox: shop.desk.inbox(), pieceNow: shop.desk.pieceNow, at: '2026-11-25T19:00:00.000Z' },
+  );
+  shop.close();
+  expect(arrived.map(({ source }) => source)).toEqual(wrapped.map(([source]) => source));
+  for (const one of arrived) {
+    const text = one.code === 'refused' && one.why.code === 'plain' ? one.why.text : '';
+    expect({ from: one.source, ...read(text).fields }).toMatchObject({ from: one.source, ...WHOLE });
+    expect(read(text).fields.note, one.source).toContain('It is for my sister, by Easter if you can.');
+  }
+});
+
+it('says of an empty form that nothing was pasted, and no more', () => {
+  expect(codes(read(' \n'))).toEqual(['empty']);
 });
 
 describe('a mail for something else than the listed piece to measure', () => {

@@ -6,6 +6,7 @@ import { search } from '#bench/book/search.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { foldCompact, mailBody, slipLink } from '#order/mail.ts';
 import { encode } from '#order/text.ts';
+import { wrappedMessages, wrappedTexts } from './wrapped.ts';
 import { catalogue, openShop, orderFor, type Shop } from '../shop.ts';
 
 let shop: Shop;
@@ -108,6 +109,42 @@ describe('one order', () => {
   });
 });
 
+describe('one order wrapped by mail programs', () => {
+  const offerings = (): Offering[] => [
+    ...Object.entries(wrappedMessages(mail(order))).map(([name, text]) => offer(text, `${name}.eml`)),
+    ...Object.entries(wrappedTexts(mail(order))).map(([name, held]) => offer(held, name)),
+  ];
+
+  it('is read out of every wrapping', async () => {
+    const arrived = await take(...offerings());
+    const refused = arrived.filter(({ code }) => code !== 'received' && code !== 'same');
+    expect(refused).toEqual([]);
+    expect(new Set(arrived.map(({ source }) => source)).size).toBe(offerings().length);
+    expect(
+      search(shop.book, { text: '', state: 'all', today: '2026-11-25', page: 0 }).entries.map(
+        ({ document }) => document,
+      ),
+    ).toEqual([order]);
+  });
+
+  it('is found where the address was put into the midst of its code', async () => {
+    const [first = '', ...others] = foldCompact(encode(order)).split('\n');
+    const text = [`${first}<http://${first}>`, ...others].join('\n');
+    expect(await take(offer(text))).toMatchObject([{ code: 'received' }]);
+  });
+
+  it('is refused with a reason where a message is forwarded in itself for ever', async () => {
+    let nested = 'Subject: end\r\n\r\nend';
+    for (let depth = 0; depth < 30; depth += 1) {
+      nested = `Subject: Fwd\r\nContent-Type: message/rfc822\r\nContent-Disposition: attachment\r\n\r\n${nested}`;
+    }
+    expect(await take(offer(nested, 'deep.eml'), offer('<div>'.repeat(50_000), 'deep.html'))).toMatchObject([
+      { code: 'refused', why: { code: 'no-order' } },
+      { code: 'refused' },
+    ]);
+  });
+});
+
 describe('what is refused', () => {
   it.each<[string, string, string]>([
     ['a letter', 'Dear Wren, have you any blue ones?', 'no-order'],
@@ -115,7 +152,8 @@ describe('what is refused', () => {
     ['a newer order', 'claspwise9.AAAA.end', 'newer-version'],
     ['JSON of something else', '{"a":1}', 'not-an-order'],
     ['an empty list', '[]', 'no-order'],
-    ['nothing', '', 'no-order'],
+    ['nothing', '', 'empty-file'],
+    ['blank lines', '\uFEFF \r\n\n', 'empty-file'],
   ])('%s is named', async (_, text, code) => {
     expect(await take(offer(text))).toEqual([
       { code: 'refused', source: 'mail.txt', why: expect.objectContaining({ code }) as unknown },
@@ -153,6 +191,17 @@ describe('what is refused', () => {
     }
     expect((await take(offer(nested, 'deep.eml')))[0]?.code).toBe('refused');
   });
+});
+
+it('a form with nothing in it, and an empty file beside, are told apart', async () => {
+  const nothing = await readOfferings(new FormData(), 'the text');
+  const form = new FormData();
+  form.append('files', new File([], 'order.eml'));
+  const arrived = await take(...nothing, ...(await readOfferings(form, 'the text')));
+  expect(arrived).toEqual([
+    { code: 'refused', source: 'the text', why: { code: 'empty-form' } },
+    { code: 'refused', source: 'order.eml', why: { code: 'empty-file' } },
+  ]);
 });
 
 it('names files by their last part only, and opens none by it', async () => {

@@ -284,3 +284,13 @@ it('begins with the piece of an address, and speaks German', () => {
   expect(html).toContain('Ins Buch eintragen');
   expect(html).toMatch(/<option value="weir-light" selected/);
 });
+
+it('a pasted mailto address and the source of a page are read as the mail they hold', async () => {
+  const text = 'Size: 6½ in\nThe hand that works the clasp: left\nMy name: Zoë Quill\n';
+  const link = `mailto:orders@ninepin.example?subject=Order&body=${encodeURIComponent(text)}`;
+  const html = `<html><body><div>${text.trim().replaceAll('\n', '</div><div>')}</div></body></html>`;
+  for (const mail of [link, html]) {
+    const { fields } = (await sheetOf({ mail }, 'read')).order;
+    expect(fields).toMatchObject({ size: '6½ in', hand: 'left', name: 'Zoë Quill' });
+  }
+});

@@ -3,7 +3,7 @@ import { parseLength } from '#core/units/length.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { compose } from '#order/compose.ts';
 import type { ChosenPart, OrderDocument } from '#order/document.ts';
-import { mailBody, mailtoLink } from '#order/mail.ts';
+import { mailBody, mailtoLink, MOST_MAILTO } from '#order/mail.ts';
 import { makeNumber } from '#order/number.ts';
 import { formatFor } from '#words/format.ts';
 import type { OrderWords } from '#words/words.ts';
@@ -70,7 +70,13 @@ export function unitOfOrder(order: OrderDocument): ShownUnit {
   return read.ok && read.unit === 'in' ? 'in' : 'cm';
 }
 
-export type Mail = { readonly subject: string; readonly body: string; readonly link: string };
+export type Mail = {
+  readonly subject: string;
+  readonly body: string;
+  readonly link: string;
+  /** The link may be cut off on its way into a mail program, so copying comes first. */
+  readonly long: boolean;
+};
 
 /** What was ordered, a line each. */
 export function orderLines(order: OrderDocument, pieceName: string, words: OrderWords): string[] {
@@ -96,5 +102,6 @@ export function writeMail(
     },
     order,
   );
-  return { subject, body, link: mailtoLink(shop.email, subject, body) };
+  const link = mailtoLink(shop.email, subject, body);
+  return { subject, body, link, long: link.length > MOST_MAILTO };
 }
