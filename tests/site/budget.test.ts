@@ -12,12 +12,12 @@ import {
 } from './built.ts';
 
 /** Bytes of script by brotli that a page may run before anyone touches it. */
-const WITH_ISLAND = 26 * 1024;
+const WITH_ISLAND = 26.5 * 1024;
 /** What it may fetch in all while she sizes, draws and orders; only what she opens is fetched. */
-const EVER = 72 * 1024;
+const EVER = 77 * 1024;
 const WITHOUT_ISLAND = 4 * 1024;
-/** The search page before a search: form and address. */
-const FIND = 6 * 1024;
+/** The search page before a search: form, address and what fetches the rest. */
+const FIND = 7.25 * 1024;
 
 const inline = (page: Page): number =>
   inlineScripts(page).reduce((sum, code) => sum + brotliCompressSync(code).length, 0);

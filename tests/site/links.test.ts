@@ -78,9 +78,8 @@ describe('links', () => {
     expect(mails.length).toBeGreaterThan(20);
     for (const mail of mails) {
       const body = new URLSearchParams(mail.split('?')[1]?.replaceAll('+', '%2B')).get('body') ?? '';
-      expect(unescaped(body)).toMatch(
-        /I should like to order .+ \([\w-]+ [0-9a-f]{12}\)\.\r\n\r\nSize: .+\(\d+\u00a0mm\)\r\n/,
-      );
+      expect(unescaped(body)).toMatch(/I should like to order .+\.\r\n\r\nSize: .+\r\n/);
+      expect(body).toMatch(/\([\w-]+ [0-9a-f]{12}\)/);
       expect(body).toMatch(/Price: £\d+\.\d\d/);
     }
   });

@@ -69,7 +69,7 @@ describe('the card of a piece', () => {
     const unread = sheetOf('banked-fire', 'size=big');
     expect(unread).toMatchObject({ card: null, sizing: null });
     expect(unread?.unread).not.toBeNull();
-    const outside = sheetOf('banked-fire', 'size=250+mm');
+    const outside = sheetOf('banked-fire', 'size=290+mm');
     expect(outside?.card).toBeNull();
     if (outside === null) throw new Error('no sheet');
     expect(renderToString(<PieceSheetView sheet={outside} frame={frame} />)).toContain(

@@ -23,8 +23,8 @@ function placeOf(svg: string, words: string): { x: number; y: number } {
 describe('on the wrist', () => {
   // Two circles half an inch apart in girth: 12.7 / π = 4.04 mm apart in diameter.
   test.each([
-    ['en', 'wrist 6½ in', '½ in of ease', '4 mm of air'],
-    ['de', 'Handgelenk 6½ Zoll', '½ Zoll Zugabe', '4 mm Luft'],
+    ['en', 'wrist 6½ in', '½ in left over', '4 mm of air'],
+    ['de', 'Handgelenk 6½ Zoll', '½ Zoll übrig', '4 mm Luft'],
   ] as const)('stand girth, ease and air, one below the other (%s)', (lang, ...said) => {
     const girthMm = 6.5 * 25.4;
     const insideMm = 7 * 25.4;
