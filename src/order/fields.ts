@@ -34,11 +34,12 @@ export type Reading<Field> = {
 };
 
 /** Instants of the years 2000 to 2999, whole seconds, UTC. */
-export const INSTANT = /^2\d{3}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3])(:[0-5]\d){2}Z$/;
+export const INSTANT =
+  /^2[0-9]{3}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])T([01][0-9]|2[0-3])(:[0-5][0-9]){2}Z$/;
 /** One @, a dot after it, no spaces, brackets, quotes, controls: enough to write to, and nothing that can break a mail header. */
 export const EMAIL = /^[^\s@<>()[\]\\,;:"\p{C}]+@[^\s@<>()[\]\\,;:"\p{C}.]+(\.[^\s@<>()[\]\\,;:"\p{C}.]+)+$/u;
 /** An address, or none: what the maker entered for somebody she met may have a telephone number only. */
-const EMAIL_OR_NONE = new RegExp(`^$|${EMAIL.source}`, 'u');
+export const EMAIL_OR_NONE = new RegExp(`^$|${EMAIL.source}`, 'u');
 const ID = /^[a-z0-9][a-z0-9-]*$/;
 /** An id, or none. */
 const ID_OR_NONE = /^(?:[a-z0-9][a-z0-9-]*)?$/;
@@ -48,11 +49,11 @@ const CURRENCY = /^[A-Z]{3}$/;
 /** The form of ISO 3166-1's two letters; which of them there are changes with the world. */
 const COUNTRY = /^[A-Z]{2}$/;
 /** One line of text: no control characters, no half of a surrogate pair. */
-const LINE = /^[^\p{Cc}\p{Cs}]*$/u;
+export const LINE = /^[^\p{Cc}\p{Cs}]*$/u;
 /** A name has something to see in it. */
 export const NAME = /^[^\p{Cc}\p{Cs}]*[\p{L}\p{N}][^\p{Cc}\p{Cs}]*$/u;
 /** Of the control characters only line breaks and tabs have a place in a note. */
-const NOTE = /^(?:[^\p{Cc}\p{Cs}]|\n|\t)*$/u;
+export const NOTE = /^(?:[^\p{Cc}\p{Cs}]|\n|\t)*$/u;
 
 /** A day that exists: February has no 30th. */
 export function isInstant(value: unknown): boolean {

@@ -1,10 +1,27 @@
 /** The JSON Schema of an order document, made of the table that `check.ts` reads too. */
 import { VERSION } from './document.ts';
-import { INSTANT, orderFields } from './fields.ts';
+import { EMAIL_OR_NONE, INSTANT, LINE, NAME, NOTE, orderFields } from './fields.ts';
 
 const NUMBER = /^[2-9CDFGHJKMNPRTVWXY]{3}(-[2-9CDFGHJKMNPRTVWXY]{3}){2}$/;
 
 type Schema = Readonly<Record<string, unknown>>;
+
+/**
+ * What validators in other languages can read of the patterns that ask for Unicode
+ * properties: bounds by code unit alone, written as ECMA-262, Python's `re` and RE2 all
+ * read them. Each takes whatever its original takes, and a little more (format
+ * characters, halves of surrogate pairs); `check.ts` asks the original.
+ */
+const PORTABLE: ReadonlyMap<RegExp, string> = new Map([
+  [LINE, String.raw`^[^\x00-\x1F\x7F-\x9F]*$`],
+  // Letters and digits of ASCII, or anything from the first letter beyond it on.
+  [NAME, String.raw`^[^\x00-\x1F\x7F-\x9F]*[^\x00-\x2F\x3A-\x40\x5B-\x60\x7B-\xA9][^\x00-\x1F\x7F-\x9F]*$`],
+  [NOTE, String.raw`^[^\x00-\x08\x0B-\x1F\x7F-\x9F]*$`],
+  [
+    EMAIL_OR_NONE,
+    String.raw`^$|^[^\x00-\x20\x7F-\xA0@<>()\[\]\\,;:"]+@[^\x00-\x20\x7F-\xA0@<>()\[\]\\,;:".]+(\.[^\x00-\x20\x7F-\xA0@<>()\[\]\\,;:".]+)+$`,
+  ],
+]);
 
 /** What the table doesn't say of a field, by its path: its description, or as much of a test as a pattern can say. */
 const MORE: Readonly<Record<string, Schema>> = {
@@ -47,7 +64,7 @@ const order = orderFields<At>({
   text: (least, maxLength, pattern) => () => ({
     type: 'string',
     ...(least > 0 && { minLength: least }),
-    ...{ maxLength, pattern: pattern.source },
+    ...{ maxLength, pattern: PORTABLE.get(pattern) ?? pattern.source },
   }),
   number: ofNumber('number'),
   whole: ofNumber('integer'),
