@@ -81,6 +81,22 @@ test('the languages lead to one another on the same page', async () => {
   expect(new URL(page.url()).pathname).toBe('/pieces/banked-fire/');
 });
 
+test('every page says that it is UTF-8, found or not, of the shop or of the bench', async () => {
+  const paths = [
+    '/',
+    '/de/find/',
+    '/nothing/',
+    '/bench/',
+    '/bench/week/',
+    '/bench/orders/nothing/',
+    '/desk/nothing',
+  ];
+  for (const path of paths) {
+    const { headers } = await fetch(shop + path);
+    expect([path, headers.get('content-type')]).toEqual([path, 'text/html; charset=utf-8']);
+  }
+});
+
 test('public pages and files go compressed, the bench does not', async () => {
   const encodingOf = async (path: string): Promise<string | null> => {
     const response = await fetch(shop + path, { headers: { 'accept-encoding': 'br' } });

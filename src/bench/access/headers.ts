@@ -30,6 +30,8 @@ const ASSET = /^\/bench\/assets\//;
 /** Puts the headers on an answer. `strict`: with the content policy; off in development, whose tools run inline. */
 export function guardHeaders(headers: Headers, path: string, strict: boolean): void {
   for (const [name, value] of Object.entries(HEADERS)) headers.set(name, value);
+  // Pages come without it, and older readers would guess.
+  if (headers.get('content-type') === 'text/html') headers.set('content-type', 'text/html; charset=utf-8');
   if (!ASSET.test(path)) headers.set('cache-control', 'no-store');
   if (path.startsWith('/desk')) headers.set('cross-origin-resource-policy', 'cross-origin');
   if (strict) headers.set('content-security-policy', BENCH_POLICY);

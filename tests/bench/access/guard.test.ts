@@ -179,6 +179,19 @@ describe('the headers', () => {
   });
 });
 
+describe('the type of an answer', () => {
+  it.each([
+    ['text/html', 'text/html; charset=utf-8'],
+    ['text/html; charset=utf-8', 'text/html; charset=utf-8'],
+    ['application/json', 'application/json'],
+    [null, null],
+  ])('%s goes out as %s', (type, sent) => {
+    const headers = new Headers(type === null ? {} : { 'content-type': type });
+    guardHeaders(headers, '/bench/', true);
+    expect(headers.get('content-type')).toBe(sent);
+  });
+});
+
 describe('a throttle', () => {
   it('forgets nothing by a clock that goes back', () => {
     const tries = throttle(2);
