@@ -1,12 +1,13 @@
-/** Robots are welcome in the shop; the bench and the desk are none of their business. */
+/**
+ * Robots are welcome in the shop. What a passphrase guards isn't named here: this file is
+ * read by anybody, and those pages say `noindex` by themselves.
+ */
 import type { APIRoute } from 'astro';
 import { requireSite } from '#ui/machines/requireSite.ts';
 
 export const GET: APIRoute = ({ site }) => {
   const lines = [
     'User-agent: *',
-    'Disallow: /bench/',
-    'Disallow: /desk/',
     'Disallow: /slip/',
     '',
     `Sitemap: ${new URL('/sitemap.xml', requireSite(site)).href}`,

@@ -1,10 +1,27 @@
+import { join } from 'node:path';
+import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { attributes, fileOf, pageAt, pages, type Page } from './built.ts';
+import { attributes, CLIENT, fileOf, files, pageAt, pages, unescaped, type Page } from './built.ts';
 
 const SITE = 'https://ninepin.example';
 const shop = pages.filter(({ file }) => file !== '/404.html' && !/^(\/de)?\/slip\//.test(file));
 
 const titleOf = ({ html }: Page): string => /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '';
+
+const descriptionOf = ({ html }: Page): string =>
+  /<meta name="description" content="([^"]+)"/.exec(html)?.[1] ?? '';
+
+/** What a page's Open Graph property says; undefined where it isn't there. */
+const graph = ({ html }: Page, property: string): string | undefined => {
+  const found = new RegExp(`<meta property="${property}" content="([^"]*)"`).exec(html)?.[1];
+  return found === undefined ? undefined : unescaped(found);
+};
+
+/** What two pages of a language have in common, though each should have its own. */
+function twice(say: (page: Page) => string): string[] {
+  const said = shop.map((page) => `${page.address.startsWith('/de/') ? 'de' : 'en'} ${say(page)}`);
+  return said.filter((one, index) => said.indexOf(one) !== index);
+}
 
 function linksOf(html: string, rel: string): { lang: string | undefined; href: string }[] {
   return (html.match(/<link\b[^>]*>/g) ?? [])
@@ -23,14 +40,46 @@ describe('the head of every page', () => {
     expect(html.match(/<h1\b/g)).toHaveLength(1);
     expect(html.match(/<main\b/g)).toHaveLength(1);
     expect(titleOf(page).length).toBeGreaterThan(10);
-    const description = /<meta name="description" content="([^"]+)"/.exec(html)?.[1] ?? '';
-    expect(description.length).toBeGreaterThan(10);
+    expect(descriptionOf(page).length).toBeGreaterThan(10);
     expect(linksOf(html, 'canonical').map(({ href }) => href)).toEqual([`${SITE}${address}`]);
   });
 
-  test('no two pages of a language have the same title', () => {
-    const titles = shop.map((page) => `${page.address.startsWith('/de/') ? 'de' : 'en'} ${titleOf(page)}`);
-    expect(titles.filter((title, index) => titles.indexOf(title) !== index)).toEqual([]);
+  test('no two pages of a language have the same title, or the same description', () => {
+    expect(twice(titleOf)).toEqual([]);
+    expect(twice(descriptionOf)).toEqual([]);
+  });
+
+  test('every page has a share picture by its whole address, with its size and what it shows', async () => {
+    const pictures = new Set<string>();
+    for (const page of pages) {
+      const address = graph(page, 'og:image') ?? '';
+      expect(address, page.address).toMatch(/^https:\/\/ninepin\.example\/pictures\/[\w.-]+\.jpeg$/);
+      expect(graph(page, 'og:image:width'), page.address).toBe('1200');
+      expect(graph(page, 'og:image:height'), page.address).toBe('630');
+      expect(graph(page, 'og:image:alt')?.length, page.address).toBeGreaterThan(5);
+      pictures.add(address.slice(SITE.length));
+    }
+    // One a piece at least, and the shop's own.
+    expect(pictures.size).toBeGreaterThan(40);
+    for (const picture of pictures) {
+      expect(files).toContain(picture);
+      expect(await sharp(join(CLIENT, picture)).metadata()).toMatchObject({ width: 1200, height: 630 });
+    }
+  });
+
+  test('a page that is not found has no address of its own to name', () => {
+    const lost = pageAt('/404.html');
+    expect(lost?.html).toContain('<h1');
+    expect(linksOf(lost?.html ?? '', 'canonical')).toEqual([]);
+    expect(lost && graph(lost, 'og:url')).toBeUndefined();
+  });
+
+  test('scripts and styles stand in head or body, and nothing after them', () => {
+    for (const { address, html } of pages) {
+      expect(html.trimEnd().endsWith('</body></html>'), address).toBe(true);
+      expect(html.match(/<\/(head|body|html)>/g), address).toEqual(['</head>', '</body>', '</html>']);
+      expect(html, address).toMatch(/<\/head>\s*<body\b/);
+    }
   });
 
   test('each language names the other, and the other names it', () => {

@@ -22,7 +22,7 @@ const TEXT_X = 72;
 /** Room for the words, px. */
 const TEXT_WIDTH = 420;
 const NAME_PX = 62;
-const SHOP_PX = 28;
+const UNDER_PX = 28;
 
 const FACES = "Georgia, 'Times New Roman', 'DejaVu Serif', serif";
 
@@ -34,25 +34,22 @@ export function drawShare(
   const ink = mixInk(options.idPrefix);
   const ground = groundFor(componentsOf(sequences));
   const colour = ground.isDark ? '#f6f2ea' : '#2b2723';
-  const { lines, px } = fitName(options.name);
-  const top = SHARE_BOX.height / 2 - ((lines.length - 1) * px * 1.15) / 2;
-  const name = lines.map((line, at) =>
-    element('text', { x: TEXT_X, y: top + at * px * 1.15, 'font-size': px }, escapeXml(line)),
-  );
-  const shop = element(
-    'text',
-    {
-      x: TEXT_X,
-      y: top + (lines.length - 1) * px * 1.15 + SHOP_PX * 2.2,
-      'font-size': SHOP_PX,
-      opacity: '.75',
-    },
-    escapeXml(options.shop),
-  );
-  const words = element('g', { fill: colour, 'font-family': FACES }, name.join('') + shop);
+  const words = shareWords(options.name, options.shop, colour);
   const cloth = paintGround(ink, SHARE_BOX, ground);
   const scene = paintScene(ink, design, sequences, SCENE_BOX);
   return svgDocument(options, SHARE_BOX, ink.definitions(), cloth + scene + words);
+}
+
+/** A name, and a line in small letters under it. */
+export function shareWords(name: string, under: string, colour: string): string {
+  const { lines, px } = fitName(name);
+  const top = SHARE_BOX.height / 2 - ((lines.length - 1) * px * 1.15) / 2;
+  const large = lines.map((line, at) =>
+    element('text', { x: TEXT_X, y: top + at * px * 1.15, 'font-size': px }, escapeXml(line)),
+  );
+  const y = top + (lines.length - 1) * px * 1.15 + UNDER_PX * 2.2;
+  const small = element('text', { x: TEXT_X, y, 'font-size': UNDER_PX, opacity: '.75' }, escapeXml(under));
+  return element('g', { fill: colour, 'font-family': FACES }, large.join('') + small);
 }
 
 /** The name in at most three lines, smaller where a word is too long for one. */

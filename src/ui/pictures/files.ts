@@ -7,6 +7,7 @@ import { partDrawing } from './partDrawing.ts';
 import { photograph, photographBytes } from './photograph.ts';
 import { AT_ONCE, MAKES_PIXELS, MEDIA_TYPES } from './settings.ts';
 import { shareBytes, shareName } from './share.ts';
+import { shopShareBytes, shopShareName } from './shopShare.ts';
 
 export type PictureFile = {
   readonly name: string;
@@ -57,6 +58,11 @@ function partsOf(pieces: readonly Piece[]): PictureFile[] {
   }));
 }
 
+function ofShop(shop: Shop): PictureFile[] {
+  if (!MAKES_PIXELS) return [];
+  return [{ name: shopShareName(shop), type: MEDIA_TYPES.jpeg, bytes: () => shopShareBytes(shop) }];
+}
+
 async function filesOf(piece: Piece, shop: Shop): Promise<PictureFile[]> {
   return [...drawingsOf(piece, shop), ...(await photographsOf(piece))];
 }
@@ -71,7 +77,7 @@ export async function pictureFiles(
   encodeNow: boolean,
 ): Promise<PictureFile[]> {
   const ofPieces = (await inTurn(pieces, AT_ONCE, (piece) => filesOf(piece, shop))).flat();
-  const files = [...ofPieces, ...partsOf(pieces)];
+  const files = [...ofPieces, ...partsOf(pieces), ...ofShop(shop)];
   if (encodeNow) {
     const encoded = files.filter(({ type }) => type !== MEDIA_TYPES.svg);
     await inTurn(encoded, AT_ONCE, async (file) => void (await file.bytes()));

@@ -85,6 +85,12 @@ export const pages: typeof english = {
     kindsLead:
       'Ketten hängen, Halsbänder und Armbänder liegen an. Jede Liste zeigt zuerst, was zu haben ist, dann Früheres.',
     kind: (kind) => `${kind} auf Maß`,
+    described: {
+      pieces: (title, names, more) =>
+        `${title}: ${names.join(', ')}${more > 0 ? ` und ${more} ${more === 1 ? 'weiteres' : 'weitere'}` : ''}.`,
+      from: (price) => `Nach Ihrem Maß aufgefädelt, ab ${price}.`,
+      past: 'Wird nicht mehr gemacht; zum Ansehen und Nachfragen.',
+    },
     none: 'Hier ist im Augenblick nichts.',
   },
 

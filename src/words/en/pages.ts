@@ -97,6 +97,12 @@ export const pages = {
     kindsLead:
       'Necklaces hang, collars and bracelets go round. Each list holds what can be had now, then what can’t any more.',
     kind: (kind: string) => `${kind} made to size`,
+    described: {
+      pieces: (title: string, names: readonly string[], more: number) =>
+        `${title}: ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`,
+      from: (price: string) => `Strung to your size, from ${price}.`,
+      past: 'Not made any more, kept here to look at and to ask about.',
+    },
     none: 'Nothing here at the moment.',
   },
 
