@@ -2,6 +2,7 @@
 import type { Alternatives } from '#core/design/alternatives.ts';
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Design, Section, Strand } from '#core/design/design.ts';
+import { namedComponents } from './naming.ts';
 import type { FieldPath } from '../read/problem.ts';
 import type { AuthoredPiece, AuthoredSection } from '../schemas/piece.ts';
 
@@ -59,41 +60,6 @@ function strandOf(written: AuthoredStrand, taken: Set<string>): Strand {
     mirrored: written.mirrored,
     sections: written.sections.map((section) => sectionOf(section, sections)),
   };
-}
-
-/** Every component that a piece names, each with where it is named. */
-export function namedComponents(value: AuthoredPiece): { readonly id: string; readonly path: FieldPath }[] {
-  const { closing, pendant } = value;
-  const closed = (['clasp', 'ring', 'crimp', 'cover', 'guard'] as const).flatMap((field) => {
-    const id = closing[field];
-    return id === undefined ? [] : [{ id, path: ['closing', field] }];
-  });
-  const hung =
-    pendant === undefined
-      ? []
-      : [
-          { id: pendant.hangs, path: ['pendant', 'hangs'] },
-          ...(pendant.rings ?? []).map((id, index) => ({ id, path: ['pendant', 'rings', index] })),
-        ];
-  const strung = (strandsOf(value) ?? []).flatMap(({ sections, path }) =>
-    sections.flatMap((section, index) =>
-      section.beads.map((part, bead) => ({ id: part.component, path: [...path, index, 'beads', bead] })),
-    ),
-  );
-  return [...closed, ...hung, ...strung];
-}
-
-/** Every component that may be chosen instead, each with where it is named. */
-export function namedInstead({
-  instead,
-}: AuthoredPiece): { readonly id: string; readonly path: FieldPath }[] {
-  const closings = (instead?.clasps ?? []).flatMap(({ clasp, ring }, index) => {
-    const path = ['instead', 'clasps', index];
-    const named = { id: clasp, path: [...path, 'clasp'] };
-    return ring === undefined ? [named] : [named, { id: ring, path: [...path, 'ring'] }];
-  });
-  const hung = (instead?.pendants ?? []).map((id, index) => ({ id, path: ['instead', 'pendants', index] }));
-  return [...closings, ...hung];
 }
 
 /** What may be chosen instead, out of `components`, which has all of it. */

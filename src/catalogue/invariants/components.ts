@@ -1,20 +1,20 @@
 /** What a piece names is there. */
-import { namedComponents, namedInstead } from '../build/design.ts';
-import type { Entry } from '../read/entry.ts';
+import { namedComponents, namedInstead, namedWire } from '../build/naming.ts';
 import { near } from '../read/near.ts';
-import type { Problem } from '../read/problem.ts';
-import type { AuthoredPiece } from '../schemas/piece.ts';
+import type { Problem, WrittenPiece } from '../read/problem.ts';
 
 /** Every named component exists. `known` holds broken ones too: those have problems of their own. */
-export function assertComponentsExist(entry: Entry<AuthoredPiece>, known: ReadonlySet<string>): Problem[] {
-  return [...namedComponents(entry.value), ...namedInstead(entry.value)]
+export function assertComponentsExist(
+  { value, problemAt }: WrittenPiece,
+  known: ReadonlySet<string>,
+): Problem[] {
+  return [...namedComponents(value), ...namedInstead(value)]
     .filter(({ id }) => !known.has(id))
-    .map(({ id, path }) => entry.problemAt(path, { code: 'unknown-component', id, near: near(id, known) }));
+    .map(({ id, path }) => problemAt(path, { code: 'unknown-component', id, near: near(id, known) }));
 }
 
-export function assertWireExists(entry: Entry<AuthoredPiece>, known: ReadonlySet<string>): Problem[] {
-  const { wire } = entry.value;
-  return known.has(wire)
-    ? []
-    : [entry.problemAt(['wire'], { code: 'unknown-wire', id: wire, near: near(wire, known) })];
+export function assertWireExists({ value, problemAt }: WrittenPiece, known: ReadonlySet<string>): Problem[] {
+  return namedWire(value)
+    .filter(({ id }) => !known.has(id))
+    .map(({ id, path }) => problemAt(path, { code: 'unknown-wire', id, near: near(id, known) }));
 }

@@ -1,21 +1,20 @@
 /** Sections can be counted as written. */
 import type { AuthoredStrand } from '../build/design.ts';
+import { sectionsIn } from '../build/naming.ts';
 import type { Entry } from '../read/entry.ts';
-import type { Problem } from '../read/problem.ts';
+import type { Problem, WrittenPiece } from '../read/problem.ts';
 import type { AuthoredPiece } from '../schemas/piece.ts';
 
-/** Fewest ≤ usual ≤ most in every section. */
-export function assertCountsInOrder(
-  entry: Entry<AuthoredPiece>,
-  strands: readonly AuthoredStrand[],
-): Problem[] {
-  return strands.flatMap(({ sections, path }) =>
-    sections.flatMap(({ usual, fewest = usual, most = usual }, index) =>
-      fewest <= usual && usual <= most
-        ? []
-        : [entry.problemAt([...path, index], { code: 'counts-order', fewest, usual, most })],
-    ),
-  );
+/** Fewest ≤ usual ≤ most in every section, as far as they can be read. */
+export function assertCountsInOrder({ value, problemAt }: WrittenPiece): Problem[] {
+  return sectionsIn(value).flatMap(({ value: section, path }) => {
+    if (typeof section !== 'object' || section === null) return [];
+    const { usual = 1, fewest = usual, most = usual } = section as Readonly<Record<string, unknown>>;
+    if (![fewest, usual, most].every(Number.isInteger)) return [];
+    const counts = { fewest: Number(fewest), usual: Number(usual), most: Number(most) };
+    const inOrder = counts.fewest <= counts.usual && counts.usual <= counts.most;
+    return inOrder ? [] : [problemAt(path, { code: 'counts-order', ...counts })];
+  });
 }
 
 /** A focal section comes first in a mirrored strand, once, and never changes. */

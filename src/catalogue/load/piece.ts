@@ -15,14 +15,8 @@ import { noteLowPrice } from '../invariants/price.ts';
 import { assertAlternatives } from '../invariants/alternatives.ts';
 import { assertStringable } from '../invariants/stringable.ts';
 import { assertTogether, assertWearable } from '../invariants/sizes.ts';
-import {
-  buildAlternatives,
-  buildDesign,
-  namedComponents,
-  namedInstead,
-  strandsOf,
-  type AuthoredStrand,
-} from '../build/design.ts';
+import { buildAlternatives, buildDesign, strandsOf, type AuthoredStrand } from '../build/design.ts';
+import { namedComponents, namedInstead } from '../build/naming.ts';
 import { buildPictures } from '../build/pictures.ts';
 
 /** What pieces are made of, and the rules they are held against. */
@@ -52,7 +46,7 @@ function writing(entry: Entry<AuthoredPiece>, strands: readonly AuthoredStrand[]
     strands.length > 1 && entry.value.lie === undefined
       ? [entry.problemAt(['strands'], { code: 'lie-needed', strands: strands.length })]
       : [];
-  return [...lies, ...assertCountsInOrder(entry, strands), ...assertFocalPlace(entry, strands)];
+  return [...lies, ...assertCountsInOrder(entry), ...assertFocalPlace(entry, strands)];
 }
 
 /** The piece, or all that is wrong with it. `notes` are remarks that stop nothing. */

@@ -11,7 +11,8 @@ import { guideSchema } from '../schemas/guide.ts';
 import { pieceSchema } from '../schemas/piece.ts';
 import { wireSchema } from '../schemas/wire.ts';
 import { assertBandsReach } from '../invariants/post.ts';
-import { assertBroken } from '../invariants/broken.ts';
+import { assertComponentsExist, assertWireExists } from '../invariants/components.ts';
+import { assertCountsInOrder } from '../invariants/counts.ts';
 import { assertCurrency } from '../invariants/currency.ts';
 import { assertPlainGuide } from '../invariants/guide.ts';
 import { assertOwnNames, assertOwnNumbers } from '../invariants/names.ts';
@@ -152,7 +153,11 @@ export function readCatalogue(folder: string, { gaps = false } = {}): Reading {
     ...wires.problems,
     ...guideProblems,
     ...collected.problems,
-    ...collected.broken.flatMap((entry) => assertBroken(entry, components.known, wires.known)),
+    ...collected.broken.flatMap((piece) => [
+      ...assertComponentsExist(piece, components.known),
+      ...assertWireExists(piece, wires.known),
+      ...assertCountsInOrder(piece),
+    ]),
     ...assertOwnNames(collected.entries),
     ...assertOwnNumbers([...components.entries, ...wires.entries]),
     ...built.flatMap((one) => one.problems),

@@ -171,10 +171,15 @@ export const componentNameIn = (
 
 type Components = Readonly<Record<string, Component>>;
 
+const underName = (component: Component, names: Readonly<Record<string, string>>): Component => ({
+  ...component,
+  name: names[component.id] ?? component.name,
+});
+
 /** The components under the names given, those without one as they are. */
 export function namedComponents(components: Components, names: Readonly<Record<string, string>>): Components {
   const named = Object.entries(components).map(
-    ([id, component]) => [id, { ...component, name: names[id] ?? component.name }] as const,
+    ([id, component]) => [id, underName(component, names)] as const,
   );
   return Object.fromEntries(named);
 }
@@ -191,10 +196,7 @@ export function designIn(piece: Piece, lang: Lang): Design {
 /** The same for what may be chosen instead. */
 export function alternativesIn({ alternatives, germanNames }: Piece, lang: Lang): Alternatives {
   if (lang === 'en') return alternatives;
-  const named = (component: Component): Component => ({
-    ...component,
-    name: germanNames[component.id] ?? component.name,
-  });
+  const named = (component: Component): Component => underName(component, germanNames);
   return {
     clasps: alternatives.clasps.map(({ clasp, ring }) => ({
       clasp: named(clasp),

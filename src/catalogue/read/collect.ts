@@ -2,15 +2,8 @@
 import type { z } from 'zod';
 import { isId } from '../fields/field.ts';
 import { problemsIn, readEntry, type Entry } from './entry.ts';
-import { problemOfFile, type Problem } from './problem.ts';
+import { problemOfFile, type Problem, type WrittenPiece } from './problem.ts';
 import { take } from './source.ts';
-
-/** An entry whose own fields are wrong: what else is wrong with it is told along, as far as it can be seen. */
-export type Broken = {
-  readonly id: string;
-  readonly data: unknown;
-  readonly problemAt: Entry<unknown>['problemAt'];
-};
 
 export type Collected<Value> = {
   /** Entries whose own fields are right, in the order of files and lines. */
@@ -23,14 +16,14 @@ export type Collected<Value> = {
 /** The short name of an entry with a file of its own: the file's name. */
 export const idOfFile = (file: string): string => file.replace(/^.*\//, '').replace(/\.[^.]*$/, '');
 
-/** One entry in each file. */
+/** One entry in each file. `broken`: those whose own fields are wrong, of which more may be wrong. */
 export function collectFiles<Schema extends z.ZodType>(
   folder: string,
   files: readonly string[],
   schema: Schema,
-): Collected<z.output<Schema>> & { readonly broken: readonly Broken[] } {
+): Collected<z.output<Schema>> & { readonly broken: readonly WrittenPiece[] } {
   const entries: Entry<z.output<Schema>>[] = [];
-  const broken: Broken[] = [];
+  const broken: WrittenPiece[] = [];
   const known = new Set<string>();
   const problems: Problem[] = [];
   for (const file of files) {
@@ -42,8 +35,7 @@ export function collectFiles<Schema extends z.ZodType>(
     if (taken.source === null) continue;
     const read = readEntry(id, taken.source, [], schema);
     problems.push(...read.problems);
-    if (read.entry === null)
-      broken.push({ id, data: taken.source.data, problemAt: problemsIn(taken.source) });
+    if (read.entry === null) broken.push({ value: taken.source.data, problemAt: problemsIn(taken.source) });
     else if (isId(id)) entries.push(read.entry);
   }
   return { entries, broken, known, problems };

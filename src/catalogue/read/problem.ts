@@ -17,6 +17,12 @@ export type Problem = {
 /** Steps into an entry: field names, and places in lists from 0. */
 export type FieldPath = readonly (string | number)[];
 
+/** A piece's entry, taken in or as it is written: what it says, and a way to tell of it. */
+export type WrittenPiece = {
+  readonly value: unknown;
+  readonly problemAt: (path: FieldPath, error: CatalogueError) => Problem;
+};
+
 /** `['sections', 1, 'beads', 0]` as `sections 2, beads 1`. */
 export function fieldName(path: FieldPath): string {
   return path.reduce<string>((name, step) => {

@@ -80,13 +80,7 @@ function takeYaml(file: string, text: string, { body, bodyLine }: Body, lineBefo
   const refused = (offset: number, error: CatalogueError): Taken => {
     return { source: null, problems: [{ file, line: lineAt(offset), field: '', error }] };
   };
-  let document: Document.Parsed;
-  try {
-    document = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false });
-  } catch {
-    // Brackets within brackets until no memory is left to read them with.
-    return refused(0, { code: 'yaml-references' });
-  }
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false });
   const mistake = firstMistake(text, document.errors) ?? fieldMistake(document);
   if (mistake !== null) return refused(mistake.offset, mistake.error);
   const read = dataOf(document);
