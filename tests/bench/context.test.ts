@@ -61,8 +61,9 @@ async function send(bench: Bench, order = orderFor(catalogue, 'weir-light', 165.
   return { order, status: answer.status, body: (await answer.json()) as Record<string, unknown> };
 }
 
-/** Stops a bench with everything in the one file. */
-function stop(bench: Bench): void {
+/** Stops a bench with everything in the one file: its check reads that too, and while it does the log stays. */
+async function stop(bench: Bench): Promise<void> {
+  await vi.waitFor(() => expect(bench.check.last().state).not.toBe('running'), { timeout: 10_000 });
   bench.book().db.close();
   joined = joined.filter((one) => one !== bench);
 }
@@ -83,7 +84,7 @@ describe('a book whose file', () => {
   ])('%s is told, and nothing is begun in its place', async (_, harm) => {
     const before = start();
     await send(before);
-    stop(before);
+    await stop(before);
     harm();
     const bench = start();
     expect(() => bench.book()).toThrow('order book: gone');
@@ -113,7 +114,7 @@ describe('a book whose file', () => {
   ])('%s takes no order, and the buyer keeps hers', async (_, harm) => {
     const before = start();
     for (let many = 0; many < 12; many += 1) await send(before);
-    stop(before);
+    await stop(before);
     harm();
     const bytes = readFileSync(file);
     const bench = start();
@@ -135,7 +136,7 @@ describe('a backup', () => {
     backUp(before.book(), backup);
     before.book().db.exec(`
       INSERT INTO setting VALUES ('passphrase', 'its hash'); INSERT INTO invoice_count VALUES ('2026-', 7)`);
-    stop(before);
+    await stop(before);
     spoil();
     const bench = start();
     expect(bench.usable()).toBe(null);
@@ -159,7 +160,7 @@ describe('a backup', () => {
     const { order } = await send(before);
     const backup = join(folder, 'backup.sqlite');
     backUp(before.book(), backup);
-    stop(before);
+    await stop(before);
     rmSync(file);
     expect(replaceBook(file, backup, AT)).toEqual({ count: 1, aside: null, carried: false });
     expect(findEntry(start().book(), order.number)?.document).toEqual(order);
@@ -168,7 +169,7 @@ describe('a backup', () => {
   it('that is itself damaged leaves all as it was', async () => {
     const before = start();
     await send(before);
-    stop(before);
+    await stop(before);
     spoil();
     const [bytes, bad] = [readFileSync(file), join(folder, 'backup.sqlite')];
     writeFileSync(bad, bytes);
@@ -180,7 +181,7 @@ describe('a backup', () => {
   it('is not needed to begin anew on purpose', async () => {
     const before = start();
     await send(before);
-    stop(before);
+    await stop(before);
     spoil();
     expect(beginAnew(file, AT)).toBe('damaged-2026-11-25T19-00-00-000Z.sqlite');
     const bench = start();
@@ -224,14 +225,14 @@ describe('the check of the whole book', () => {
       invoices: ['2026-0001'],
       snapshots: 1,
     });
-    stop(bench);
+    await stop(bench);
     expect((await send(start())).status).toBe(201);
   });
 
   it('that finds the file itself damaged closes the book for writing', async () => {
     const before = start();
     for (let many = 0; many < 12; many += 1) await send(before);
-    stop(before);
+    await stop(before);
     const bench = start();
     bench.book();
     await vi.waitFor(() => expect(bench.check.last().state).toBe('done'), 20_000);
