@@ -4,7 +4,7 @@ import { DatabaseSync } from 'node:sqlite';
 import { migrate, readDocument } from '#order/migrate.ts';
 import { isInvoiceContent } from './invoiceContent.ts';
 import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
-import { inOneWrite, keepPrivate, openBook, type Book } from './open.ts';
+import { BESIDE, inOneWrite, keepPrivate, openBook, type Book } from './open.ts';
 import { BookError, named } from './problem.ts';
 
 /** Tables that a backup carries, in an order that foreign keys allow. Passphrase and visits stay with the machine. */
@@ -48,7 +48,7 @@ export function restore(book: Book, source: string): number {
     });
   } finally {
     book.db.exec('DETACH incoming');
-    for (const end of ['-wal', '-shm']) rmSync(source + end, { force: true });
+    for (const end of BESIDE) rmSync(source + end, { force: true });
   }
 }
 

@@ -1,7 +1,7 @@
 /** Copies of the book that the bench itself keeps beside it: what it held before a backup was restored, and files that were damaged. */
 import { readdirSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { isSound, openBook, type Book } from './open.ts';
+import { filesOf, isSound, openBook, type Book } from './open.ts';
 import { BookError } from './problem.ts';
 
 const COPY = /^(before|damaged)-[\dTZ-]+\.sqlite$/;
@@ -28,7 +28,7 @@ export const isCopyName = (name: string): boolean => COPY.test(name);
 export function deleteCopy(book: Pick<Book, 'file'>, name: string): boolean {
   const copy = copiesOf(book).find((one) => one.name === name);
   if (copy === undefined) return false;
-  for (const end of ['', '-wal', '-shm']) rmSync(copy.file + end, { force: true });
+  for (const file of filesOf(copy.file)) rmSync(file, { force: true });
   return true;
 }
 

@@ -56,10 +56,13 @@ export type Row = Readonly<Record<string, string | number | bigint | null | Uint
 /** One order by its number; null where the book has none. Throws BookError, `order-damaged` where it can't be read. */
 export function findEntry(book: Book, number: string): Entry | null {
   return named(() => {
-    const row = book.db.prepare('SELECT * FROM orders WHERE number = ?').get(number) as Row | undefined;
+    const row = rowOf(book, number);
     return row === undefined ? null : toEntry(row);
   });
 }
+
+const rowOf = (book: Book, number: string): Row | undefined =>
+  book.db.prepare('SELECT * FROM orders WHERE number = ?').get(number) as Row | undefined;
 
 /** Whether the book has an order with that number, readable or not. Throws BookError. */
 export function hasNumber(book: Book, number: string): boolean {
@@ -69,7 +72,7 @@ export function hasNumber(book: Book, number: string): boolean {
 /** The same, null too where it can't be read any more. */
 export function findReadable(book: Book, number: string): Entry | null {
   return named(() => {
-    const row = book.db.prepare('SELECT * FROM orders WHERE number = ?').get(number) as Row | undefined;
+    const row = rowOf(book, number);
     return row === undefined ? null : readRow(row);
   });
 }

@@ -16,6 +16,12 @@ const BUSY_MS = 2_000;
 const FOLDER_MODE = 0o700;
 const FILE_MODE = 0o600;
 
+/** What SQLite keeps beside a book while it is open: log and index. */
+export const BESIDE = ['-wal', '-shm'] as const;
+
+/** All files of a book. */
+export const filesOf = (file: string): readonly string[] => [file, ...BESIDE.map((end) => file + end)];
+
 /**
  * Makes a file, or one that is there, private to the maker's account, whatever
  * the folder allows. SQLite gives its log and index the same mode.
@@ -23,7 +29,7 @@ const FILE_MODE = 0o600;
 export function keepPrivate(file: string): void {
   try {
     if (!existsSync(file)) closeSync(openSync(file, 'ax', FILE_MODE));
-    for (const end of ['', '-wal', '-shm']) if (existsSync(file + end)) chmodSync(file + end, FILE_MODE);
+    for (const one of filesOf(file)) if (existsSync(one)) chmodSync(one, FILE_MODE);
   } catch {
     // A folder or file that can't be changed is named where it is opened or written.
   }

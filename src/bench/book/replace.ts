@@ -5,7 +5,7 @@ import { DatabaseSync } from 'node:sqlite';
 import { checkBackup } from './backup.ts';
 import { forgetBegun } from './begun.ts';
 import { damagedName } from './copies.ts';
-import { openBook, type Book } from './open.ts';
+import { BESIDE, openBook, type Book } from './open.ts';
 import { BookError, named, type BookProblem } from './problem.ts';
 
 /** A book with one of these is replaced as a file; with any other it is waited for, or its folder is mended. */
@@ -55,7 +55,7 @@ function setAside(file: string, at: string): string | null {
   if (!existsSync(file)) return null;
   const name = damagedName(at);
   try {
-    for (const end of ['', '-wal', '-shm']) {
+    for (const end of ['', ...BESIDE]) {
       if (existsSync(file + end)) renameSync(file + end, join(dirname(file), name + end));
     }
   } catch (error) {

@@ -1,6 +1,6 @@
 /** The maker's copy of a piece as one order asks for it: with the clasp or pendant chosen instead. */
 import { designWith } from '#core/design/alternatives.ts';
-import { INSTEAD_PARTS, type OrderDocument } from '#order/document.ts';
+import { AS_LISTED, INSTEAD_PARTS, type InsteadPart, type OrderDocument } from '#order/document.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 
@@ -28,13 +28,21 @@ export function orderedCopy(
   return ordered;
 }
 
-/** What the maker's own list doesn't have; told by the name that the buyer read. */
+/** Parts chosen that the maker's own list doesn't have. */
+export function partsNotOffered(
+  copy: Snapshot,
+  { instead, made: asked }: Pick<OrderDocument, 'instead' | 'made'>,
+): InsteadPart[] {
+  return INSTEAD_PARTS.filter((part) => {
+    const alone = { ...AS_LISTED, [part]: instead[part] };
+    return orderedCopy(copy, { made: asked, instead: alone }) === null;
+  });
+}
+
+/** The same as differences; told by the name that the buyer read. */
 export function notOffered(copy: Snapshot, document: OrderDocument): Difference[] {
-  return INSTEAD_PARTS.flatMap((part): Difference[] => {
+  return partsNotOffered(copy, document).map((part) => {
     const { id, name } = document.instead[part];
-    if (id === '') return [];
-    const alone = { clasp: { id: '', name: '' }, pendant: { id: '', name: '' }, [part]: { id, name } };
-    const offered = orderedCopy(copy, { made: document.made, instead: alone }) !== null;
-    return offered ? [] : [{ code: 'not-offered', part, name: name === '' ? id : name }];
+    return { code: 'not-offered', part, name: name === '' ? id : name };
   });
 }

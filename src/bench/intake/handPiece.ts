@@ -12,11 +12,11 @@ import {
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import { usual } from '#core/sizing/usual.ts';
 import { parseLength } from '#core/units/length.ts';
-import { AS_LISTED, type Made } from '#order/document.ts';
+import type { Made, OrderDocument } from '#order/document.ts';
 import { quantityOf, EMPTY_FORM } from '#sizer/ordering/model/form.ts';
 import type { HandProblem } from '#words/handProblem.ts';
 import type { Snapshot } from '../book/snapshot.ts';
-import { orderedCopy } from '../check/ordered.ts';
+import { orderedCopy, partsNotOffered } from '../check/ordered.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { asRestrung } from '../check/restring.ts';
 import { describedOf, sizingOf } from '../check/sizedBefore.ts';
@@ -69,11 +69,14 @@ function asItLies(fields: HandFields, piece: Piece, copy: Snapshot): SizedOrNot 
 function toMeasure(fields: HandFields, piece: Piece, plain: Snapshot, { shop }: Catalogue): SizedOrNot {
   const read = parseLength(fields.size, shop.unit);
   const of = measureOf(fields, piece);
-  const copy = copyOf(fields, plain);
+  const asked = askedIn(fields);
+  const ordered = orderedCopy(plain, asked);
+  const copy = ordered === null || fields.restring === '' ? ordered : asRestrung(ordered);
   const problems: Problems = {
     ...(!read.ok && { size: { code: 'size', problem: read.problem } }),
     ...(of === null && { of: { code: 'measure-of-kind', kind: piece.design.kind } }),
-    ...(copy === null && partProblems(fields, plain)),
+    ...(copy === null &&
+      Object.fromEntries(partsNotOffered(plain, asked).map((part) => [part, PART_NOT_OFFERED]))),
   };
   if (of === null || !read.ok || copy === null) return { sized: null, problems };
   const choice: Choice = {
@@ -88,21 +91,13 @@ function toMeasure(fields: HandFields, piece: Piece, plain: Snapshot, { shop }: 
   return { sized: { piece, copy, made: 'to-measure', choice, sizing, candidate }, problems };
 }
 
-/** The copy with the parts chosen, and as restringing it is reckoned; null where one of them isn't offered. */
-function copyOf({ clasp, pendant, restring }: HandFields, plain: Snapshot): Snapshot | null {
+/** The parts chosen, as an order would say them. */
+function askedIn({ clasp, pendant }: HandFields): Pick<OrderDocument, 'instead' | 'made'> {
   const instead = { clasp: { id: clasp, name: '' }, pendant: { id: pendant, name: '' } };
-  const ordered = orderedCopy(plain, { made: 'to-measure', instead });
-  return ordered === null || restring === '' ? ordered : asRestrung(ordered);
+  return { made: 'to-measure', instead };
 }
 
-function partProblems({ clasp, pendant }: HandFields, plain: Snapshot): Problems {
-  const wrong = (part: 'clasp' | 'pendant', id: string): boolean =>
-    orderedCopy(plain, { made: 'to-measure', instead: { ...AS_LISTED, [part]: { id, name: '' } } }) === null;
-  return {
-    ...(wrong('clasp', clasp) && { clasp: { code: 'part-not-offered' } }),
-    ...(wrong('pendant', pendant) && { pendant: { code: 'part-not-offered' } }),
-  };
-}
+const PART_NOT_OFFERED: HandProblem = { code: 'part-not-offered' };
 
 /** What the size is of; the piece's usual measure where nothing is said, null for one that it isn't sized by. */
 function measureOf({ of }: HandFields, { design }: Piece): Measure['of'] | null {

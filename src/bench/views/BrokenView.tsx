@@ -6,6 +6,7 @@ import type { Frame } from '../models/frame.ts';
 import { CheckView } from './CheckView.tsx';
 import { CopiesView } from './CopiesView.tsx';
 import { RestoreForm } from './RestoreForm.tsx';
+import { SureForm } from './SureForm.tsx';
 
 type Props = {
   readonly frame: Frame;
@@ -32,12 +33,7 @@ export function BrokenView({ frame, problem, copies, check }: Props) {
         <section aria-labelledby="begin">
           <h2 id="begin">{keep.begin}</h2>
           <p>{keep.beginHint}</p>
-          <form method="post" action="/bench/keep/begin/">
-            <label>
-              <input type="checkbox" name="sure" value="yes" required /> {keep.beginSure}
-            </label>
-            <button type="submit">{keep.beginButton}</button>
-          </form>
+          <SureForm action="/bench/keep/begin/" sure={keep.beginSure} button={keep.beginButton} />
         </section>
       </div>
       {check.state === 'done' && <CheckView frame={frame} check={check} />}

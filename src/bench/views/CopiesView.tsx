@@ -2,6 +2,7 @@
 import { formatDateTime } from '#words/format.ts';
 import type { Copy } from '../book/copies.ts';
 import type { Frame } from '../models/frame.ts';
+import { SureForm } from './SureForm.tsx';
 
 type Props = {
   readonly frame: Frame;
@@ -29,13 +30,9 @@ export function CopiesView({ frame: { words, lang }, copies, unreached }: Props)
             {name}, {formatDateTime(at, lang)}
             <details>
               <summary>{keep.deleteCopy}</summary>
-              <form method="post" action="/bench/keep/forget/">
+              <SureForm action="/bench/keep/forget/" sure={keep.deleteSure} button={keep.deleteCopy}>
                 <input type="hidden" name="name" value={name} />
-                <label>
-                  <input type="checkbox" name="sure" value="yes" required /> {keep.deleteSure}
-                </label>
-                <button type="submit">{keep.deleteCopy}</button>
-              </form>
+              </SureForm>
             </details>
           </li>
         ))}
