@@ -2,7 +2,7 @@
 import { readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import type { Disaster, Outcome, Place } from './disaster.ts';
-import { backupOf, foundIn, restoreForm, seen, submit } from './people.ts';
+import { backupOf, foundIn, pageOf, restoreForm, seen, submit } from './people.ts';
 import { startShop, type Shop } from './shop.ts';
 
 const ORDERS = 20;
@@ -70,9 +70,7 @@ const flipped: Disaster = {
     await filled(place);
     flipBit(file);
     const shop = await startShop(file);
-    const list = await (
-      await fetch(`${shop.address}/bench/`, { headers: { 'accept-language': 'en' } })
-    ).text();
+    const list = await pageOf(shop, '/bench/');
     const marks = list.split('>damaged<').length - 1;
     await people.sendMany(shop, 2);
     await shop.stop();

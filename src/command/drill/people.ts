@@ -1,8 +1,7 @@
 /** The two sides of a drill: buyers who send orders and keep receipts, and the maker who looks. */
 import { DatabaseSync } from 'node:sqlite';
+import { renumbered } from '../benchmarks/desk/orders.ts';
 import type { Shop } from './shop.ts';
-
-const NUMBER = /(?<="number":")[^"]+/;
 
 export type Buyers = {
   /** Numbers of the orders for which there is a receipt. */
@@ -13,12 +12,12 @@ export type Buyers = {
   readonly sendMany: (shop: Shop, many: number) => Promise<number>;
 };
 
-/** @param texts orders as JSON, sent in turn @param newNumber makes a number for each */
-export function buyers(texts: readonly string[], newNumber: () => string): Buyers {
+/** @param texts orders as JSON, sent in turn, each under a new number */
+export function buyers(texts: readonly string[]): Buyers {
   const receipts = new Set<string>();
   let turn = 0;
   const send = async ({ address }: Shop): Promise<number> => {
-    const body = (texts[(turn += 1) % texts.length] ?? '').replace(NUMBER, newNumber());
+    const body = renumbered(texts[(turn += 1) % texts.length] ?? '');
     try {
       const response = await fetch(`${address}/desk/orders`, {
         method: 'POST',
@@ -62,6 +61,11 @@ export function foundIn(file: string, numbers: ReadonlySet<string>): number {
   }
 }
 
+/** A page of the bench in English, whatever its status. */
+export async function pageOf({ address }: Shop, path: string): Promise<string> {
+  return (await fetch(`${address}${path}`, { headers: { 'accept-language': 'en' } })).text();
+}
+
 const plain = (html: string): string =>
   html
     .replaceAll(/<[^>]+>/g, ' ')
@@ -71,9 +75,8 @@ const plain = (html: string): string =>
     .trim();
 
 /** What stands out on a page of the bench: its warnings, else what it says in green, else its title; cut after a sentence or two. */
-export async function seen({ address }: Shop, path: string): Promise<string> {
-  const response = await fetch(`${address}${path}`, { headers: { 'accept-language': 'en' } });
-  const html = await response.text();
+export async function seen(shop: Shop, path: string): Promise<string> {
+  const html = await pageOf(shop, path);
   const parts = [
     ...html.matchAll(/<(p|div)[^>]* (?:class="(?:warning|good)"|role="alert")[^>]*>(.*?)<\/\1>/gs),
   ];

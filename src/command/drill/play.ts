@@ -1,8 +1,6 @@
 /** Plays disasters one after another, each in a folder of its own. */
-import { randomBytes } from 'node:crypto';
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { makeNumber } from '#order/number.ts';
 import { orderTexts } from '../benchmarks/desk/orders.ts';
 import type { Disaster, Outcome } from './disaster.ts';
 import { files } from './files.ts';
@@ -13,8 +11,6 @@ import { root } from './shop.ts';
 
 /** All that the drill knows, in order. */
 export const disasters: readonly Disaster[] = [...running, ...files, powerCut];
-
-const newNumber = (): string => makeNumber(() => randomBytes(1)[0] ?? 0);
 
 /** @param tell told the name of each before it is played */
 export async function playAll(
@@ -32,7 +28,7 @@ export async function playAll(
     mkdirSync(folder);
     try {
       const file = join(folder, 'orders.sqlite');
-      outcomes.push({ name, ...(await play({ folder, file, people: buyers(texts, newNumber) })) });
+      outcomes.push({ name, ...(await play({ folder, file, people: buyers(texts) })) });
     } finally {
       rmSync(home, { recursive: true, force: true });
     }

@@ -5,7 +5,7 @@ import { chmodSync, chownSync, cpSync, mkdirSync, readdirSync, statSync, symlink
 import { dirname, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { isRoot, leftOut, NOBODY, type Disaster, type Place } from './disaster.ts';
-import { foundIn, seen } from './people.ts';
+import { foundIn, pageOf, seen } from './people.ts';
 import { root, startShop, type Shop } from './shop.ts';
 
 const CLIENTS = 20;
@@ -54,12 +54,7 @@ const twoServers: Disaster = {
     const both = await Promise.all([startShop(file), startShop(file)]);
     await Promise.all(both.map((shop) => people.sendMany(shop, 60)));
     const counts = await Promise.all(
-      both.map(async ({ address }) => {
-        const html = await (
-          await fetch(`${address}/bench/`, { headers: { 'accept-language': 'en' } })
-        ).text();
-        return /\d+ orders/.exec(html)?.[0] ?? 'none';
-      }),
+      both.map(async (shop) => /\d+ orders/.exec(await pageOf(shop, '/bench/'))?.[0] ?? 'none'),
     );
     await Promise.all(both.map((shop) => shop.stop()));
     const found = foundIn(file, people.receipts);

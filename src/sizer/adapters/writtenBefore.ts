@@ -1,5 +1,6 @@
 /** What somebody set in the form while its code was still on the way: nobody should have to write her size twice. */
 import { MEASURES, SITS, HANDS } from '#core/design/choice.ts';
+import { INSTEAD_PARTS } from '#order/document.ts';
 import type { SizerAction } from '../model/sizerState.ts';
 
 /**
@@ -18,7 +19,7 @@ export function writtenBefore(id: string): readonly SizerAction[] {
     ...(of === undefined ? [] : [{ type: 'by', of } as const]),
     ...(sit === undefined ? [] : [{ type: 'sit', sit } as const]),
     ...(hand === undefined ? [] : [{ type: 'hand', hand } as const]),
-    ...(['clasp', 'pendant'] as const).flatMap((part) => {
+    ...INSTEAD_PARTS.flatMap((part) => {
       const chosen = document.getElementById(`${id}-${part}`);
       const other = chosen instanceof HTMLSelectElement && chosen.value !== '';
       return other ? [{ type: 'part', part, id: chosen.value } as const] : [];

@@ -1,5 +1,6 @@
 /** Another clasp, another pendant, where the maker offers them, and what is to be minded with them. */
 import type { ChosenParts } from '#core/design/alternatives.ts';
+import { INSTEAD_PARTS } from '#order/document.ts';
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/words.ts';
 import type { PieceForSizer } from '../model/input.ts';
@@ -16,14 +17,12 @@ export type PartChoicesProps = {
   readonly dispatch: (action: SizerAction) => void;
 };
 
-const PARTS = ['clasp', 'pendant'] as const;
-
 export function PartChoices({ piece, parts, words, format, id, dispatch }: PartChoicesProps) {
   const { offers = [], design } = piece;
   const { components, ends, hanging } = design;
   const listed = { clasp: ends.clasp, pendant: hanging?.pendant ?? '' };
   const cautions = offers.filter((one) => parts[one.part] === one.id).flatMap((one) => one.cautions);
-  const offered = PARTS.filter((part) => offers.some((one) => one.part === part));
+  const offered = INSTEAD_PARTS.filter((part) => offers.some((one) => one.part === part));
   if (offered.length === 0) return null;
   return (
     <div class="sizer-parts">

@@ -1,6 +1,6 @@
 /**
- * The computation, as one module that is fetched when the form comes into
- * sight: it is most of the island's bytes, and reading a page needs none of it.
+ * The computation, as one module that is fetched when somebody turns
+ * to the form: it is most of the island's bytes, and reading a page needs none of it.
  */
 export { listedOf, outcomeOf } from './answer.ts';
 export { chosenPiece } from './chosen.ts';

@@ -11,6 +11,7 @@ import type { Send } from './load.ts';
 /** Wrists by the half centimetre, as a tape is read. */
 const WRISTS_MM = Array.from({ length: 9 }, (_, step) => 145 + 5 * step);
 
+/** An order's number that none has. */
 const newNumber = (): string => makeNumber(() => randomBytes(1)[0] ?? 0);
 
 /** Order documents as JSON: every bracelet of the content, for every wrist, sit and hand that it can be made for. */
@@ -48,6 +49,9 @@ export async function orderTexts(content: string): Promise<readonly string[]> {
 
 const NUMBER = /(?<="number":")[^"]+/;
 
+/** An order as JSON under a new number. */
+export const renumbered = (text: string): string => text.replace(NUMBER, newNumber());
+
 /**
  * Posts one of `texts`, by chance, under a new number for each call, over connections that stay open.
  * @throws Error for any answer but 201
@@ -67,6 +71,6 @@ export function sender(address: string, texts: readonly string[]): { send: Send;
       outgoing.on('error', reject);
       outgoing.end(body);
     });
-  const send = (): Promise<void> => post((texts[randomInt(texts.length)] ?? '').replace(NUMBER, newNumber()));
+  const send = (): Promise<void> => post(renumbered(texts[randomInt(texts.length)] ?? ''));
   return { send, close: () => agent.destroy() };
 }
