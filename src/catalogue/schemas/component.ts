@@ -1,7 +1,18 @@
 /** A component as the maker writes it. Many live in one file, each under its short name. */
 import type { z } from 'zod';
 import { COMPONENT_CAUTIONS, COMPONENT_KINDS, JOINTS, LOOPS, SHAPES } from '#core/design/component.ts';
-import { colour, fields, listOf, money, oneOf, quantity, text, whole, yesNo } from '../fields/field.ts';
+import {
+  colour,
+  fields,
+  listOf,
+  material,
+  money,
+  oneOf,
+  quantity,
+  text,
+  whole,
+  yesNo,
+} from '../fields/field.ts';
 
 // A bead as long as a hand has the wrong unit.
 const longestMm = 150;
@@ -25,7 +36,7 @@ export const componentSchema = fields({
   /** Corner radius seen from the side; by shape where left out. */
   rounding: length.optional(),
   hole: length.optional(),
-  material: text(40),
+  material,
   colour,
   accent: colour.optional(),
   /** As weighed, one of them. */

@@ -6,7 +6,7 @@ import {
   beadLine,
   date,
   fields,
-  id,
+  idOf,
   listOf,
   money,
   oneOf,
@@ -21,6 +21,11 @@ const longestStory = 4000;
 const mostRepeats = 999;
 
 const [, ...LIES_OF_SEVERAL] = LIES;
+
+const clasp = idOf(['clasp']);
+/** What a clasp closes into. */
+const closesInto = idOf(['ring', 'clasp', 'bead', 'spacer']);
+const pendant = idOf(['pendant']);
 
 const section = fields({
   name: text(40),
@@ -56,23 +61,23 @@ export const pieceSchema = fields({
   pictures: listOf(fields({ file: text(120), alt: text(250), 'alt-de': text(250).optional() })).optional(),
   /** Why it can't be had in every size that is often asked for. */
   gaps: text(300).optional(),
-  wire: id,
+  wire: idOf('wire'),
   closing: fields({
-    clasp: id,
-    ring: id.optional(),
-    crimp: id,
-    cover: id.optional(),
-    guard: id.optional(),
+    clasp,
+    ring: closesInto.optional(),
+    crimp: idOf(['crimp']),
+    cover: idOf(['cover']).optional(),
+    guard: idOf(['spacer', 'cover', 'crimp']).optional(),
     /** One wire loop, from crimp to bearing point. */
     loop: quantity('length', 0.5, 30),
     /** Chain that the ring end may be let out by. */
     extender: quantity('length', 1, 200).optional(),
   }),
-  pendant: fields({ hangs: id, rings: listOf(id).optional() }).optional(),
+  pendant: fields({ hangs: pendant, rings: listOf(idOf(['ring'])).optional() }).optional(),
   /** What a buyer may choose instead of clasp and pendant. */
   instead: fields({
-    clasps: listOf(fields({ clasp: id, ring: id.optional() })).optional(),
-    pendants: listOf(id).optional(),
+    clasps: listOf(fields({ clasp, ring: closesInto.optional() })).optional(),
+    pendants: listOf(pendant).optional(),
   }).optional(),
   /** It has a front although both sides are alike. */
   'one-sided': yesNo.default(false),
