@@ -1,8 +1,12 @@
 /** What every answer carries, whoever makes it: headers, and compression where it tells nothing. */
 import compression from 'compression';
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import { constants } from 'node:zlib';
 import { admission, type Admission } from './admit.ts';
 import { headersFor, type HeaderRule } from './fileHeaders.ts';
+
+/** One step above what the package takes for itself: a twelfth less of the search's words; higher ones hardly any. */
+const BROTLI_QUALITY = 5;
 
 export type Handler = (request: IncomingMessage, response: ServerResponse) => void;
 
@@ -13,7 +17,9 @@ export type Handler = (request: IncomingMessage, response: ServerResponse) => vo
  */
 export function asHost(handler: Handler, rules: readonly HeaderRule[]): Handler {
   // Typed for another server, it asks of Node's own no more than they are.
-  const compress = compression() as unknown as (...all: [...Parameters<Handler>, next: () => void]) => void;
+  const compress = compression({
+    brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: BROTLI_QUALITY } },
+  }) as unknown as (...all: [...Parameters<Handler>, next: () => void]) => void;
   return (request, response) => {
     const path = (request.url ?? '/').split('?')[0] ?? '/';
     const admitted = admission(request);

@@ -1,7 +1,8 @@
 /** What a result shows of a piece, from the little that the index keeps of it. */
-import { currencyDigits, formatMoney } from '#words/format.ts';
+import { formatMoney } from '#words/format.ts';
 import { isLang } from '#words/lang.ts';
 import type { Hit } from './client/engine.ts';
+import type { FindRecord } from './findRecord.ts';
 
 /** What a page says once for all results. */
 export type Frame = {
@@ -17,23 +18,32 @@ export type Frame = {
   readonly alt?: string;
 };
 
-export type Shown = Readonly<Record<'title' | 'facts' | 'price' | 'alt' | 'image' | 'pixels', string>>;
+export type Shown = Readonly<
+  Record<'address' | 'title' | 'facts' | 'price' | 'alt' | 'image' | 'pixels', string>
+>;
 
-/** The last part of a piece's address. */
-const idOf = (url: string): string => /([^/]+)\/?$/.exec(url)?.[1] ?? '';
+/**
+ * A piece's address with what its result shows behind the `#`. Of all that the
+ * index keeps, the address alone isn't made words of, which would cost more than all the others.
+ */
+export const addressWith = (
+  address: string,
+  { picture, priceMinor, title }: Pick<FindRecord, 'picture' | 'priceMinor' | 'title'>,
+): string => `${address}#${[picture, priceMinor ?? '', encodeURIComponent(title)].join(',')}`;
 
-export function shownOf({ url, meta, filters }: Hit, frame: Frame): Shown {
+export function shownOf({ url, filters }: Hit, frame: Frame): Shown {
   const { pictures = '', widths = '', kinds = '{}', currency = '', lang, alt = '' } = frame;
-  const title = meta['title'] ?? '';
+  const [address = '', kept = ''] = url.split('#');
+  const [picture = '', minor = '', name = ''] = kept.split(',');
+  const title = decodeURIComponent(name);
   const named = JSON.parse(kinds) as Readonly<Record<string, string>>;
   const facts = named[filters['kind']?.[0] ?? ''] ?? '';
-  const cost = filters['cost']?.[0];
-  const minor = Math.round(Number(cost) * 10 ** (cost === undefined ? 0 : currencyDigits(currency)));
-  const file = `${pictures}${idOf(url)}-${meta['picture'] ?? ''}`;
+  const file = `${pictures}${/([^/]+)\/?$/.exec(address)?.[1] ?? ''}-${picture}`;
   return {
+    address,
     title,
     facts,
-    price: cost === undefined ? '' : formatMoney(minor, currency, isLang(lang) ? lang : 'en'),
+    price: minor === '' ? '' : formatMoney(Number(minor), currency, isLang(lang) ? lang : 'en'),
     alt: alt.replace('{name}', title).replace('{kind}', facts),
     image: `${file}.svg`,
     pixels: widths

@@ -2,11 +2,12 @@
 import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
 import { listFilters, sizeMarks } from './findFilters.ts';
+import { costs, priceOf, pricesOf } from './figures.ts';
 import { markNames, nearestStep } from './marks.ts';
 import { fold, stem } from './reading/fold.ts';
 import type { Ask, Part, Reading } from './reading/reading.ts';
 import { MOST_NEAR, relaxed } from './reading/relax.ts';
-import { costOf, pairsOf } from './vocabulary/pairsOf.ts';
+import { pairsOf } from './vocabulary/pairsOf.ts';
 import { pieceWords, type Reach } from './vocabulary/texts.ts';
 import type { Pair } from './reading/vocabulary.ts';
 
@@ -17,7 +18,7 @@ type Entry = {
   /** Filters of sizes: worked out for who asks for one, since every piece is sized for them. */
   readonly sizes: () => readonly Pair[];
   readonly stems: readonly string[];
-  readonly cost: number | null;
+  readonly priceMinor: number | null;
 };
 
 export type Found = {
@@ -34,16 +35,18 @@ export function matcher(
   reach: Reach = 'page',
 ): (reading: Pick<Reading, 'parts' | 'hopeless'>) => Found {
   const entries = pieces.map((piece): Entry => {
-    const named = [...listFilters(piece, shop, lang), ...pairsOf(piece, shop)];
+    const named = [...listFilters(piece, shop, lang), ...pairsOf(piece)];
     const pairs = new Set(named.map(([name, value]) => `${name}:${value}`));
     let sizes: readonly Pair[] | null = null;
     const { name, others } = pieceWords(piece, shop, lang, reach);
     const stems = [...name, ...others].map((word) => stem(fold(word), lang));
-    const cost = piece.status === 'past' ? null : costOf(piece.listedMinor, shop.rules.currency);
-    return { piece, pairs, stems, cost, sizes: () => (sizes ??= sizeMarks(piece, shop)) };
+    const priceMinor = priceOf(piece);
+    return { piece, pairs, stems, priceMinor, sizes: () => (sizes ??= sizeMarks(piece, shop)) };
   });
   const all = (parts: readonly Part[]): Piece[] =>
-    entries.filter((entry) => parts.every(({ ask }) => has(entry, ask, lang))).map(({ piece }) => piece);
+    entries
+      .filter((entry) => parts.every(({ ask }) => has(entry, ask, lang, shop.rules.currency)))
+      .map(({ piece }) => piece);
   return ({ parts, hopeless }) => {
     const found = hopeless ? [] : all(parts);
     if (found.length > 0) return { pieces: found, near: [] };
@@ -53,13 +56,13 @@ export function matcher(
   };
 }
 
-function has({ pairs, stems, cost, sizes }: Entry, ask: Ask, lang: Lang): boolean {
+function has({ pairs, stems, priceMinor, sizes }: Entry, ask: Ask, lang: Lang, currency: string): boolean {
   if (ask.by === 'word') {
     const root = stem(fold(ask.word), lang);
     // The beginning of a number is another number.
     return stems.some((one) => (/\d/.test(root) ? one === root : one.startsWith(root)));
   }
-  if (ask.by === 'cost') return cost !== null && cost >= ask.least && cost <= ask.most;
+  if (ask.by === 'cost') return costs(priceMinor, [pricesOf(ask, currency)]);
   if (ask.by === 'pairs') return ask.any.some(([name, value]) => pairs.has(`${name}:${value}`)) !== ask.not;
   const names = markNames(ask.of);
   const [least, most] = [nearestStep(ask.of, ask.leastMm), nearestStep(ask.of, ask.mostMm)];

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { LANGS } from '#words/lang.ts';
 import { headersFor, readHeaders } from '../../../src/command/serve/fileHeaders.ts';
 
 it('reads paths, wildcards and comments, the later rule over the earlier', () => {
@@ -29,14 +30,20 @@ it('lets a browser keep for ever only what is named by its content', () => {
   const kept = (path: string) => headersFor(rules, path).get('cache-control') ?? '';
   for (const path of [
     '/_astro/a.1b2c.js',
-    '/pagefind/fragment/en_1.pf_fragment',
-    '/pagefind/index/en_1.pf_index',
+    ...LANGS.flatMap((lang) =>
+      ['fragment', 'index', 'filter'].map((kind) => `/pagefind/${lang}/${kind}/unknown_1.pf_${kind}`),
+    ),
   ]) {
     // RFC 8246, section 2.
     expect(kept(path), path).toContain('immutable');
   }
   expect(kept('/fonts/ysabeau-latin.woff2')).toBe('public, max-age=2592000');
-  for (const path of ['/', '/pieces/weir-light/', '/pagefind/pagefind-entry.json', '/pagefind/pagefind.js']) {
+  for (const path of [
+    '/',
+    '/pieces/weir-light/',
+    '/pagefind/en/pagefind-entry.json',
+    '/pagefind/de/pagefind.js',
+  ]) {
     expect(kept(path), path).toBe('');
   }
 });

@@ -7,7 +7,6 @@ import { fitsFilter } from '../marks.ts';
 import { EMPTY, FILTERS, fromParams, isEmpty, toParams, type Query } from '../query.ts';
 import { without } from '../reading/reading.ts';
 import { chipList, type Chip } from './chips.ts';
-import { searchEngine } from './engine.ts';
 import { findForm } from './form.ts';
 import { nearList, resultList } from './results.ts';
 import { shopSearch, type Answer } from './search.ts';
@@ -31,7 +30,7 @@ const results = resultList(byId('find-results'), byId<HTMLButtonElement>('find-m
 const near = nearList(nearBox, template);
 const chips = chipList(byId('find-marks'), byId('find-words'));
 const { index = '', vocabulary = '', unit: pageUnit } = formElement.dataset;
-const search = shopSearch(searchEngine(index), vocabulary);
+const search = shopSearch(index, vocabulary);
 const form = findForm(formElement);
 let turn = 0;
 

@@ -1,7 +1,10 @@
-/** Fetches the shop's vocabulary and reads queries with it. Comes with the first search, not before. */
+/** Fetches the shop's vocabulary, reads queries with it and asks the index. Comes with the first search, not before. */
 import { openVocabulary } from '../reading/open.ts';
 import type { Vocabulary } from '../reading/vocabulary.ts';
 
+export { pricesOf } from '../figures.ts';
+export { fold, stem } from '../reading/fold.ts';
+export { searchEngine } from './engine.ts';
 export { filterOf } from '../reading/filters.ts';
 export { readQuery } from '../reading/read.ts';
 export { MOST_NEAR, relaxed } from '../reading/relax.ts';

@@ -59,10 +59,10 @@ export function resultList(list: HTMLElement, more: HTMLButtonElement, template:
 /** A result's list item. All text is set as text: nothing of the index is read as markup. */
 function hitItem(template: HTMLTemplateElement, hit: Hit): DocumentFragment {
   const item = template.content.cloneNode(true) as DocumentFragment;
-  const { title, facts, price, alt, image, pixels } = shownOf(hit, template.dataset);
+  const { address, title, facts, price, alt, image, pixels } = shownOf(hit, template.dataset);
   const link = item.querySelector('a');
   if (link !== null) {
-    link.href = hit.url;
+    link.href = address;
     link.textContent = title;
   }
   const source = item.querySelector('source');

@@ -29,14 +29,19 @@ export type Search = {
   readonly answer: (query: Query, set: Filters, unit: ShownUnit, live: boolean) => Promise<Answer>;
 };
 
-/** @param vocabularyAddress of the page's language */
-export function shopSearch(engine: Engine, vocabularyAddress: string): Search {
-  type Loaded = typeof import('./reader.ts') & { readonly opened: Opened };
+/**
+ * @param folder address of the index
+ * @param vocabularyAddress of the page's language
+ */
+export function shopSearch(folder: string, vocabularyAddress: string): Search {
+  type Loaded = typeof import('./reader.ts') & { readonly opened: Opened; readonly engine: Engine };
   let loading: Promise<Loaded> | null = null;
   const load = (): Promise<Loaded> => {
     loading ??= (async () => {
       const reader = await import('./reader.ts');
-      return { ...reader, opened: await reader.fetchVocabulary(vocabularyAddress) };
+      const engine = reader.searchEngine(folder);
+      const [opened] = await Promise.all([reader.fetchVocabulary(vocabularyAddress), engine.warm()]);
+      return { ...reader, opened, engine };
     })();
     // A failed load may be tried again: the network may be back.
     loading.catch(() => (loading = null));
@@ -44,19 +49,21 @@ export function shopSearch(engine: Engine, vocabularyAddress: string): Search {
   };
 
   return {
-    warm: async () => void (await Promise.all([load(), engine.warm()])),
+    warm: async () => void (await load()),
     answer: async (query, set, unit, live) => {
-      const [reader] = await Promise.all([load(), engine.warm()]);
-      const { vocabulary } = reader.opened;
+      const reader = await load();
+      const { lang, currency } = reader.opened.vocabulary;
       const reading =
         query.words === '' ? NOTHING : reader.readQuery(query.words, reader.opened, { unit, live });
       const sort = query.sort === 'best' ? (reading.sort ?? 'best') : query.sort;
       const ask = (parts: readonly Part[]): Promise<Hits> => {
-        const words = parts.flatMap(({ ask: one }) => (one.by === 'word' ? [one.word] : []));
-        const filters = parts
-          .map(({ ask: one }) => reader.filterOf(one, vocabulary))
-          .filter((one) => one !== null);
-        return engine.search(words.join(' '), [set, ...filters], sort);
+        const asks = parts.map((part) => part.ask);
+        const words = asks.flatMap((one) =>
+          one.by === 'word' ? reader.stem(reader.fold(one.word), lang) : [],
+        );
+        const filters = asks.map(reader.filterOf).filter((one) => one !== null);
+        const prices = asks.flatMap((one) => (one.by === 'cost' ? reader.pricesOf(one, currency) : []));
+        return reader.engine.search({ words: words.join(' '), filters: [set, ...filters], prices }, sort);
       };
       const empty = query.words !== '' && reading.parts.length === 0;
       const tooLittle = empty && !reading.hopeless && Object.keys(set).length === 0;

@@ -17,7 +17,7 @@ export type Draft = {
 type Pairs = Extract<Ask, { readonly by: 'pairs' }>;
 
 /** Groups of which a piece has one value: two of them are alternatives, never both. */
-const ONE_VALUE = ['kind', 'closing', 'status', 'year', 'strands', 'length', 'cost'];
+const ONE_VALUE = ['kind', 'closing', 'status', 'year', 'strands', 'length'];
 
 export const newDraft = (vocabulary: Vocabulary): Draft => ({
   vocabulary,
@@ -58,6 +58,10 @@ export function askFor(
     if (!not) parts.push({ ask: { by: 'fits', ...concept.fits }, at: [at], label: concept.label });
     return;
   }
+  if (concept.cost !== null) {
+    askForCost(draft, concept, at, not);
+    return;
+  }
   const ask: Pairs = { by: 'pairs', group, any, not: concept.not !== not };
   const label = not && !concept.not ? negated(draft, any, concept.label) : concept.label;
   const place = parts.findIndex(
@@ -79,6 +83,22 @@ export function askFor(
     at: [...part.at, at],
     label: added.length === 0 ? part.label : `${part.label ?? ''}, ${label}`,
   };
+}
+
+/** Less than any price's smallest step, so that a border belongs to one side of it. */
+const BESIDE = 0.001;
+
+/** Cheap or dear, or on the border's other side. */
+function askForCost({ parts, vocabulary }: Draft, { cost, label }: Concept, at: Place, not: boolean): void {
+  if (cost === null) return;
+  const { least, most } = cost;
+  const other = most === null ? { least: 0, most: least - BESIDE } : { least: most + BESIDE, most: Infinity };
+  const asked = not ? other : { least, most: most ?? Infinity };
+  parts.push({
+    ask: { by: 'cost', ...asked },
+    at: [at],
+    label: not ? fill(vocabulary.said.not, { what: label }) : label,
+  });
 }
 
 /** "Magnet free": what was asked for last is what a piece shall be free of. */

@@ -16,6 +16,8 @@ export type Concept = {
   readonly not: boolean;
   /** Or that can be made to one of these sizes; null for none. */
   readonly fits: { readonly of: 'length'; readonly leastMm: number; readonly mostMm: number } | null;
+  /** Or that costs so much, in whole units of currency; null for none, and for no end. */
+  readonly cost: { readonly least: number; readonly most: number | null } | null;
   /** On its mark, in the page's language. */
   readonly label: string;
   readonly sort: Sort | null;
@@ -36,6 +38,4 @@ export type Vocabulary = {
   readonly words: string;
   /** Names of pieces, beads and clasps that would otherwise be read as something else, one a line. */
   readonly names: string;
-  /** Values of the filters by figure: prices, sizes of beads, years. */
-  readonly figures: Readonly<Record<'cost' | 'bead' | 'year', readonly string[]>>;
 };

@@ -4,11 +4,7 @@ import type { Lang } from '#words/lang.ts';
 import { searchWords } from '#words/words.ts';
 import type { Vocabulary } from '../reading/vocabulary.ts';
 import { conceptsOf } from './concepts.ts';
-import { pairsOf } from './pairsOf.ts';
 import { pieceWords, type Reach } from './texts.ts';
-
-const numerically = (values: Iterable<string>): string[] =>
-  [...new Set(values)].sort((one, other) => Number(one) - Number(other));
 
 /** `slip: meant` between commas, as records. */
 const slipsOf = (text: string): Readonly<Record<string, string>> =>
@@ -21,9 +17,6 @@ export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach =
   const texts = pieces.map((piece) => pieceWords(piece, shop, lang, reach));
   const words = new Set(texts.flatMap(({ name, others }) => [...name, ...others]));
   const misread = new Set(texts.flatMap((text) => text.misread));
-  const pairs = pieces.flatMap((piece) => pairsOf(piece, shop));
-  const valuesOf = (name: string): string[] =>
-    pairs.filter(([one]) => one === name).map(([, value]) => value);
   const { said, slips } = searchWords(lang);
   return {
     lang,
@@ -34,10 +27,5 @@ export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach =
     said,
     words: [...words].sort().join(' '),
     names: [...misread].sort().join('\n'),
-    figures: {
-      cost: numerically(valuesOf('cost')),
-      bead: numerically(valuesOf('bead')),
-      year: numerically(pieces.map(({ made }) => made.slice(0, 4))),
-    },
   };
 }

@@ -3,6 +3,7 @@ import { materials as facts } from '#catalogue/model/materials.ts';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import type { PieceKind } from '#core/design/design.ts';
 import type { Material } from '#core/design/mass/density.ts';
+import { currencyDigits } from '#words/format.ts';
 import { INCH_MM } from '#core/units/unit.ts';
 import { colourName, closingName, materialName } from '#words/goods.ts';
 import { LANGS, type Lang } from '#words/lang.ts';
@@ -10,7 +11,6 @@ import { goodsWords, pageWords, searchWords, type SearchWords } from '#words/wor
 import { lengthBand, priceBorders } from '../bands.ts';
 import { priceName } from '../priceName.ts';
 import { SPAN_MM } from '../marks.ts';
-import { costOf } from './pairsOf.ts';
 import type { Concept, Pair } from '../reading/vocabulary.ts';
 
 type Term = keyof SearchWords['terms'];
@@ -49,7 +49,7 @@ function priceEnd(
   { pieces, shop }: Pick<Catalogue, 'pieces' | 'shop'>,
   lang: Lang,
   end: 'least' | 'most',
-): { readonly any: readonly Pair[]; readonly label: string } {
+): Pick<Concept, 'cost' | 'label'> {
   const { currency } = shop.rules;
   const { find } = pageWords(lang);
   const sold = pieces.filter(({ status }) => status !== 'past').map(({ listedMinor }) => listedMinor);
@@ -57,10 +57,10 @@ function priceEnd(
     sold.filter((minor) => (end === 'least' ? minor <= border : minor >= border));
   const borders = end === 'least' ? priceBorders(currency) : priceBorders(currency).toReversed();
   const border = borders.find((one) => within(one).length >= Math.max(1, sold.length * END_SHARE)) ?? 0;
-  const costs = [...new Set(within(border).map((minor) => String(costOf(minor, currency))))];
+  const units = border / 10 ** currencyDigits(currency);
   const name = priceName(border, currency, lang);
   return {
-    any: costs.map((cost) => ['cost', cost]),
+    cost: end === 'least' ? { least: 0, most: units } : { least: units, most: null },
     label: end === 'least' ? find.under(name) : find.over(name),
   };
 }
@@ -82,7 +82,7 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
   const concept = (
     key: Term,
     any: readonly Pair[],
-    more: Partial<Pick<Concept, 'not' | 'label' | 'sort' | 'fits'>> = {},
+    more: Partial<Pick<Concept, 'not' | 'label' | 'sort' | 'fits' | 'cost'>> = {},
   ): Concept => {
     const inLang = <Part extends 'terms' | 'loose'>(part: Part, of: Lang): string =>
       (searchWords(of)[part] as Readonly<Partial<Record<Term, string>>>)[key] ?? '';
@@ -91,6 +91,7 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
       any,
       not: more.not ?? false,
       fits: more.fits ?? null,
+      cost: more.cost ?? null,
       label: more.label ?? named[key] ?? any[0]?.[1] ?? '',
       sort: more.sort ?? null,
       terms: { en: inLang('terms', 'en'), de: inLang('terms', 'de') },
@@ -139,8 +140,8 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
     concept('long', [], { fits: { of: 'length', leastMm: LONG_MM, mostMm: SPAN_MM.length[1] } }),
     concept('short', length(SHORT_MM.map((mm) => lengthBand(mm, lang)))),
     concept('newest', [['year', years.at(-1) ?? '']], { sort: 'newest' }),
-    concept('cheap', cheap.any, { label: cheap.label, sort: 'cheapest' }),
-    concept('dear', dear.any, { label: dear.label, sort: 'dearest' }),
+    concept('cheap', [], { ...cheap, sort: 'cheapest' }),
+    concept('dear', [], { ...dear, sort: 'dearest' }),
   ];
   // A material's own name; what also bears a common name stands above, and that reading wins.
   const plain = (Object.keys(facts) as Material[]).map((code): Concept => {
@@ -153,6 +154,7 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
       any: material(code),
       not: false,
       fits: null,
+      cost: null,
       label: materialName(code, lang),
       sort: null,
       terms: Object.fromEntries(LANGS.map((of) => [of, name(of)])) as Concept['terms'],

@@ -17,7 +17,7 @@ function termsOf(shop: Shop, lang: Lang): Opened {
   const known = openedTerms.get(lang);
   if (known !== undefined) return known;
   const roles = { en: searchWords('en').roles, de: searchWords('de').roles };
-  const none = { words: '', names: '', slips: {}, figures: { cost: [], bead: [], year: [] } };
+  const none = { words: '', names: '', slips: {} };
   const concepts = conceptsOf({ pieces: [], shop }, lang);
   const { said } = searchWords(lang);
   const opened = openVocabulary({ lang, concepts, roles, said, currency: shop.rules.currency, ...none });
@@ -44,9 +44,12 @@ export type PieceWords = {
   readonly misread: readonly string[];
 };
 
+/** Within a measure nobody looks for them alone: "8 mm", "11/0". */
+const OF_MEASURES = /^(?:\d+|mm|cm|in)$/;
+
 /**
  * What the index and the bench hold of a piece. Kinds, materials and colours are asked for by filters,
- * and small words by nobody: they stand here only as parts of a name.
+ * figures of measures and small words by nobody: they stand here only as parts of a name.
  */
 export function pieceWords(piece: Piece, shop: Shop, lang: Lang, reach: Reach = 'page'): PieceWords {
   const { sense } = termsOf(shop, lang);
@@ -63,7 +66,7 @@ export function pieceWords(piece: Piece, shop: Shop, lang: Lang, reach: Reach = 
   const texts = wordsOf([summary, story, ...numbers].join(' ')).filter(plain);
   const named = wordsOf(name);
   const others = [...new Set([...wordsOf(names.join(' ')), ...texts])].filter(
-    (word) => !named.includes(word),
+    (word) => !named.includes(word) && !OF_MEASURES.test(word),
   );
   return { name: named, others, misread };
 }

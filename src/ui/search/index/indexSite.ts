@@ -1,0 +1,68 @@
+/** One index for each language, in a folder of its own: who searches in one fetches nothing of the other. */
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { close, createIndex } from 'pagefind';
+import { minify } from 'vite';
+import { LANGS, type Lang } from '#words/lang.ts';
+import { address } from '../../site/addresses.ts';
+import type { FindRecord } from '../findRecord.ts';
+import { figuresOf, FIGURES } from '../figures.ts';
+import { addressWith } from '../hit.ts';
+import { indexedPage } from './indexedPage.ts';
+import { recordOf } from './recordOf.ts';
+
+/** Where the indexes lie in the site. */
+const FOLDER = 'pagefind';
+/** Pagefind's own look, and its code for a thread of its own and for other languages, which the shop doesn't use. */
+const UNUSED = /^pagefind-(ui|modular-ui|component-ui|highlight|worker)\.|^wasm\.(?!unknown)/;
+/** Words are indexed by their stems, as the shop's own search makes them; so Pagefind needs no language's rules. */
+const PLAIN = { forceLanguage: 'unknown' };
+
+type Entry = { readonly url: string; readonly record: FindRecord };
+
+/**
+ * @param site folder of the built pages
+ * @returns how many pages were indexed
+ * @throws Error with Pagefind's own words where an index can't be made
+ */
+export async function indexSite(site: string): Promise<number> {
+  let pages = 0;
+  for (const lang of LANGS) {
+    const entries = entriesOf(site, lang);
+    await writeIndex(join(site, FOLDER, lang), entries);
+    pages += entries.length;
+  }
+  await close();
+  return pages;
+}
+
+/** The newest first: in this order the index answers who asks for no other. */
+function entriesOf(site: string, lang: Lang): Entry[] {
+  const folder = address(lang, 'pieces');
+  const found = readdirSync(join(site, folder), { withFileTypes: true }).flatMap((item): Entry[] => {
+    if (!item.isDirectory()) return [];
+    const record = recordOf(readFileSync(join(site, folder, item.name, 'index.html'), 'utf8'));
+    return record === null ? [] : [{ url: address(lang, 'pieces', item.name), record }];
+  });
+  return found.sort(
+    (one, other) => other.record.made.localeCompare(one.record.made) || one.url.localeCompare(other.url),
+  );
+}
+
+async function writeIndex(folder: string, entries: readonly Entry[]): Promise<void> {
+  const { index, errors } = await createIndex(PLAIN);
+  if (index === undefined) throw new Error(errors.join('; '));
+  const problems: string[] = [];
+  // One after the other: a page's number is its place among those added.
+  for (const { url, record } of entries) {
+    const added = await index.addHTMLFile({ url: addressWith(url, record), content: indexedPage(record) });
+    problems.push(...added.errors);
+  }
+  problems.push(...(await index.writeFiles({ outputPath: folder })).errors);
+  if (problems.length > 0) throw new Error(problems.join('; '));
+  for (const name of readdirSync(folder).filter((one) => UNUSED.test(one))) rmSync(join(folder, name));
+  const script = join(folder, 'pagefind.js');
+  const { code } = await minify(script, readFileSync(script, 'utf8'), { module: true });
+  writeFileSync(script, code);
+  writeFileSync(join(folder, FIGURES), JSON.stringify(figuresOf(entries.map(({ record }) => record))));
+}
