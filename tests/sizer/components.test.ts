@@ -248,7 +248,7 @@ test('changes name each bead with its count and the kept centre', () => {
 
 describe.each(LANGS)('where an order stands, in %s', (lang) => {
   const entry = newEntry(sample, 'Weir Light', 'waiting');
-  const show = (more: Partial<Entry>, sending = false): string =>
+  const show = (more: Partial<Entry>, sending = false, sizeField: string | null = '#size-field'): string =>
     renderToString(
       h(OutboxEntry, {
         words: orderWords(lang),
@@ -256,6 +256,7 @@ describe.each(LANGS)('where an order stands, in %s', (lang) => {
         shop: SHOP,
         entry: { ...entry, ...more },
         sending,
+        sizeField,
         onTryNow: nothing,
         onMailed: nothing,
         onRemove: nothing,
@@ -285,6 +286,15 @@ describe.each(LANGS)('where an order stands, in %s', (lang) => {
     expect(long).toContain(`<button type="button" class="button">${words.copyMail}`);
     expect(textOf(short)).not.toContain(words.longMail(SHOP.email));
     expect([long, short].map(copyFirst)).toEqual([true, false]);
+  });
+
+  test('who asked for one that has gone is led to the size field, where the page has it', () => {
+    const gone = { state: 'refused', problem: { code: 'ready-gone' } } as const;
+    expect(show(gone)).toContain(`href="#size-field">${orderWords(lang).inMySize}`);
+    expect(show(gone, false, null)).not.toContain(orderWords(lang).inMySize);
+    expect(show({ state: 'refused', problem: { code: 'turned-down', reason: '' } })).not.toContain(
+      '#size-field',
+    );
   });
 
   test('with a receipt there is the slip, and no second way to send', () => {

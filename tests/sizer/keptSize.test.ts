@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Store } from '#sizer/model/ports.ts';
 import { recall } from '#sizer/model/remember.ts';
+import { startOf } from '#sizer/model/sizerState.ts';
+import { bracelet } from './support.ts';
 import { keepMeasure, keepUnit, keptMeasure, keptUnit } from '#sizer/model/keptSize.ts';
 
 function memory(first: Record<string, string> = {}): Store {
@@ -29,7 +31,11 @@ describe('what the device remembers', () => {
   test('the sizing island reads the same entry', () => {
     const store = memory();
     keepMeasure(store, { of: 'wrist', text: '16,5' }, 'cm');
-    expect(recall(store, ['wrist'])).toMatchObject({ of: 'wrist', text: '16,5', unit: 'cm' });
+    expect(recall(store, bracelet, startOf('bracelet', 'in'))).toMatchObject({
+      of: 'wrist',
+      text: '16,5',
+      unit: 'cm',
+    });
   });
 
   test('a change of unit leaves the rest alone', () => {

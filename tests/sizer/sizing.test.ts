@@ -1,10 +1,13 @@
 /** The island's model: state, outcome, unit, memory and slider. */
+import { AS_DESIGNED } from '#core/design/alternatives.ts';
 import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { describe, expect, test } from 'vitest';
 import { netChange } from '#sizer/model/changes.ts';
 import { limitsOf } from '#sizer/model/limits.ts';
 import { outcomeOf } from '#sizer/model/answer.ts';
 import { canOrder, shownOf, sizedOf } from '#sizer/model/outcome.ts';
+import { keepUnit } from '#sizer/model/keptSize.ts';
+import type { Store } from '#sizer/model/ports.ts';
 import { recall, remember } from '#sizer/model/remember.ts';
 import { rewrite } from '#sizer/model/rewrite.ts';
 import { sliderMm, sliderRange } from '#sizer/model/slider.ts';
@@ -174,41 +177,84 @@ describe('slider', () => {
 });
 
 describe('memory', () => {
+  const recalled = (store: Store, of = bracelet): SizerState =>
+    recall(store, of, startOf(of.design.kind, 'in'));
+  const necklace = pieceOf(pendantNecklace, { id: 'necklace' });
+
   test('brings back unit, sit, hand and measure', () => {
     const store = memoryStore();
     const state = written('6½', { sit: 'snug', hand: 'left' });
-    remember(store, state);
-    expect(recall(store, ['wrist'])).toEqual({
-      of: 'wrist',
-      text: '6½',
-      unit: 'in',
-      sit: 'snug',
-      hand: 'left',
-    });
+    remember(store, bracelet, state);
+    expect(recalled(store)).toEqual(state);
   });
 
   test('a neck is remembered beside a wrist, each in its own unit', () => {
     const store = memoryStore();
-    remember(store, written('6½'));
-    remember(store, { ...startOf('necklace', 'cm'), of: 'neck', text: '35' });
-    expect(recall(store, ['length', 'neck'])).toMatchObject({ of: 'neck', text: '35', unit: 'cm' });
+    remember(store, bracelet, written('6½'));
+    remember(store, necklace, { ...startOf('necklace', 'cm'), of: 'neck', text: '35' });
+    expect(recalled(store, necklace)).toMatchObject({ of: 'neck', text: '35', unit: 'cm' });
     // The unit is centimetres now; the wrist was written in inches.
-    expect(recall(store, ['wrist'])).toMatchObject({ of: 'wrist', text: '6½ in', unit: 'cm' });
+    expect(recalled(store)).toMatchObject({ of: 'wrist', text: '6½ in', unit: 'cm' });
   });
 
-  test.each(['', 'null', '7', '{"unit":"ell","wrist":5}', '{"wrist":{"text":9,"unit":"in"}}', '{', '[]'])(
-    'rubbish in the store (%s) is passed over',
-    (text) => {
-      const store = memoryStore();
-      store.write('claspwise.size', text);
-      expect(recall(store, ['wrist'])).toEqual({ of: 'wrist' });
-    },
-  );
+  test.each([
+    '',
+    'null',
+    '7',
+    '{"unit":"ell","wrist":5}',
+    '{"wrist":{"text":9,"unit":"in"}}',
+    '{',
+    '[]',
+    '{"chosen":7}',
+    '{"chosen":[1,null,["test-piece",3]]}',
+  ])('rubbish in the store (%s) is passed over', (text) => {
+    const store = memoryStore();
+    store.write('claspwise.size', text);
+    expect(recalled(store)).toEqual(start);
+  });
 
   test('a device that keeps nothing does no harm', () => {
     const store = memoryStore(0);
-    remember(store, written('6½'));
-    expect(recall(store, ['wrist'])).toEqual({ of: 'wrist' });
+    remember(store, bracelet, written('6½', { pick: 'above' }));
+    expect(recalled(store)).toEqual(start);
+  });
+
+  describe('of choices that belong to one piece', () => {
+    const offer = { differenceMinor: 0, cautions: [], name: 'Toggle' };
+    const offering = pieceOf(focalBracelet, {
+      offers: [
+        { ...offer, part: 'clasp', id: 'toggle' },
+        { ...offer, part: 'pendant', id: 'drop' },
+      ],
+    });
+    const swapped = written('6½', { parts: { clasp: 'toggle', pendant: '' }, pick: 'above' });
+
+    test('brings back parts and pick for their own piece only', () => {
+      const store = memoryStore();
+      remember(store, offering, swapped);
+      expect(recalled(store, offering)).toEqual(swapped);
+      expect(recalled(store, { ...offering, id: 'another' })).toMatchObject({
+        parts: AS_DESIGNED,
+        pick: 'best',
+      });
+    });
+
+    test('a part that isn’t offered any more is forgotten, the others stay', () => {
+      const store = memoryStore();
+      remember(store, offering, { ...swapped, parts: { clasp: 'toggle', pendant: 'drop' } });
+      const fewer = pieceOf(focalBracelet, { offers: (offering.offers ?? []).slice(1) });
+      expect(recalled(store, fewer).parts).toEqual({ clasp: '', pendant: 'drop' });
+    });
+
+    test('a pick holds for the size it was made for, in either unit', () => {
+      const store = memoryStore();
+      remember(store, offering, swapped);
+      keepUnit(store, 'cm');
+      expect(recalled(store, offering)).toMatchObject({ text: '6½ in', unit: 'cm', pick: 'above' });
+      // On another piece she tries another size: the pick of this one meant the old one.
+      remember(store, { ...offering, id: 'another' }, written('7'));
+      expect(recalled(store, offering)).toMatchObject({ text: '7', parts: swapped.parts, pick: 'best' });
+    });
   });
 });
 

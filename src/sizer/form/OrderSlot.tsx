@@ -82,6 +82,8 @@ export function OrderSlot(props: OrderSlotProps) {
             lang={lang}
             shop={shop}
             format={format}
+            pieceId={pieceId}
+            sizeField={`#${props.id}-measure`}
             item={open === null ? null : items[open]}
             begun={begun}
             onOrdered={() => onOpen(null)}

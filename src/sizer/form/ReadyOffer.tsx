@@ -1,4 +1,4 @@
-/** The one that lies finished: what it measures, whom it suits, and the button that asks for it. */
+/** The one that lies finished: what it measures, whom it suits, the button that asks for it, and the way to the size field for anybody else. */
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/words.ts';
 import type { BuiltPiece, PieceForSizer } from '../model/input.ts';
@@ -8,6 +8,7 @@ export type ReadyOfferProps = {
   readonly built: BuiltPiece;
   readonly words: SizingWords;
   readonly format: Format;
+  /** Begins those of the form's fields. */
   readonly id: string;
   readonly onWant: () => void;
 };
@@ -27,7 +28,10 @@ export function ReadyOffer({ piece, built, words, format, id, onWant }: ReadyOff
       <p>
         <button type="button" class="button" onClick={onWant}>
           {words.readyOrder}
-        </button>
+        </button>{' '}
+        <a class="button plain" href={`#${id}-measure`}>
+          {words.readyElse}
+        </a>
       </p>
     </section>
   );

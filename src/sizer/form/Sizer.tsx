@@ -63,9 +63,10 @@ export function Sizer({
 }: SizerProps & SizerLanguage) {
   const section = useRef<HTMLElement>(null);
   const id = `sizer-${piece.id}`;
-  const handle = useSizer(piece, shop, lang, browserStore, useTouched(section), id);
-  const { state, outcome, engine, chosen } = handle;
   const [open, setOpen] = useState<Ordered | null>(null);
+  const touched = useTouched(section);
+  const handle = useSizer(piece, shop, lang, browserStore, touched || open !== null, id);
+  const { state, outcome, engine, chosen } = handle;
   const { currency } = piece.rules;
   const format = useMemo(() => formatFor(lang, state.unit, currency), [lang, state.unit, currency]);
   // A measure that can't be taken leaves the piece as it is in the shop to look at.

@@ -1,5 +1,4 @@
 /** The state of one sizing island: model and memory joined to Preact. */
-import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { useEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
@@ -37,19 +36,20 @@ export type Engine = typeof import('../model/engine.ts');
 const loadEngine = () => import('../model/engine.ts');
 const WAITING: Outcome = { kind: 'waiting' };
 
-/** `touched`: somebody has turned to the form. `id`: begins those of the form's fields. */
+/** `wanted`: somebody has turned to the form, or it stands open. `id`: begins those of the form's fields. */
 export function useSizer(
   piece: PieceForSizer,
   shop: ShopForSizer,
   lang: Lang,
   store: Store,
-  touched: boolean,
+  wanted: boolean,
   id: string,
 ): SizerHandle {
   const [before] = useState(() => writtenBefore(id));
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
-  const { module: engine, failed } = useLoaded<Engine>(loadEngine, touched || state.text !== '');
-  const { parts } = state;
+  const { parts, text } = state;
+  const recalled = text !== '' || parts.clasp !== '' || parts.pendant !== '';
+  const { module: engine, failed } = useLoaded<Engine>(loadEngine, wanted || recalled);
   const chosen = useMemo(() => engine?.chosenPiece(piece, parts) ?? piece, [engine, piece, parts]);
   const outcome = useMemo(() => engine?.outcomeOf(chosen, state) ?? WAITING, [engine, chosen, state]);
   const unit = useRef(state.unit);
@@ -57,7 +57,7 @@ export function useSizer(
   const act = (action: SizerAction) => {
     const next = reduce(state, action);
     dispatch(action);
-    remember(store, next);
+    remember(store, piece, next);
     if (next.unit === unit.current) return;
     // Before announcing it: the event comes back here too.
     unit.current = next.unit;
@@ -75,11 +75,10 @@ export function useSizer(
   latest.current = changeUnit;
   useEffect(() => {
     // After the first render: what the page was built with must be what hydration finds.
-    const recalled = recall(store, MEASURES_OF_KIND[piece.design.kind]);
-    const started = before.reduce(reduce, { ...state, ...recalled });
+    const started = before.reduce(reduce, recall(store, piece, state));
     dispatch({ type: 'restore', state: started });
     if (before.length > 0) {
-      remember(store, started);
+      remember(store, piece, started);
       if (started.unit !== unit.current) sendPageUnit(started.unit);
     }
     return onPageUnit((to) => latest.current(to));

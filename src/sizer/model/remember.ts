@@ -1,7 +1,9 @@
 /** What the form recalls of an earlier visit, and remembers for a later one. */
-import { HANDS, SITS, type Measure } from '#core/design/choice.ts';
+import { HANDS, MEASURES_OF_KIND, SITS } from '#core/design/choice.ts';
 import { parseLength } from '#core/units/length.ts';
 import { isShownUnit } from '#core/units/unit.ts';
+import type { PieceForSizer } from './input.ts';
+import { keepChoice, keptParts, keptPick } from './keptChoice.ts';
 import { keep, kept } from './keptSize.ts';
 import type { Store } from './ports.ts';
 import type { SizerState } from './sizerState.ts';
@@ -9,16 +11,22 @@ import type { SizerState } from './sizerState.ts';
 /** As long as the longest measure that is read; a longer one is no measure. */
 const MOST_TEXT = 40;
 
-/** The remembered part of a state, empty where nothing sound is stored. */
-export function recall(store: Store, measures: readonly Measure['of'][]): Partial<SizerState> {
+/** The state as it was left for a piece; what isn't kept, or isn't sound, stays as it is. */
+export function recall(store: Store, piece: PieceForSizer, state: SizerState): SizerState {
+  const sized = { ...state, ...recallSize(store, piece), parts: keptParts(store, piece) };
+  return { ...sized, pick: keptPick(store, piece, sized) };
+}
+
+function recallSize(store: Store, { design }: PieceForSizer): Partial<SizerState> {
+  const measures = MEASURES_OF_KIND[design.kind];
   const entry = kept(store);
   const of = measures.find((measure) => measure === entry['of']) ?? measures[0];
   const unit = isShownUnit(entry['unit']) ? entry['unit'] : null;
-  const text = of === undefined ? null : textIn(entry[of], unit);
+  const text = textIn(entry[of], unit);
   const sit = SITS.find((one) => one === entry['sit']);
   const hand = HANDS.find((one) => one === entry['hand']);
   return {
-    ...(of !== undefined && { of }),
+    of,
     ...(text !== null && { text }),
     ...(unit !== null && { unit }),
     ...(sit !== undefined && { sit }),
@@ -26,10 +34,11 @@ export function recall(store: Store, measures: readonly Measure['of'][]): Partia
   };
 }
 
-/** Remembers a state. Measures of other parts of the body stay as they were. */
-export function remember(store: Store, state: SizerState): void {
+/** Remembers a state. Measures of other parts of the body, and what was chosen for other pieces, stay as they were. */
+export function remember(store: Store, piece: PieceForSizer, state: SizerState): void {
   const { of, unit, sit, hand, text } = state;
   keep(store, { of, unit, sit, hand, [of]: { text, unit } });
+  keepChoice(store, piece, state);
 }
 
 /** A measure as it was written. One written in the other unit gets that unit's name, so that it still means the same. */

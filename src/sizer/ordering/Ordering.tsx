@@ -25,6 +25,9 @@ export type OrderingProps = {
   readonly format: Format;
   /** What would be ordered; null: no form, only the orders that stand. */
   readonly item: OrderItem | null;
+  /** The page's piece, and the address of the field for its size. */
+  readonly pieceId: string;
+  readonly sizeField: string;
   readonly onOrdered: () => void;
   /** The form that stood open when she came: it doesn't take the focus from where she is. */
   readonly begun: Ordered | null;
@@ -32,7 +35,8 @@ export type OrderingProps = {
   readonly words: OrderWords;
 };
 
-export function Ordering({ shop, format, item, onOrdered, begun, lang, words }: OrderingProps) {
+export function Ordering(props: OrderingProps) {
+  const { shop, format, item, pieceId, sizeField, onOrdered, begun, lang, words } = props;
   const outbox = useOutbox(shop.postTo, words);
   const [ordered, setOrdered] = useState(0);
   const list = useRef<HTMLHeadingElement>(null);
@@ -91,6 +95,7 @@ export function Ordering({ shop, format, item, onOrdered, begun, lang, words }: 
                 lang={lang}
                 shop={shop}
                 entry={entry}
+                sizeField={entry.order.piece.id === pieceId ? sizeField : null}
                 sending={outbox.sending === entry.order.number}
                 onTryNow={outbox.tryNow}
                 onMailed={() => outbox.put({ ...entry, state: 'mailed' })}

@@ -19,13 +19,15 @@ export type OutboxEntryProps = {
   readonly shop: ShopForSizer;
   readonly entry: Entry;
   readonly sending: boolean;
+  /** Address of the field for the size, where the entry's piece is the page's; null elsewhere. */
+  readonly sizeField: string | null;
   readonly onTryNow: () => void;
   readonly onMailed: () => void;
   readonly onRemove: () => void;
 };
 
 export function OutboxEntry(props: OutboxEntryProps) {
-  const { words, lang, shop, entry, sending } = props;
+  const { words, lang, shop, entry, sending, sizeField } = props;
   const { order, state } = entry;
   const [sure, setSure] = useState(false);
   const format = formatFor(lang, unitOfOrder(order), order.shown.currency);
@@ -33,6 +35,7 @@ export function OutboxEntry(props: OutboxEntryProps) {
   const mail = writeMail(order, entry.pieceName, shop, words);
   const done = state === 'received' || state === 'mailed';
   const handed = state === 'handed';
+  const gone = state === 'refused' && entry.problem?.code === 'ready-gone';
   const remove = () => (done || handed || sure ? props.onRemove() : setSure(true));
   const leads = mail.long && !(state === 'waiting' || handed);
   const open = (
@@ -49,6 +52,11 @@ export function OutboxEntry(props: OutboxEntryProps) {
       {rows.length > 0 && <Rows rows={rows} />}
       {!done && mail.long && <p>{words.longMail(shop.email)}</p>}
       <div class="sizer-actions">
+        {gone && sizeField !== null && (
+          <a class="button" href={sizeField}>
+            {words.inMySize}
+          </a>
+        )}
         {state === 'waiting' && !sending && (
           <button type="button" class="button" onClick={props.onTryNow}>
             {words.tryNow}

@@ -136,6 +136,7 @@ export const order: typeof english = {
   copied: 'Kopiert.',
   copyByHand: 'Kopieren Sie diesen Text in eine E-Mail an den Laden:',
   download: 'Bestellung herunterladen',
+  inMySize: 'Eines in meiner Größe fertigen lassen',
   slip: 'Zettel zum Aufheben',
   iSentIt: 'Ich habe sie gesendet',
   remove: 'Von diesem Gerät löschen',

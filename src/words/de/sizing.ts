@@ -181,6 +181,7 @@ export const sizing: typeof english = {
     `Bequem sitzt es bei ${f.length(easy)} (${ROUND[kind]}), anliegend bei ${f.length(snug)}, locker bei ${f.length(loose)}.`,
   readyHangs: 'Unter „Getragen“ sehen Sie, wo es bei Ihnen hängt.',
   readyOrder: 'So nehmen, wie es daliegt',
+  readyElse: 'Nicht Ihre Größe? Ihre angeben',
   resultTitle: 'Das bekämen Sie',
   listedTitle: 'So liegt es im Laden',
   finishedLength: 'Fertige Länge',

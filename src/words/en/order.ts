@@ -134,6 +134,8 @@ export const order = {
   copied: 'Copied.',
   copyByHand: 'Copy this text into an e-mail to the shop:',
   download: 'Download the order',
+  /** Leads to the size field, where the one that lay finished has gone. */
+  inMySize: 'Have one made in my size',
   slip: 'Slip to keep',
   iSentIt: 'I have sent it',
   remove: 'Remove from this device',

@@ -184,6 +184,7 @@ export const sizing = {
     `It sits easy on a ${ROUND[kind]} of ${f.length(easy)}, snug on ${f.length(snug)}, loose on ${f.length(loose)}.`,
   readyHangs: 'Under “Worn” you see where it hangs on you.',
   readyOrder: 'Have it as it lies there',
+  readyElse: 'Not your size? Give yours',
   resultTitle: 'What you would get',
   listedTitle: 'As it is in the shop',
   finishedLength: 'Finished length',

@@ -13,7 +13,8 @@ export type Wish = {
   readonly to: Readonly<Record<string, string>> | null;
 };
 
-const sizer = (page: Page) => page.getByRole('region', { name: 'Made to your size' });
+/** The part of the page where a piece is sized and ordered. */
+export const sizer = (page: Page) => page.getByRole('region', { name: 'Made to your size' });
 
 /** Gives size, sit and hand; resolves once a result stands there. */
 export async function giveSize(page: Page, wish: Wish): Promise<void> {
@@ -38,10 +39,13 @@ export async function shownFigures(page: Page): Promise<Record<string, string>> 
   );
 }
 
-/** Opens the form and fills it in. */
-export async function fillIn(page: Page, wish: Wish): Promise<void> {
+/** What is asked of everybody, whichever piece it is. */
+export type Buyer = Pick<Wish, 'name' | 'email' | 'note' | 'to'>;
+
+/** Opens the form, by the button that says so, and fills it in. */
+export async function fillIn(page: Page, wish: Buyer, opener = 'Order this piece'): Promise<void> {
   const region = sizer(page);
-  await region.getByRole('button', { name: 'Order this piece' }).click();
+  await region.getByRole('button', { name: opener }).click();
   await region.getByLabel('Your name').fill(wish.name);
   await region.getByLabel('Your e-mail address').fill(wish.email);
   await region.getByLabel(/A note to the maker/).fill(wish.note);
@@ -54,8 +58,8 @@ export async function fillIn(page: Page, wish: Wish): Promise<void> {
 }
 
 /** Fills the form in and sends it. */
-export async function order(page: Page, wish: Wish): Promise<void> {
-  await fillIn(page, wish);
+export async function order(page: Page, wish: Buyer, opener?: string): Promise<void> {
+  await fillIn(page, wish, opener);
   await sizer(page).getByRole('button', { name: 'Send the order' }).click();
 }
 
