@@ -1,15 +1,17 @@
 import node from '@astrojs/node';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { folderOfHost, siteAndBase } from './src/ui/build/folder.ts';
 import { islandScripts } from './src/ui/build/islandScripts.ts';
 import { searchIndex } from './src/ui/search/integration.ts';
 
 export default defineConfig({
-  site: 'https://ninepin.example',
+  // From the shop's address in content/shop.yaml: its host, and the folder that the shop lies in.
+  ...siteAndBase(),
   output: 'static',
   // Only /bench and /desk run on demand; everything else is a file.
   adapter: node({ mode: 'standalone' }),
-  integrations: [preact(), islandScripts(), searchIndex()],
+  integrations: [preact(), islandScripts(), searchIndex(), folderOfHost()],
   // Astro's Preact client can hand signals to islands; none of these has any, and their code would be built along.
   vite: {
     resolve: { alias: { '@preact/signals': new URL('.config/noSignals.ts', import.meta.url).pathname } },

@@ -13,7 +13,7 @@ import { orderDetail, orderedName, type OrderDetail } from './models/orderDetail
 
 export type Changed =
   /** Where to look now. */
-  | { readonly outcome: 'done'; readonly location: string }
+  | { readonly outcome: 'done'; readonly location: `/${string}` }
   | { readonly outcome: 'trouble'; readonly problem: BenchProblem; readonly status: number }
   /** Not done: the order as it is now, with the form as it was filled in. */
   | {

@@ -30,7 +30,7 @@ async function start(book: string): Promise<{ address: string; stop: () => void 
     const [part] = (await once(child.stdout, 'data')) as [Buffer];
     said += part.toString();
   }
-  const address = /http:\/\/[^/\s]+/.exec(said)?.[0] ?? '';
+  const address = /^Shop\s+(http:\S+)\/$/m.exec(said)?.[1] ?? '';
   return { address, stop: () => child.kill() };
 }
 

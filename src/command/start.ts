@@ -23,13 +23,13 @@ try {
     console.log('Building the shop from content/ …');
     console.log(`Built in ${(await build(root)).toFixed(1)} s.`);
   }
-  const { port } = await serve(root, host, wantedPort, (taken) => {
+  const { port, base } = await serve(root, host, wantedPort, (taken) => {
     console.log(`Port ${taken} is in use, perhaps by a shop started before. Trying the next.`);
   });
-  console.log(`Shop   http://${host}:${port}/`);
-  console.log(`Bench  http://${host}:${port}/bench/`);
+  console.log(`Shop   http://${host}:${port}${base}`);
+  console.log(`Bench  http://${host}:${port}${base}bench/`);
   console.log('Stop with Ctrl+C.');
-  await openBook(port);
+  await openBook(`http://127.0.0.1:${port}${base}bench/keep/`);
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error));
   process.exitCode = 1;
@@ -46,9 +46,8 @@ function isWritable(folder: string): boolean {
   }
 }
 
-/** Has the order book opened and checked now, not only when the first order comes, and says where it can't be used. */
-async function openBook(port: number): Promise<void> {
-  const page = `http://127.0.0.1:${port}/bench/keep/`;
+/** Has the order book opened and checked now, not only when the first order comes, and says where it can't be used. `page`: Safe-keeping. */
+async function openBook(page: string): Promise<void> {
   const answer = await fetch(page).catch(() => null);
   if (answer?.status === 503) console.error(`The order book can't be used as it is. What to do: ${page}`);
 }

@@ -68,7 +68,7 @@ export type CatalogueError =
   | { readonly code: 'not-a-date'; readonly value: string }
   | { readonly code: 'not-https'; readonly value: string }
   | { readonly code: 'place-missing'; readonly value: string; readonly place: string }
-  | { readonly code: 'not-a-tax' | 'not-a-prefix'; readonly value: string }
+  | { readonly code: 'not-a-tax' | 'not-a-prefix' | 'not-a-shop-address'; readonly value: string }
   | { readonly code: 'not-a-colour'; readonly value: string }
   | { readonly code: 'colour-unquoted' }
   | { readonly code: 'not-an-id'; readonly value: string }

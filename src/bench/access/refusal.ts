@@ -5,6 +5,8 @@ import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { escapeXml } from '#draw/svg/text.ts';
 import { languageOf } from '../models/frame.ts';
+import { seeOther } from '../http/readForm.ts';
+import { insideBase, underBase } from '#ui/site/base.ts';
 import { problemResponse } from '../desk/problem.ts';
 import type { BookProblem } from '../book/problem.ts';
 import type { Refusal } from './guard.ts';
@@ -18,10 +20,13 @@ const STATUS: Readonly<Record<Refusal, number>> = {
   'sign-in': 401,
 };
 
+/** The path that was asked for, within the shop. */
+const pathIn = (request: Request): string => insideBase(new URL(request.url).pathname);
+
 /** One who only has to sign in is shown the door. */
 export function refusalResponse(refusal: Refusal, request: Request): Response {
   if (refusal === 'sign-in' && request.method === 'GET') {
-    return new Response(null, { status: 303, headers: { location: '/bench/enter/' } });
+    return seeOther('/bench/enter/');
   }
   return troubleResponse({ code: refusal }, STATUS[refusal], request);
 }
@@ -57,11 +62,13 @@ const BACKUP = {
 
 /** The answer where the book could not be read or written. */
 export function bookTroubleResponse(problem: BookProblem, request: Request): Response {
-  if (new URL(request.url).pathname.startsWith('/desk')) {
+  if (pathIn(request).startsWith('/desk')) {
     return problemResponse({ code: 'book-closed' }, languageOf(request));
   }
   return troubleResponse(bookProblem(problem), 503, request);
 }
+
+type WayOn = { readonly path: `/${string}`; readonly label: string };
 
 /** A page that names what went wrong, in the reader's language. */
 export function troubleResponse(problem: BenchProblem, status: number, request: Request): Response {
@@ -69,16 +76,16 @@ export function troubleResponse(problem: BenchProblem, status: number, request: 
   const words = benchWords(lang);
   // No sentence here writes a length or a price, so unit and currency don't matter.
   const text = words.problem(problem, formatFor(lang, 'cm', 'EUR'));
-  const list = { href: '/bench/', label: words.back };
+  const list: WayOn = { path: '/bench/', label: words.back };
   if (problem.code === 'order-damaged') {
-    const number = /^\/bench\/orders\/([\w-]+)\//.exec(new URL(request.url).pathname)?.[1];
-    const remains = { href: `/bench/orders/${number ?? ''}/order.json`, label: words.remains };
+    const number = /^\/bench\/orders\/([\w-]+)\//.exec(pathIn(request))?.[1];
+    const remains: WayOn = { path: `/bench/orders/${number ?? ''}/order.json`, label: words.remains };
     return plainPage(status, lang, words.damagedTitle, text, number === undefined ? [list] : [remains, list]);
   }
   // Safe-keeping opens without a book, the list does not.
   const noBook = status === 503 && NO_BOOK.some((code) => code === problem.code);
   if (noBook) {
-    return plainPage(status, lang, words.keep.broken, text, [{ href: '/bench/keep/', label: words.mend }]);
+    return plainPage(status, lang, words.keep.broken, text, [{ path: '/bench/keep/', label: words.mend }]);
   }
   return plainPage(status, lang, words.problemTitle, text, [list]);
 }
@@ -91,10 +98,10 @@ function plainPage(
   lang: Lang,
   title: string,
   text: string,
-  onward: readonly { readonly href: string; readonly label: string }[],
+  onward: readonly WayOn[],
 ): Response {
   const links = onward
-    .map(({ href, label }) => `<p><a href="${escapeXml(href)}">${escapeXml(label)}</a></p>`)
+    .map(({ path, label }) => `<p><a href="${escapeXml(underBase(path))}">${escapeXml(label)}</a></p>`)
     .join('');
   const html = `<!doctype html>
 <html lang="${lang}">
@@ -103,7 +110,7 @@ function plainPage(
 <meta name="viewport" content="width=device-width">
 <meta name="robots" content="noindex">
 <title>${escapeXml(title)}</title>
-<link rel="stylesheet" href="/bench/assets/bench.css">
+<link rel="stylesheet" href="${underBase('/bench/assets/bench.css')}">
 </head>
 <body><main id="content"><h1>${escapeXml(title)}</h1><p role="alert">${escapeXml(text)}</p>${links}</main></body>
 </html>

@@ -1,9 +1,10 @@
 /** What is known of a request before it is let in. */
 import { isIP } from 'node:net';
+import { insideBase } from '#ui/site/base.ts';
 
 export type Visitor = {
   readonly method: string;
-  /** Path without query. */
+  /** Path within the shop, without query. */
   readonly path: string;
   /** The Host header, lower case; '' where there is none. */
   readonly host: string;
@@ -43,7 +44,7 @@ export function visitorOf(request: Request, address: string, proxies: readonly s
   const handedOn = isOneOf(proxies, address) ? headers.get('x-forwarded-proto') : null;
   return {
     method: request.method,
-    path: url.pathname,
+    path: insideBase(url.pathname),
     host: (headers.get('host') ?? '').toLowerCase(),
     address,
     forwarded: PROXY_HEADERS.some((name) => headers.has(name)),

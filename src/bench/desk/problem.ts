@@ -1,4 +1,5 @@
 /** Why the desk doesn't take an order, as problem details (RFC 9457). */
+import { underBase } from '#ui/site/base.ts';
 import type { DeskProblem } from '#words/deskProblem.ts';
 import type { Lang } from '#words/lang.ts';
 import { deskWords } from '#words/words.ts';
@@ -38,7 +39,7 @@ export function problemResponse(problem: DeskProblem, lang: Lang): Response {
   if (retry !== undefined) headers.set('retry-after', String(retry));
   if (status === 405) headers.set('allow', 'POST, OPTIONS');
   const body = {
-    type: `/schema/desk-openapi.json#${problem.code}`,
+    type: underBase(`/schema/desk-openapi.json#${problem.code}`),
     title: words.title,
     status,
     detail: words.sentence(problem),

@@ -1,4 +1,5 @@
 /** Forms of the bench's own pages, read within bounds. */
+import { underBase } from '#ui/site/base.ts';
 import { readBytes, utf8 } from './readBody.ts';
 
 /** The largest plain form: a note in which every character is escaped. */
@@ -43,7 +44,10 @@ export async function readFileForm(request: Request, mostBytes: number): Promise
   }
 }
 
-/** After a form was done: look at the page anew, so that reloading doesn't send it again. */
-export function seeOther(location: string): Response {
-  return new Response(null, { status: 303, headers: { location } });
+/**
+ * After a form was done: look at the page anew, so that reloading doesn't send it again.
+ * @param path within the shop, as `/bench/`
+ */
+export function seeOther(path: `/${string}`): Response {
+  return new Response(null, { status: 303, headers: { location: underBase(path) } });
 }

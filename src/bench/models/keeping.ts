@@ -22,7 +22,7 @@ export function invoicesSince(nowIso: string, { orders }: Pick<Shop, 'orders'>):
 }
 
 /** Where Safe-keeping tells what was erased, and in which copies it could not be. */
-export function erasedLocation({ count, unreached }: Erased): string {
+export function erasedLocation({ count, unreached }: Erased): `/${string}` {
   const query = new URLSearchParams({ done: 'erased', count: String(count), unreached: unreached.join(' ') });
   return `/bench/keep/?${query.toString()}`;
 }
@@ -33,7 +33,7 @@ export function copyNamesOf(query: URLSearchParams, field: string): string[] {
 }
 
 /** Where Safe-keeping tells what the book holds now, and where that is which lay there before. */
-export function restoredLocation({ count, aside, carried }: Replaced): string {
+export function restoredLocation({ count, aside, carried }: Replaced): `/${string}` {
   const query = new URLSearchParams({ done: 'restored', count: String(count), kept: aside ?? '' });
   if (!carried) query.set('lost', 'yes');
   return `/bench/keep/?${query.toString()}`;

@@ -1,4 +1,5 @@
 /** Who may come in: the passphrase for elsewhere. */
+import { underBase } from '#ui/site/base.ts';
 import { LEAST_LENGTH, MOST_LENGTH } from '../access/passphrase.ts';
 import type { Frame } from '../models/frame.ts';
 
@@ -23,7 +24,7 @@ export function AccessView({ frame: { words }, isSet, here, saved }: Props) {
       <p>{isSet ? access.with : access.without}</p>
       {!here && <p class="quiet">{access.onlyHere}</p>}
       {here && (
-        <form method="post" action="/bench/access/passphrase/">
+        <form method="post" action={underBase('/bench/access/passphrase/')}>
           <input type="text" name="username" value="bench" autoComplete="username" hidden />
           <label>
             {access.passphrase}
@@ -41,7 +42,7 @@ export function AccessView({ frame: { words }, isSet, here, saved }: Props) {
         </form>
       )}
       {here && isSet && (
-        <form method="post" action="/bench/access/passphrase/">
+        <form method="post" action={underBase('/bench/access/passphrase/')}>
           <input type="hidden" name="remove" value="yes" />
           <button type="submit">{access.remove}</button>
         </form>

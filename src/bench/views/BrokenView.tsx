@@ -1,4 +1,5 @@
 /** Safe-keeping where the book is damaged or gone: what happened, what is safe, what to do. */
+import { underBase } from '#ui/site/base.ts';
 import type { BenchProblem } from '#words/benchCodes.ts';
 import type { Copy } from '../book/copies.ts';
 import type { CheckState } from '../context/bench.ts';
@@ -33,7 +34,11 @@ export function BrokenView({ frame, problem, copies, check }: Props) {
         <section aria-labelledby="begin">
           <h2 id="begin">{keep.begin}</h2>
           <p>{keep.beginHint}</p>
-          <SureForm action="/bench/keep/begin/" sure={keep.beginSure} button={keep.beginButton} />
+          <SureForm
+            action={underBase('/bench/keep/begin/')}
+            sure={keep.beginSure}
+            button={keep.beginButton}
+          />
         </section>
       </div>
       {check.state === 'done' && <CheckView frame={frame} check={check} />}

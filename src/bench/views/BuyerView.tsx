@@ -1,4 +1,5 @@
 /** One buyer: her sizes, her hand, what she ordered, each to be made or strung again with one click. */
+import { underBase } from '#ui/site/base.ts';
 import { formatDate } from '#words/format.ts';
 import { orderWords, type HandWords } from '#words/words.ts';
 import type { Buyer, BuyerOrder } from '../models/buyers.ts';
@@ -71,7 +72,7 @@ function Row({ order: { entry, pieceName }, frame, words }: RowProps) {
   return (
     <tr>
       <th scope="row" data-label={label.number}>
-        <a class="order-number" href={`/bench/orders/${number}/`}>
+        <a class="order-number" href={underBase(`/bench/orders/${number}/`)}>
           {number}
         </a>
       </th>
@@ -89,10 +90,18 @@ function Row({ order: { entry, pieceName }, frame, words }: RowProps) {
       </td>
       <td data-label={label.do}>
         <span class="row">
-          <a class="button" href={`/bench/orders/new/?again=${number}`} aria-label={againFor(number)}>
+          <a
+            class="button"
+            href={underBase(`/bench/orders/new/?again=${number}`)}
+            aria-label={againFor(number)}
+          >
             {words.again}
           </a>
-          <a class="button" href={`/bench/orders/new/?restring=${number}`} aria-label={restringFor(number)}>
+          <a
+            class="button"
+            href={underBase(`/bench/orders/new/?restring=${number}`)}
+            aria-label={restringFor(number)}
+          >
             {words.restring}
           </a>
         </span>
@@ -108,7 +117,7 @@ function Erase({ buyer: { orders }, said }: { readonly buyer: Buyer; readonly sa
     <details class="danger">
       <summary>{said.erase}</summary>
       <p>{said.eraseHint(orders.length)}</p>
-      <form method="post" action={`/bench/buyers/${newest.entry.document.number}/erase/`}>
+      <form method="post" action={underBase(`/bench/buyers/${newest.entry.document.number}/erase/`)}>
         <button type="submit">{said.reallyErase}</button>
       </form>
     </details>

@@ -1,4 +1,5 @@
 /** Buyers: found by name or address. */
+import { underBase } from '#ui/site/base.ts';
 import { formatDate } from '#words/format.ts';
 import type { HandWords } from '#words/words.ts';
 import type { BuyerList, BuyerRow } from '../models/buyers.ts';
@@ -20,7 +21,7 @@ export function BuyersView({ list: { rows, total, text }, erased, frame, words: 
           {said.erased(erased)}
         </p>
       )}
-      <form class="filter" method="get" action="/bench/buyers/" role="search">
+      <form class="filter" method="get" action={underBase('/bench/buyers/')} role="search">
         <label>
           {said.find}
           <input type="search" name="q" value={text} maxLength={100} placeholder={said.findHint} />
@@ -62,7 +63,7 @@ function Row({ row: { number, name, email, orders, lastAt }, frame, said }: RowP
   return (
     <tr>
       <th scope="row" data-label={said.columns.name}>
-        <a class="plain" href={`/bench/buyers/${number}/`}>
+        <a class="plain" href={underBase(`/bench/buyers/${number}/`)}>
           <bdi>{name}</bdi>
         </a>
       </th>

@@ -1,4 +1,5 @@
 /** A form that changes an order. It says which version of the order she saw, and what was wrong the last time. */
+import { underBase } from '#ui/site/base.ts';
 import type { ComponentChildren } from 'preact';
 import { moneyWords } from '#words/words.ts';
 import type { Entry } from '../book/entry.ts';
@@ -19,7 +20,7 @@ type Props = ChangeProps & {
 
 export function ChangeForm({ entry, attempt, frame, form, class: look, children }: Props) {
   return (
-    <form class={look} method="post" action={`/bench/orders/${entry.document.number}/change/`}>
+    <form class={look} method="post" action={underBase(`/bench/orders/${entry.document.number}/change/`)}>
       {isAttempt(attempt, form) && !isOfPage(attempt) && <Refused attempt={attempt} frame={frame} />}
       <input type="hidden" name="version" value={entry.version} />
       <input type="hidden" name="kind" value={form.kind} />

@@ -1,4 +1,5 @@
 /** What is known of the whole book: from its last check. */
+import { underBase } from '#ui/site/base.ts';
 import { formatDateTime } from '#words/format.ts';
 import type { Findings } from '../book/wholeCheck.ts';
 import type { CheckState } from '../context/bench.ts';
@@ -13,7 +14,7 @@ export function CheckView({ frame, check }: Props) {
       <h2 id="check">{keep.check}</h2>
       <p>{keep.checkHint}</p>
       <Outcome frame={frame} check={check} />
-      <form method="post" action="/bench/keep/check/">
+      <form method="post" action={underBase('/bench/keep/check/')}>
         <button type="submit">{keep.checkButton}</button>
       </form>
     </section>
@@ -49,7 +50,7 @@ function Found({ words: { keep }, findings }: { words: Frame['words']; findings:
           {orders.map((number, at) => (
             <>
               {at > 0 && ', '}
-              <a href={`/bench/orders/${number}/`}>{number}</a>
+              <a href={underBase(`/bench/orders/${number}/`)}>{number}</a>
             </>
           ))}
         </li>

@@ -1,4 +1,5 @@
 /** The copies of the book that lie beside it. */
+import { underBase } from '#ui/site/base.ts';
 import { formatDateTime } from '#words/format.ts';
 import type { Copy } from '../book/copies.ts';
 import type { Frame } from '../models/frame.ts';
@@ -30,7 +31,11 @@ export function CopiesView({ frame: { words, lang }, copies, unreached }: Props)
             {name}, {formatDateTime(at, lang)}
             <details>
               <summary>{keep.deleteCopy}</summary>
-              <SureForm action="/bench/keep/forget/" sure={keep.deleteSure} button={keep.deleteCopy}>
+              <SureForm
+                action={underBase('/bench/keep/forget/')}
+                sure={keep.deleteSure}
+                button={keep.deleteCopy}
+              >
                 <input type="hidden" name="name" value={name} />
               </SureForm>
             </details>

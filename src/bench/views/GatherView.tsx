@@ -1,4 +1,5 @@
 /** What to buy, and the list to pick by from tray to tray, with boxes to tick; prints as it stands. */
+import { underBase } from '#ui/site/base.ts';
 import type { Frame } from '../models/frame.ts';
 import type { GatherFor, Gathering, Needed, NeededWire, Share } from '../models/gather.ts';
 
@@ -13,9 +14,9 @@ export function GatherView({ gathering, wanted, frame }: Props) {
       {'of' in wanted && (
         <p class="off-paper">
           {wanted.of === 'agreed' ? (
-            <a href="/bench/gather/">{said.allOpen}</a>
+            <a href={underBase('/bench/gather/')}>{said.allOpen}</a>
           ) : (
-            <a href="/bench/gather/?of=agreed">{said.onlyAgreed}</a>
+            <a href={underBase('/bench/gather/?of=agreed')}>{said.onlyAgreed}</a>
           )}
         </p>
       )}
@@ -157,7 +158,7 @@ function Shares({ all, say }: { readonly all: readonly Share[]; readonly say: (a
           {at > 0 && ', '}
           <span class="order-number">
             {all.length > 1 && `${say(amount)} `}
-            <a href={`/bench/orders/${order}/`}>{order}</a>
+            <a href={underBase(`/bench/orders/${order}/`)}>{order}</a>
           </span>
         </>
       ))}
@@ -171,7 +172,7 @@ function Numbers({ all }: { readonly all: readonly string[] }) {
       {all.map((number, at) => (
         <>
           {at > 0 && ', '}
-          <a class="order-number" href={`/bench/orders/${number}/`}>
+          <a class="order-number" href={underBase(`/bench/orders/${number}/`)}>
             {number}
           </a>
         </>

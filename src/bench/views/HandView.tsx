@@ -1,4 +1,5 @@
 /** The form of an order by hand: problems first, then the piece, what it comes to, the buyer; the e-mail beside it. */
+import { underBase } from '#ui/site/base.ts';
 import type { HandWords } from '#words/words.ts';
 import type { HandField } from '../intake/handForm.ts';
 import { SOURCE_CAP } from '../intake/handForm.ts';
@@ -10,7 +11,7 @@ import { HandResult } from './hand/HandResult.tsx';
 
 type Props = { readonly sheet: HandSheet; readonly frame: Frame; readonly words: HandWords };
 
-const ACTION = '/bench/orders/new/';
+const action = (): string => underBase('/bench/orders/new/');
 /** Carried from step to step. */
 const KEPT: readonly HandField[] = ['mail', 'restring', 'number', 'placedAt'];
 
@@ -23,7 +24,7 @@ export function HandView({ sheet, frame, words }: Props) {
       {stage === 'fresh' && <p>{words.lead}</p>}
       <Said sheet={sheet} frame={frame} words={words} />
       <div class={mail ? 'columns' : undefined}>
-        <form class="hand" method="post" action={ACTION} noValidate>
+        <form class="hand" method="post" action={action()} noValidate>
           {KEPT.map((name) => (
             <input type="hidden" name={name} value={fields[name]} />
           ))}
@@ -67,7 +68,7 @@ function Said({ sheet, frame, words }: Props) {
       )}
       {takenNumber !== null && (
         <p class="warning" role="alert">
-          {words.taken(takenNumber)} <a href={`/bench/orders/${takenNumber}/`}>{takenNumber}</a>
+          {words.taken(takenNumber)} <a href={underBase(`/bench/orders/${takenNumber}/`)}>{takenNumber}</a>
         </p>
       )}
       {stage === 'read' && (
@@ -100,7 +101,7 @@ function FromMail({ words }: { readonly words: HandWords }) {
   return (
     <details>
       <summary>{words.fromMail}</summary>
-      <form method="post" action={ACTION}>
+      <form method="post" action={action()}>
         <p>{words.fromMailHint}</p>
         <label>
           {words.mailText}

@@ -1,4 +1,5 @@
 /** An order's invoices and credit notes, and the buttons that issue them. */
+import { underBase } from '#ui/site/base.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
 import { moneyWords } from '#words/words.ts';
 import { NOTE_CAP } from '../book/change.ts';
@@ -45,7 +46,7 @@ function Line({ invoice: one, frame }: { readonly invoice: Invoice; readonly fra
   const { invoice, kind, corrects, content } = one;
   return (
     <li>
-      <a href={`/bench/invoices/${encodeURIComponent(invoice)}/`}>
+      <a href={underBase(`/bench/invoices/${encodeURIComponent(invoice)}/`)}>
         {own.line(own.names[kind], invoice, formatDate(content.issuedOn, frame.lang))}
       </a>
       {corrects !== null && ` (${own.takesBack(corrects)})`}

@@ -1,4 +1,5 @@
 /** Safe-keeping: backup and restore, lists for other programs, forgetting buyers. */
+import { underBase } from '#ui/site/base.ts';
 import { formatKnownDate } from '#words/format.ts';
 import { moneyWords } from '#words/words.ts';
 import type { Copy } from '../book/copies.ts';
@@ -69,7 +70,7 @@ function Backup({ frame }: { frame: Frame }) {
       <h2 id="backup">{keep.backup}</h2>
       <p>{keep.backupHint}</p>
       <p>
-        <a class="button main" href="/bench/export/backup.sqlite">
+        <a class="button main" href={underBase('/bench/export/backup.sqlite')}>
           {keep.download}
         </a>
       </p>
@@ -89,16 +90,16 @@ function Exports({ frame: { words, lang }, months }: Pick<Props, 'frame' | 'mont
       <h2 id="exports">{words.keep.exports}</h2>
       <ul>
         <li>
-          <a href="/bench/export/orders.csv">{words.keep.csv}</a>
+          <a href={underBase('/bench/export/orders.csv')}>{words.keep.csv}</a>
         </li>
         <li>
-          <a href="/bench/export/orders.json">{words.keep.json}</a>
+          <a href={underBase('/bench/export/orders.json')}>{words.keep.json}</a>
         </li>
       </ul>
       {months.length === 0 ? (
         <p class="quiet">{own.none}</p>
       ) : (
-        <form class="row" method="get" action="/bench/export/money.csv">
+        <form class="row" method="get" action={underBase('/bench/export/money.csv')}>
           <label>
             {own.month}{' '}
             <select name="month">
@@ -122,11 +123,11 @@ function Retention({ frame: { words, shop }, overdue }: Pick<Props, 'frame' | 'o
       <p>{keep.retentionHint(shop.orders.keepMonths)}</p>
       <p>{keep.overdue(overdue.length)}</p>
       {overdue.length > 0 && (
-        <form method="post" action="/bench/keep/erase/">
+        <form method="post" action={underBase('/bench/keep/erase/')}>
           <ul>
             {overdue.map((number) => (
               <li>
-                <a href={`/bench/orders/${number}/`}>{number}</a>
+                <a href={underBase(`/bench/orders/${number}/`)}>{number}</a>
               </li>
             ))}
           </ul>

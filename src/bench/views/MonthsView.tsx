@@ -1,4 +1,5 @@
 /** The months' page: one table, what it stands on, and the other years. */
+import { underBase } from '#ui/site/base.ts';
 import { formatMonth } from '#words/format.ts';
 import type { WeekWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
@@ -41,7 +42,7 @@ export function MonthsView({ months: { year, years, months, all, unknown }, fram
       {years.length > 0 && (
         <nav class="pages" aria-label={said.otherYears}>
           {years.map((one) => (
-            <a href={`/bench/months/?year=${one}`}>{one}</a>
+            <a href={underBase(`/bench/months/?year=${one}`)}>{one}</a>
           ))}
         </nav>
       )}

@@ -1,4 +1,5 @@
 /** The order book's list: filter, table, pages. */
+import { underBase } from '#ui/site/base.ts';
 import { moneyWords, orderWords, type BenchWords } from '#words/words.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
@@ -38,7 +39,7 @@ function UnreadableOrders({ list: { unreadable }, frame: { words, lang } }: Prop
       <ul>
         {unreadable.map(({ number, receivedAt, state }) => (
           <li>
-            <a href={`/bench/orders/${number}/`}>{number}</a>, {formatDate(receivedAt, lang)},{' '}
+            <a href={underBase(`/bench/orders/${number}/`)}>{number}</a>, {formatDate(receivedAt, lang)},{' '}
             {words.states[state]}
           </li>
         ))}
@@ -66,7 +67,7 @@ function FilterForm({ list: { filter, counts }, frame: { words, lang } }: Props)
     ['all', words.book.all],
   ];
   return (
-    <form class="filter" method="get" action="/bench/" role="search">
+    <form class="filter" method="get" action={underBase('/bench/')} role="search">
       <label>
         {words.book.find}
         <input type="search" name="q" value={filter.text} maxLength={100} placeholder={words.book.findHint} />
@@ -118,7 +119,7 @@ function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Fra
   return (
     <tr>
       <th scope="row" data-label={columns.number}>
-        <a href={`/bench/orders/${document.number}/`}>{document.number}</a>
+        <a href={underBase(`/bench/orders/${document.number}/`)}>{document.number}</a>
         {row.entry.damaged && <span class="mark warn">{words.book.damaged}</span>}
         {row.differs && <span class="mark warn">{words.book.differs}</span>}
       </th>
@@ -152,7 +153,7 @@ function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Fra
         <Open row={row} lang={lang} />
       </td>
       <td data-label={own.card}>
-        {row.hasCard && <a href={`/bench/orders/${document.number}/card/`}>{words.order.card}</a>}
+        {row.hasCard && <a href={underBase(`/bench/orders/${document.number}/card/`)}>{words.order.card}</a>}
       </td>
     </tr>
   );
@@ -171,7 +172,9 @@ function Open({ row: { money }, lang }: { row: ListRow; lang: Lang }) {
 function Pages({ list: { filter, hasEarlier, hasLater }, words }: { list: OrderList; words: BenchWords }) {
   if (!hasEarlier && !hasLater) return null;
   const to = (page: number): string =>
-    `/bench/?${new URLSearchParams({ q: filter.text, state: filter.state, page: String(page) }).toString()}`;
+    underBase(
+      `/bench/?${new URLSearchParams({ q: filter.text, state: filter.state, page: String(page) }).toString()}`,
+    );
   return (
     <nav class="pages" aria-label={words.book.title}>
       {hasEarlier && (

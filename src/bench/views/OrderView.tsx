@@ -1,4 +1,5 @@
 /** An order's page. */
+import { underBase } from '#ui/site/base.ts';
 import { formatDateTime } from '#words/format.ts';
 import { handWords, moneyWords, orderWords } from '#words/words.ts';
 import type { Difference } from '#words/difference.ts';
@@ -68,38 +69,38 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
 }
 
 function Sheets({ detail, frame: { words, lang } }: Props) {
-  const base = `/bench/orders/${detail.entry.document.number}`;
+  const here = underBase(`/bench/orders/${detail.entry.document.number}`);
   const { made } = detail.entry.document;
   const canString = [detail.now, detail.then].some((one) => (one?.checked.candidate ?? null) !== null);
   return (
     <p class="row">
       {made !== 'ready' && canString && (
-        <a class="button main" href={`${base}/card/`}>
+        <a class="button main" href={`${here}/card/`}>
           {words.order.card}
         </a>
       )}
       {made !== 'ready' && detail.now.checked.candidate !== null && (
-        <a class="button" href={`/bench/gather/?for=${detail.entry.document.number}`}>
+        <a class="button" href={underBase(`/bench/gather/?for=${detail.entry.document.number}`)}>
           {words.order.gather}
         </a>
       )}
       {detail.entry.erasedAt === null && (
-        <a class="button" href={`/bench/buyers/${detail.entry.document.number}/`}>
+        <a class="button" href={underBase(`/bench/buyers/${detail.entry.document.number}/`)}>
           {handWords(lang).buyers.page}
         </a>
       )}
-      <a class="button" href={`${base}/packing/`}>
+      <a class="button" href={`${here}/packing/`}>
         {words.order.packing}
       </a>
       {detail.entry.document.delivery.by === 'post' && (
-        <a class="button" href={`${base}/label/`}>
+        <a class="button" href={`${here}/label/`}>
           {words.order.label}
         </a>
       )}
-      <a class="button" href={`${base}/care/`}>
+      <a class="button" href={`${here}/care/`}>
         {words.order.care}
       </a>
-      <a class="button" href={`${base}/order.json`}>
+      <a class="button" href={`${here}/order.json`}>
         {words.order.document}
       </a>
     </p>
@@ -117,7 +118,7 @@ function Erase({ detail: { entry, invoices }, frame: { words, lang, shop } }: Pr
       <summary>{words.order.erase}</summary>
       <p>{words.order.eraseHint}</p>
       {invoices.length > 0 && <p>{kept === null ? own.eraseHint : own.eraseKept(kept)}</p>}
-      <form method="post" action={`/bench/orders/${entry.document.number}/erase/`}>
+      <form method="post" action={underBase(`/bench/orders/${entry.document.number}/erase/`)}>
         <button type="submit">{words.order.reallyErase}</button>
       </form>
     </details>

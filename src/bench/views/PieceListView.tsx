@@ -1,4 +1,5 @@
 /** Finding a piece, however old, to string it again. */
+import { underBase } from '#ui/site/base.ts';
 import { pageWords, searchWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
 import type { PieceList, PieceRow } from '../models/pieceList.ts';
@@ -13,7 +14,7 @@ export function PieceListView({ list, text, frame }: Props) {
   const { rows, near, marks } = list;
   return (
     <>
-      <form class="filter" method="get" action="/bench/pieces/" role="search">
+      <form class="filter" method="get" action={underBase('/bench/pieces/')} role="search">
         <label>
           {words.book.find}
           <input type="search" name="q" value={text} maxLength={100} placeholder={said.findHint} />
@@ -28,7 +29,7 @@ export function PieceListView({ list, text, frame }: Props) {
               {place > 0 && ', '}
               {label}{' '}
               <a
-                href={`/bench/pieces/?${new URLSearchParams({ q: without }).toString()}`}
+                href={underBase(`/bench/pieces/?${new URLSearchParams({ q: without }).toString()}`)}
                 aria-label={search.remove.replace('{what}', label)}
               >
                 ×
@@ -78,7 +79,7 @@ function Rows({ rows, title, frame }: RowsProps) {
                 <span class="pictured">
                   <PiecePicture piece={id} width={72} />
                   <span>
-                    <a class="plain" href={`/bench/pieces/${id}/`}>
+                    <a class="plain" href={underBase(`/bench/pieces/${id}/`)}>
                       {name}
                     </a>
                     <small class="quiet"> {summary}</small>

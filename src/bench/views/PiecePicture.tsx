@@ -1,4 +1,5 @@
 /** The piece in small, so that the eye finds it before the name is read. */
+import { underBase } from '#ui/site/base.ts';
 import { CARD_BOX } from '#draw/drawings/card.ts';
 
 type Props = { readonly piece: string; readonly width: number };
@@ -9,7 +10,7 @@ export function PiecePicture({ piece, width }: Props) {
   return (
     <img
       class="piece"
-      src={`/bench/pictures/${piece}.svg`}
+      src={underBase(`/bench/pictures/${piece}.svg`)}
       width={width}
       height={height}
       alt=""

@@ -1,4 +1,5 @@
 /** A piece's own bench card, as listed or in the size she gives. */
+import { underBase } from '#ui/site/base.ts';
 import { SITS } from '#core/design/choice.ts';
 import { orderWords, sizingWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
@@ -48,7 +49,7 @@ function ChoiceForm({ sheet: { piece, asked, measures }, frame }: Props) {
   const { lang, words: book, shop } = frame;
   const words = sizingWords(lang);
   return (
-    <form class="filter off-paper" method="get" action={`/bench/pieces/${piece.id}/`}>
+    <form class="filter off-paper" method="get" action={underBase(`/bench/pieces/${piece.id}/`)}>
       {measures.length > 1 && (
         <Choice name="of" label={words.byLegend} all={measures} chosen={asked.of} say={words.by} />
       )}

@@ -1,4 +1,5 @@
 /** Where e-mailed orders are pasted or dropped, and what came of them. */
+import { underBase } from '#ui/site/base.ts';
 import type { Arrived } from '#words/benchCodes.ts';
 import { handWords, type HandWords } from '#words/words.ts';
 import { MAIL_CAP } from '../intake/handForm.ts';
@@ -17,14 +18,14 @@ export function TakeInView({ arrived, frame: { words, format, lang } }: Props) {
             {arrived.map((one) => (
               <li class={one.code === 'received' || one.code === 'same' ? 'good' : 'bad'}>
                 <bdi>{words.arrived(one, format)}</bdi>{' '}
-                {'number' in one && <a href={`/bench/orders/${one.number}/`}>{one.number}</a>}
+                {'number' in one && <a href={underBase(`/bench/orders/${one.number}/`)}>{one.number}</a>}
                 <Plain one={one} words={handWords(lang)} />
               </li>
             ))}
           </ul>
         </section>
       )}
-      <form method="post" action="/bench/in/" encType="multipart/form-data" data-drop>
+      <form method="post" action={underBase('/bench/in/')} encType="multipart/form-data" data-drop>
         <p>{takeIn.hint}</p>
         <label>
           {takeIn.text}
@@ -52,7 +53,7 @@ export function TakeInView({ arrived, frame: { words, format, lang } }: Props) {
 function Plain({ one, words }: { readonly one: Arrived; readonly words: HandWords }) {
   if (one.code !== 'refused' || one.why.code !== 'plain') return null;
   return (
-    <form class="inline" method="post" action="/bench/orders/new/">
+    <form class="inline" method="post" action={underBase('/bench/orders/new/')}>
       <input type="hidden" name="mail" value={one.why.text.slice(0, MAIL_CAP)} />
       <button type="submit" name="do" value="read">
         {words.toForm}

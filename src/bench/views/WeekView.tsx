@@ -1,4 +1,5 @@
 /** The week's page: what can't be begun, then week by week what is to be strung. */
+import { underBase } from '#ui/site/base.ts';
 import { formatDate } from '#words/format.ts';
 import type { WeekWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
@@ -19,10 +20,10 @@ export function WeekView({ plan, frame, words }: Props) {
       <p>{lead}</p>
       <p class="quiet">{hoursPerWeek === null ? words.noHours : words.hours(hoursPerWeek, format)}</p>
       <p class="row off-paper">
-        <a class="button" href="/bench/gather/">
+        <a class="button" href={underBase('/bench/gather/')}>
           {words.pickList}
         </a>
-        <a class="button" href="/bench/months/">
+        <a class="button" href={underBase('/bench/months/')}>
           {words.months}
         </a>
       </p>
@@ -61,7 +62,7 @@ export function WeekView({ plan, frame, words }: Props) {
 
 function NumberLink({ number }: { readonly number: string }) {
   return (
-    <a class="order-number" href={`/bench/orders/${number}/`}>
+    <a class="order-number" href={underBase(`/bench/orders/${number}/`)}>
       {number}
     </a>
   );
@@ -91,7 +92,7 @@ function Proposals({ orders, words }: { readonly orders: readonly WeekOrder[]; r
   const proposed = orders.filter((order) => order.proposed !== null);
   if (proposed.length === 0) return null;
   return (
-    <form method="post" action="/bench/week/due/" class="off-paper">
+    <form method="post" action={underBase('/bench/week/due/')} class="off-paper">
       <p class="quiet">{words.proposalHint}</p>
       {proposed.map((order) => (
         <input type="hidden" name="take" value={takeValue(order)} />
@@ -206,7 +207,7 @@ function Due({ order, frame: { lang, words: bench }, words }: Omit<RowProps, 'mi
   if (proposed === null) return <span class="quiet">{bench.book.noDue}</span>;
   const day = formatDate(proposed, lang);
   return (
-    <form class="inline" method="post" action="/bench/week/due/">
+    <form class="inline" method="post" action={underBase('/bench/week/due/')}>
       <span>{words.proposed(day)}</span>{' '}
       <button
         type="submit"

@@ -54,6 +54,7 @@ export function buildShop(value: AuthoredShop): Shop {
     place: value.place,
     since: value.since,
     line: { en: value.line, de: value['line-de'] ?? null },
+    address: value.address,
     unit: value.unit,
     rules: rulesOf(value),
     orders: {

@@ -157,6 +157,20 @@ export const deskAddress = field({ kind: 'address' }, (written): Parsed<string> 
     : refuse({ code: 'not-https', value });
 });
 
+/** Folders of a shop's address: what stands in links as it is written, so that no browser spells it otherwise. */
+const FOLDERS = /^\/([a-z0-9][\w.~-]*\/)*$/i;
+
+/** The shop's own address: https, a host, perhaps a folder; a slash at its end. */
+export const shopAddress = field({ kind: 'address' }, (written): Parsed<string> => {
+  const value = String(written).trim();
+  const url = URL.canParse(value) ? new URL(value) : null;
+  if (url?.protocol !== 'https:' || value.length > 200) return refuse({ code: 'not-https', value });
+  const path = url.pathname.endsWith('/') ? url.pathname : `${url.pathname}/`;
+  return `${url.origin}${path}` === `${url.href}${url.href.endsWith('/') ? '' : '/'}` && FOLDERS.test(path)
+    ? { ok: true, value: `${url.origin}${path}` }
+    : refuse({ code: 'not-a-shop-address', value });
+});
+
 /** Tax within the prices, in hundredths of a percent; null where the seller isn't registered for it. */
 export const taxRate = field({ kind: 'taxRate' }, (written): Parsed<{ hundredths: number | null }> => {
   const value = String(written).trim();

@@ -117,6 +117,8 @@ export type Shop = {
   readonly since: number;
   /** One line under the name, by language. */
   readonly line: { readonly en: string; readonly de: string | null };
+  /** Where it stands on the web: https, with a slash at its end; a path is the folder it lies in. */
+  readonly address: string;
   /** Unit a buyer sees before choosing one. */
   readonly unit: ShownUnit;
   readonly rules: Rules;

@@ -4,6 +4,7 @@ import { SHOWN_UNITS } from '#core/units/unit.ts';
 import {
   country,
   deskAddress,
+  shopAddress,
   email,
   fields,
   httpsAddress,
@@ -73,6 +74,8 @@ export const shopSchema = fields({
   since: whole(1900, 2200),
   line: text(120),
   'line-de': text(120).optional(),
+  /** Where the shop stands on the web; a path in it is the folder of that host that the shop lies in. */
+  address: shopAddress,
   currency: oneOf(CURRENCIES),
   /** What a buyer sees before choosing. */
   unit: oneOf(SHOWN_UNITS),
@@ -118,7 +121,16 @@ export const shopSchema = fields({
 
 /** The rules alone, as they stand in the shop's file; the rest of it may be there and isn't needed. */
 export const rulesSchema = shopSchema.partial({
-  ...{ name: true, maker: true, place: true, since: true, line: true, unit: true, orders: true },
+  ...{
+    name: true,
+    maker: true,
+    place: true,
+    since: true,
+    line: true,
+    address: true,
+    unit: true,
+    orders: true,
+  },
 });
 
 export type AuthoredShop = z.output<typeof shopSchema>;

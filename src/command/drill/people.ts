@@ -92,11 +92,12 @@ export async function seen(shop: Shop, path: string): Promise<string> {
 /** A table's cell holds so much. */
 const MOST_SEEN = 220;
 
-/** Sends a form of the bench as her browser would. @returns the address that it leads to */
+/** Sends a form of the bench as her browser would. @returns the path within the shop that it leads to */
 export async function submit({ address }: Shop, path: string, body: BodyInit): Promise<string> {
-  const headers = { origin: address };
+  const headers = { origin: new URL(address).origin };
   const response = await fetch(`${address}${path}`, { method: 'POST', headers, body, redirect: 'manual' });
-  return response.headers.get('location') ?? `${response.status}`;
+  const location = response.headers.get('location');
+  return location === null ? `${response.status}` : new URL(location, address).href.slice(address.length);
 }
 
 /** Her backup, as she downloads it. */

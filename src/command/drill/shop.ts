@@ -7,6 +7,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 export const root = resolve(import.meta.dirname, '../../..');
 
 export type Shop = {
+  /** With the folder that the shop stands in; no slash at its end. */
   readonly address: string;
   readonly child: ChildProcess;
   /** Settles when it has ended. */
@@ -46,7 +47,7 @@ export async function startShop(book: string, options: ShopOptions = {}): Promis
   const ended = once(child, 'exit');
   const until = Date.now() + START_MS;
   while (!said.includes('Ctrl+C') && child.exitCode === null && Date.now() < until) await pause(20);
-  const address = /http:\/\/[^/\s]+/.exec(said)?.[0];
+  const address = /^Shop\s+(http:\S+)\/$/m.exec(said)?.[1];
   if (address === undefined) throw new Error(`The shop didn't start: ${said}`);
   const stop = async (signal: NodeJS.Signals = 'SIGTERM'): Promise<void> => {
     child.kill(signal);

@@ -14,16 +14,17 @@ export type Handler = (request: IncomingMessage, response: ServerResponse) => vo
  * Puts the headers of `_headers` on all answers, pages that are not found and refusals among them;
  * bench and desk write their own, stricter ones over them. Public files go compressed, as from a
  * static host. What a passphrase guards stays uncompressed: lengths of compressed pages tell of secrets.
+ * @param base path of the folder that the shop stands in, with a slash at both ends
  */
-export function asHost(handler: Handler, rules: readonly HeaderRule[]): Handler {
+export function asHost(handler: Handler, rules: readonly HeaderRule[], base = '/'): Handler {
   // Typed for another server, it asks of Node's own no more than they are.
   const compress = compression({
     brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: BROTLI_QUALITY } },
   }) as unknown as (...all: [...Parameters<Handler>, next: () => void]) => void;
   return (request, response) => {
     const path = (request.url ?? '/').split('?')[0] ?? '/';
-    const admitted = admission(request);
-    const covered = admitted.admit && admitted.area === 'files' ? path : '/';
+    const admitted = admission(request, base);
+    const covered = admitted.admit && admitted.area === 'files' ? path : base;
     for (const [name, value] of headersFor(rules, covered)) response.setHeader(name, value);
     if (!admitted.admit) return refuse(response, admitted);
     if (admitted.area === 'files') return compress(request, response, () => handler(request, response));
@@ -32,13 +33,14 @@ export function asHost(handler: Handler, rules: readonly HeaderRule[]): Handler 
   };
 }
 
-const REASONS = { 400: 'Bad request', 404: 'Not found', 405: 'Method not allowed' } as const;
+const REASONS = { 308: 'Moved', 400: 'Bad request', 404: 'Not found', 405: 'Method not allowed' } as const;
 
-function refuse(response: ServerResponse, { status, allow }: Admission & { admit: false }): void {
+function refuse(response: ServerResponse, { status, allow, location }: Admission & { admit: false }): void {
   response.writeHead(status, {
     'content-type': 'text/plain; charset=utf-8',
     'cache-control': 'no-store',
     ...(allow === undefined ? {} : { allow }),
+    ...(location === undefined ? {} : { location }),
   });
   response.end(`${REASONS[status]}.\n`);
 }

@@ -4,6 +4,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
+import { baseOf } from './base.ts';
 import { readHeaders } from './fileHeaders.ts';
 import { asHost, type Handler } from './host.ts';
 
@@ -15,6 +16,7 @@ const PORTS_TRIED = 20;
  * @param host address to listen on; 127.0.0.1 keeps the bench to this machine
  * @param port wanted port; the next free one is taken where it is in use; 0 for any
  * @param onTaken told of each port that is in use, before the next one is tried
+ * @returns `base`: path of the folder that the shop was built for, with a slash at both ends
  * @throws Error where dist/ is missing or no port is free
  */
 export async function serve(
@@ -22,14 +24,15 @@ export async function serve(
   host: string,
   port: number,
   onTaken: (port: number) => void = () => undefined,
-): Promise<{ server: Server; port: number }> {
+): Promise<{ server: Server; port: number; base: string }> {
   const file = join(root, 'dist', 'client', '_headers');
   const rules = existsSync(file) ? readHeaders(readFileSync(file, 'utf8')) : [];
-  const handler = asHost(await builtHandler(root), rules);
+  const base = baseOf(join(root, 'dist'));
+  const handler = asHost(await builtHandler(root), rules, base);
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
     const server = createServer(handler);
     if (await listens(server, host, candidate)) {
-      return { server, port: (server.address() as AddressInfo).port };
+      return { server, port: (server.address() as AddressInfo).port, base };
     }
     onTaken(candidate);
   }

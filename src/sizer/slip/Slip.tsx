@@ -10,17 +10,22 @@ import { SlipSheet, type SlipLanguage } from './SlipSheet.tsx';
 export type SlipProps = {
   /** Address of a piece's page with `{id}` in it. */
   readonly pieceAddress: string;
+  /** Address of a piece's data with `{id}` in it. */
+  readonly dataAddress: string;
+  /** Address of the worker that answers where there is no network. */
+  readonly workerAddress: string;
 };
 
-export function Slip({ pieceAddress, lang, words, orderWords }: SlipProps & SlipLanguage) {
+export function Slip(props: SlipProps & SlipLanguage) {
+  const { pieceAddress, dataAddress, workerAddress, lang, words, orderWords } = props;
   const address = useAddress();
   const decoded = useMemo(() => decode(decodeURIComponentSafely(address.hash)), [address.hash]);
   const id = decoded.ok ? decoded.document.piece.id : null;
   const [name, setName] = useState<string | null>(null);
-  useEffect(() => void keepOffline(address.pathname), []);
+  useEffect(() => void keepOffline(address.pathname, workerAddress), []);
   useEffect(() => {
     setName(null);
-    if (id !== null) void askPieceName(id, lang).then(setName);
+    if (id !== null) void askPieceName(withId(dataAddress, id), lang).then(setName);
   }, [id, lang]);
   if (!decoded.ok) {
     return <p role="alert">{sentenceOf(words.problems, decoded.problem, formatFor(lang, 'cm', 'EUR'))}</p>;
@@ -34,10 +39,12 @@ export function Slip({ pieceAddress, lang, words, orderWords }: SlipProps & Slip
       order={order}
       address={address.href}
       pieceName={name ?? readableId(order.piece.id)}
-      pieceAddress={pieceAddress.replace('{id}', encodeURIComponent(order.piece.id))}
+      pieceAddress={withId(pieceAddress, order.piece.id)}
     />
   );
 }
+
+const withId = (address: string, id: string): string => address.replace('{id}', encodeURIComponent(id));
 
 type Address = { readonly hash: string; readonly href: string; readonly pathname: string };
 

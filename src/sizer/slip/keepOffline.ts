@@ -1,13 +1,15 @@
 /** Lets the slip page open again without a network. */
 
-/** The worker that answers for the slip page only; it never sees the order, which stands behind the #. */
-const WORKER = '/slip-worker.js';
-
-/** Registers the worker for this page's own path and has it keep what the page is made of. A browser without workers goes without. */
-export async function keepOffline(path: string): Promise<void> {
+/**
+ * Registers the worker for this page's own path and has it keep what the page is made of. It never
+ * sees the order, which stands behind the #. A browser without workers goes without.
+ * @param path of the slip page
+ * @param worker address of the worker's script
+ */
+export async function keepOffline(path: string, worker: string): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
   try {
-    const registration = await navigator.serviceWorker.register(WORKER, { scope: path });
+    const registration = await navigator.serviceWorker.register(worker, { scope: path });
     await untilActive(registration);
     const loaded = performance.getEntriesByType('resource').map(({ name }) => name);
     const own = loaded.filter(

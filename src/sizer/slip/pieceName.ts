@@ -7,10 +7,10 @@ export function readableId(id: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** The name in the shop's data file of the piece, null where there is none to be had (no network, a piece long gone). */
-export async function askPieceName(id: string, lang: Lang): Promise<string | null> {
+/** The name in the shop's data file of a piece, null where there is none to be had (no network, a piece long gone). */
+export async function askPieceName(dataAddress: string, lang: Lang): Promise<string | null> {
   try {
-    const response = await fetch(`/pieces/${encodeURIComponent(id)}.json`);
+    const response = await fetch(dataAddress);
     return response.ok ? nameIn(await response.json(), lang) : null;
   } catch {
     return null;

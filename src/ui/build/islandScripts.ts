@@ -6,6 +6,7 @@
  * after the pages' own code and before the pages are made: hence a note on
  * disk between the two.
  */
+import { underBase } from '../site/base.ts';
 import type { AstroIntegration } from 'astro';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
@@ -77,5 +78,5 @@ export function scriptsFor(entries: readonly string[]): readonly string[] {
     }
     return found;
   });
-  return [...new Set(files)].map((file) => `/${file}`);
+  return [...new Set(files)].map((file) => underBase(`/${file}`));
 }

@@ -1,4 +1,5 @@
 /** What the page hands to the sizing island. */
+import { underBase } from '../site/base.ts';
 import { needsPostcode } from '#core/post/countries.ts';
 import { servedCountries } from '#core/post/served.ts';
 import { componentsOf } from '#core/design/alternatives.ts';
@@ -43,7 +44,9 @@ function postForSizer({ rules, collection }: NonNullable<Shop['post']>, lang: La
 /** A form service takes the desk's place. */
 function postTargetOf({ form, desk }: Shop['orders']): PostTarget | null {
   if (form !== null) return { kind: 'form', address: form };
-  return desk === null ? null : { kind: 'desk', address: desk };
+  if (desk === null) return null;
+  // A path is the shop's own; anything else is a whole address.
+  return { kind: 'desk', address: desk.startsWith('/') ? underBase(desk as `/${string}`) : desk };
 }
 
 export function shopForSizer(shop: Shop, lang: Lang): ShopForSizer {

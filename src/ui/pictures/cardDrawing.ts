@@ -6,6 +6,7 @@
  * page the one SVG, sharp at any size. WebP, because AVIF takes half a second
  * of a processor for each.
  */
+import { underBase } from '../site/base.ts';
 import type { Piece } from '#catalogue/model/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
 import { expand } from '#core/design/expand.ts';
@@ -55,4 +56,4 @@ export function pixelBytes(piece: Piece, { name, width }: Pixels): Promise<Buffe
 
 /** `srcset` of the pixels; empty where there are none. */
 export const pixelSet = ({ pixels }: Drawing): string =>
-  pixels.map(({ name, width }) => `/pictures/${name} ${width}w`).join(', ');
+  pixels.map(({ name, width }) => `${underBase(`/pictures/${name}`)} ${width}w`).join(', ');

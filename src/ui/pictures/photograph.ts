@@ -1,4 +1,5 @@
 /** A photograph of a piece as the page needs it: files in every width and format, its shape and a placeholder. */
+import { underBase } from '../site/base.ts';
 import type { Picture } from '#catalogue/model/catalogue.ts';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -56,7 +57,7 @@ export function sourcesOf({ files }: Photograph): { readonly type: string; reado
     type: MEDIA_TYPES[format],
     srcset: files
       .filter((file) => file.format === format)
-      .map((file) => `/pictures/${file.name} ${file.width}w`)
+      .map((file) => `${underBase(`/pictures/${file.name}`)} ${file.width}w`)
       .join(', '),
   }));
 }

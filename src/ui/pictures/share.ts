@@ -1,4 +1,5 @@
 /** The picture of a piece that others show when its address is passed on. */
+import { underBase } from '../site/base.ts';
 import { textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
 import { usual } from '#core/sizing/usual.ts';
 import { expand } from '#core/design/expand.ts';
@@ -19,7 +20,7 @@ export const shareName = (piece: Piece): string => `${piece.id}-share-${piece.re
 
 /** Its address; null where the build makes no pixels. */
 export const sharePath = (piece: Piece): string | null =>
-  MAKES_PIXELS ? `/pictures/${shareName(piece)}` : null;
+  MAKES_PIXELS ? underBase(`/pictures/${shareName(piece)}`) : null;
 
 /** A share picture's address and what it shows, in words. */
 export type SharePicture = { readonly src: string; readonly alt: string };

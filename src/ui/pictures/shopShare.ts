@@ -1,4 +1,5 @@
 /** The picture that others show when the address of a page about no one piece is passed on. */
+import { underBase } from '../site/base.ts';
 import type { Shop } from '#catalogue/model/catalogue.ts';
 import { drawShopShare } from '#draw/drawings/shopShare.ts';
 import { MARK_SPOTS } from '../site/mark.ts';
@@ -24,7 +25,7 @@ export const shopShareName = (shop: Shop): string => `shop-share-${keyOf(svgOf(s
 
 /** Of the shop alone, so that a new piece makes no other page anew; null where the build makes no pixels. */
 export const shopSharePicture = (shop: Shop): SharePicture | null =>
-  MAKES_PIXELS ? { src: `/pictures/${shopShareName(shop)}`, alt: altOf(shop) } : null;
+  MAKES_PIXELS ? { src: underBase(`/pictures/${shopShareName(shop)}`), alt: altOf(shop) } : null;
 
 export function shopShareBytes(shop: Shop): Promise<Buffer> {
   const svg = svgOf(shop);

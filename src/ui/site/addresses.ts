@@ -1,14 +1,16 @@
 /** Addresses of the public pages. English stands at the root, other languages under their code. */
+import { underBase } from './base.ts';
 import { LANGS, type Lang } from '#words/lang.ts';
 
 /** Language a page is in when its address names none. */
 export const FIRST_LANG: Lang = 'en';
 
-/** Path of a page: `address('de', 'pieces', 'oxbow')` is `/de/pieces/oxbow/`. Empty parts are left out. */
+/** Path of a page: `address('de', 'pieces', 'oxbow')` is `/de/pieces/oxbow/`, with the folder before it in which
+ * the shop stands. Empty parts are left out. */
 export function address(lang: Lang, ...parts: readonly (string | number)[]): string {
   const prefix = lang === FIRST_LANG ? [] : [lang];
   const path = [...prefix, ...parts.map(String).filter((part) => part !== '')].map(encodeURIComponent);
-  return path.length === 0 ? '/' : `/${path.join('/')}/`;
+  return underBase(path.length === 0 ? '/' : `/${path.join('/')}/`);
 }
 
 /** The same page in another language, from the parts that name it in any. */

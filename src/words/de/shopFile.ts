@@ -3,11 +3,21 @@ import type { CatalogueSentences } from '../catalogueCodes.ts';
 
 export const shopFile: Pick<
   CatalogueSentences,
-  'not-https' | 'place-missing' | 'not-a-tax' | 'not-a-prefix' | 'money-marks' | 'sits-order'
+  | 'not-https'
+  | 'not-a-shop-address'
+  | 'place-missing'
+  | 'not-a-tax'
+  | 'not-a-prefix'
+  | 'money-marks'
+  | 'sits-order'
 > = {
   'not-https': ({ value }) => ({
     what: `„${value}“ ist keine https-Adresse.`,
-    fix: 'Schreiben Sie die ganze Adresse, wie der Dienst sie nennt; sie beginnt mit https://.',
+    fix: 'Schreiben Sie die ganze Adresse, wie Ihr Browser oder der Dienst sie zeigt; sie beginnt mit https://.',
+  }),
+  'not-a-shop-address': ({ value }) => ({
+    what: `Unter „${value}“ kann der Laden nicht stehen.`,
+    fix: 'Schreiben Sie https://, den Namen der Website und, wenn es einen gibt, den Ordner, in einfachen Buchstaben, Ziffern und Bindestrichen: https://ninepin.example/ oder https://ninepin.example/shop/.',
   }),
   'place-missing': ({ value, place }) => ({
     what: `In „${value}“ fehlt ${place}.`,

@@ -3,11 +3,21 @@ import type { CatalogueSentences } from '../catalogueCodes.ts';
 
 export const shopFile: Pick<
   CatalogueSentences,
-  'not-https' | 'place-missing' | 'not-a-tax' | 'not-a-prefix' | 'money-marks' | 'sits-order'
+  | 'not-https'
+  | 'not-a-shop-address'
+  | 'place-missing'
+  | 'not-a-tax'
+  | 'not-a-prefix'
+  | 'money-marks'
+  | 'sits-order'
 > = {
   'not-https': ({ value }) => ({
     what: `“${value}” isn’t an https address.`,
-    fix: 'Copy the whole address, as the service gives it; it begins with https://.',
+    fix: 'Copy the whole address, as your browser or the service shows it; it begins with https://.',
+  }),
+  'not-a-shop-address': ({ value }) => ({
+    what: `The shop can’t stand at “${value}”.`,
+    fix: 'Write https://, the host and, if there is one, the folder, in plain letters, figures and hyphens: https://ninepin.example/ or https://ninepin.example/shop/.',
   }),
   'place-missing': ({ value, place }) => ({
     what: `“${value}” has no ${place} in it.`,

@@ -201,6 +201,18 @@ export const fieldMistakes: readonly Mistake[] = [
     what: '“http://forms.example/ninepin” isn’t an https address.',
     fix: 'begins with https://',
   },
+  ...[
+    'https://shop.example/my shop/',
+    'https://shop.example/?a=1',
+    'https://a:b@shop.example/',
+    'https://shop.example//x/',
+  ].map((address): Mistake => ({
+    code: 'not-a-shop-address',
+    edits: [change('shop.yaml', 'https://shop.example/', address)],
+    at: 'shop.yaml:26 address',
+    what: `The shop can’t stand at “${address}”.`,
+    fix: 'https://ninepin.example/shop/',
+  })),
   {
     code: 'not-a-colour',
     edits: [change(parts, "'#5c8f86'", 'green')],

@@ -61,3 +61,36 @@ describe('a host', () => {
     expect(asked('/', 'GET', host)).toEqual({ admit: false, status: 400 });
   });
 });
+
+describe('a shop in a folder of its host', () => {
+  const inShop = (url: string) => admission({ url, method: 'GET', headers: {} } as IncomingMessage, '/shop/');
+
+  it('is guarded there as at the root', () => {
+    expect(inShop('/shop/bench/')).toEqual({ admit: true, area: 'guarded' });
+    expect(inShop('/shop/desk/orders')).toEqual({ admit: true, area: 'guarded' });
+    expect(inShop('/shop/pieces/weir-light/')).toEqual({ admit: true, area: 'files' });
+    expect(inShop('/shop/')).toEqual({ admit: true, area: 'files' });
+  });
+
+  it.each([
+    '/bench/',
+    '/pieces/weir-light/',
+    '/shopping/',
+    '//shop/bench/',
+    '/SHOP/bench/',
+    '/%73hop/bench/',
+  ])('%s is beside it, and found nowhere', (path) => {
+    expect(inShop(path)).toEqual({ admit: false, status: 404 });
+  });
+
+  it.each(['/shop//bench/', '/shop/%62ench/', '/shop/x/../bench/', '/shop/BENCH/', '/shop/../bench/'])(
+    '%s is another spelling of a guarded page',
+    (path) => {
+      expect(inShop(path)).toEqual({ admit: false, status: 404 });
+    },
+  );
+
+  it.each(['/', '/shop', '/shop?q=1'])('%s leads to it', (path) => {
+    expect(inShop(path)).toEqual({ admit: false, status: 308, location: '/shop/' });
+  });
+});

@@ -1,4 +1,5 @@
 /** The bench's style and script: answered on demand, so that none of it lies among the public files. */
+import { underBase } from '#ui/site/base.ts';
 import type { APIRoute } from 'astro';
 import script from '#bench/views/bench.client.js?raw';
 import style from '#bench/styles/bench.css?raw';
@@ -7,7 +8,10 @@ import tokens from '#ui/styles/tokens.css?raw';
 export const prerender = false;
 
 const FILES: Readonly<Record<string, { readonly type: string; readonly text: string }>> = {
-  'bench.css': { type: 'text/css; charset=utf-8', text: tokens + style },
+  'bench.css': {
+    type: 'text/css; charset=utf-8',
+    text: tokens.replaceAll("url('/", `url('${underBase('/')}`) + style,
+  },
   'bench.js': { type: 'text/javascript; charset=utf-8', text: script },
 };
 
