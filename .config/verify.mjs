@@ -1,7 +1,7 @@
 /**
  * `npm test`: every check, as many side by side as there are cores, each with
  * its time, and at the end one line 'N passed, N failed'. What a check says is
- * printed whole when it ends. A check that isn't a test runner counts as one.
+ * printed whole when it ends, and what was left out is named before that line. A check that isn't a test runner counts as one.
  * Later checks run even where an earlier one failed, except that nothing is
  * tested on a site that didn't build.
  */
@@ -27,10 +27,17 @@ function tests(name, ...projects) {
   return { title: `tests: ${name}`, command, count: (good) => countReport(good, file) };
 }
 
-/** Passed and failed tests of a report. */
+/** Tests that can't run on this machine, by name; the name says what they need. */
+const leftOut = [];
+const wasLeftOut = ({ status }) => ['skipped', 'pending', 'todo', 'disabled'].includes(status);
+
+/** Passed and failed tests of a report; one that was left out is neither. */
 function countReport(good, file) {
   try {
-    const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(file, 'utf8'));
+    const { numPassedTests, numFailedTests, testResults } = JSON.parse(readFileSync(file, 'utf8'));
+    for (const { assertionResults } of testResults) {
+      leftOut.push(...assertionResults.filter(wasLeftOut).map(({ fullName }) => fullName));
+    }
     // A file that doesn't load, or a run without tests, fails without a failed test.
     const silent = (!good && numFailedTests === 0) || numPassedTests === 0;
     return [numPassedTests, numFailedTests + (silent ? 1 : 0)];
@@ -105,5 +112,6 @@ while (waiting.length > 0 || running.size > 0) {
   running.add(task);
 }
 
+for (const name of leftOut) console.log(`\nLeft out: ${name}`);
 console.log(`\n${total.passed} passed, ${total.failed} failed`);
 process.exitCode = total.failed === 0 ? 0 : 1;

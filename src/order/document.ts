@@ -109,6 +109,9 @@ export type Instead = Readonly<Record<InsteadPart, ChosenPart>>;
 /** The piece with the parts it is listed with. */
 export const AS_LISTED: Instead = { clasp: { id: '', name: '' }, pendant: { id: '', name: '' } };
 
+/** Among an order's choices: she wasn't asked for a hand, since either will do; `hand` then says nothing. */
+export const EITHER_HAND = { hand: 'either' } as const;
+
 export type OrderDocument = {
   readonly format: typeof FORMAT;
   readonly version: typeof VERSION;

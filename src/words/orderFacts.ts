@@ -13,6 +13,8 @@ export type OrderFacts = {
   readonly measure: { readonly of: Measure['of']; readonly text: string; readonly mm: number };
   readonly sit: Sit;
   readonly hand: Hand;
+  /** `hand` is `either` where either hand will do, whatever the field above says. */
+  readonly choices: Readonly<Record<string, string>>;
   readonly quantity: number;
   readonly buyer: { readonly name: string; readonly email: string; readonly note: string };
   readonly delivery: DeliveryFacts;
@@ -26,6 +28,10 @@ export type OrderFacts = {
     readonly postageMinor: number;
   };
 };
+
+/** The hand that an order is for; `either` where it doesn't matter, and she wasn't asked. */
+export const handIn = ({ hand, choices }: Pick<OrderFacts, 'hand' | 'choices'>): Hand | 'either' =>
+  choices['hand'] === 'either' ? 'either' : hand;
 
 /** How an order reaches the buyer. */
 export type DeliveryFacts =

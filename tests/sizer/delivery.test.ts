@@ -27,6 +27,7 @@ const POST: PostForSizer = {
 };
 const ITEM: OrderItem = {
   made: 'to-measure',
+  eitherHand: false,
   parts: { clasp: '', pendant: '' },
   piece: bracelet,
   lang: 'en',

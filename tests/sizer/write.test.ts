@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { AS_DESIGNED } from '#core/design/alternatives.ts';
 import { checkOrder } from '#order/check.ts';
-import { decode } from '#order/text.ts';
+import { decode, encode } from '#order/text.ts';
 import { MOST_MAILTO, slipLink } from '#order/mail.ts';
 import { LANGS } from '#words/lang.ts';
 import { orderWords } from '#words/words.ts';
@@ -37,6 +37,7 @@ function itemFor(text: string, lang: 'en' | 'de' = 'en'): OrderItem {
   if ('code' in choice || candidate === null) throw new Error('expected a piece');
   return {
     made: 'to-measure',
+    eitherHand: false,
     parts: AS_DESIGNED,
     piece: bracelet,
     lang,
@@ -188,6 +189,29 @@ describe('order', () => {
       buyer: { name: 'Iris Moor', email: 'iris@example.org', note: 'By the 3rd,\nplease.' },
       shown: { counts: item.candidate.counts, priceMinor: item.candidate.priceMinor, currency: 'GBP' },
     });
+  });
+
+  test.each([
+    ['en', 'either hand', 'the left hand'],
+    ['de', 'beide Hände', 'die linke Hand'],
+  ] as const)('says in %s that either hand will do where she wasn’t asked for one', (lang, either, asked) => {
+    const handOf = (eitherHand: boolean): string => {
+      const order = writeOrder(
+        { ...itemFor('6½', lang), eitherHand },
+        FORM,
+        Date.UTC(2026, 10, 25),
+        randomByte,
+      );
+      expect(checkOrder(order)).toBeNull();
+      const read = decode(encode(order));
+      // The slip has nothing but what its address holds.
+      const kept = read.ok ? read.document : order;
+      expect(kept).toEqual(order);
+      return writeMail(kept, 'Test Piece', SHOP, orderWords(lang)).body;
+    };
+    expect(handOf(true)).toContain(`: ${either}\n`);
+    expect(handOf(true)).not.toContain(asked);
+    expect(handOf(false)).toContain(`: ${asked}\n`);
   });
 
   test('any form that passes makes an order document', () => {

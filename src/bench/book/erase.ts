@@ -1,5 +1,5 @@
 /** Forgetting buyers: names, addresses and words go, figures and dates stay. */
-import type { OrderDocument } from '#order/document.ts';
+import { EITHER_HAND, type OrderDocument } from '#order/document.ts';
 import { inEveryCopy } from './copies.ts';
 import { RESTRING } from '#words/benchCodes.ts';
 import { readRow, type Row } from './entry.ts';
@@ -77,7 +77,10 @@ function eraseOne(book: Book, number: string, at: string): boolean {
   const kept: OrderDocument | null = document && {
     ...document,
     // What was done stays; any other choice may be words of hers.
-    choices: document.choices.work === RESTRING.work ? RESTRING : {},
+    choices: {
+      ...(document.choices.work === RESTRING.work && RESTRING),
+      ...(document.choices.hand === EITHER_HAND.hand && EITHER_HAND),
+    },
     buyer: { name: '', email: '', note: '' },
     delivery: { by: 'unsaid' },
   };

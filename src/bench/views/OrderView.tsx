@@ -138,7 +138,10 @@ function Asked({ detail, ...change }: ChangeProps & { detail: OrderDetail }) {
     ...(document.made === 'ready'
       ? []
       : [{ label: words.order.pick, value: words.order.picks[document.pick] }]),
-    ...Object.entries(document.choices).map(([label, value]) => ({ label, value })),
+    // Among the rows stands that already.
+    ...Object.entries(document.choices)
+      .filter(([name]) => name !== 'hand')
+      .map(([label, value]) => ({ label, value })),
     ...rest,
   ];
   return (

@@ -189,6 +189,7 @@ function itemOf(
 ): OrderItem | null {
   const choice = choiceOf(state);
   const candidate = shownOf(outcome);
+  const sized = sizedOf(outcome);
   if (!canOrder(outcome) || candidate === null || 'code' in choice) return null;
   return {
     made: 'to-measure',
@@ -196,6 +197,7 @@ function itemOf(
     piece,
     lang,
     choice,
+    eitherHand: sized !== null && sized.status !== 'outside' && sized.hand.boardSide === null,
     text: state.text,
     unit: state.unit,
     candidate,

@@ -4,7 +4,7 @@ import { formatList, type Format } from '../format.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { addressLines } from '../address.ts';
 import type { order as english } from '../en/order.ts';
-import type { FormProblem, OrderFacts, OrderRow, SendProblem } from '../orderFacts.ts';
+import { handIn, type FormProblem, type OrderFacts, type OrderRow, type SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
 
 const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
@@ -15,6 +15,7 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
 };
 const AS_IT_LIES = 'so, wie es daliegt';
 const OF_SHORTEST = (text: string): string => `${text} fertige Länge des kürzesten Strangs`;
+const HAND = { left: 'die linke Hand', right: 'die rechte Hand', either: 'beide Hände' };
 const SIT = { snug: 'anliegend', easy: 'bequem', loose: 'locker' };
 
 /** Where it goes, and what that costs with it. */
@@ -155,7 +156,7 @@ export const order: typeof english = {
   /** The piece's name, with the parts chosen instead of the listed ones. */
   withParts: (name, parts) => (parts.length === 0 ? name : `${name} (mit ${formatList(parts, 'de')})`),
   rows: (f, order, pieceName) => {
-    const { measure, sit, hand, quantity, shown, buyer } = order;
+    const { measure, sit, quantity, shown, buyer } = order;
     const ready = order.made === 'ready';
     const several = shown.counts.length > 1;
     return [
@@ -168,9 +169,7 @@ export const order: typeof english = {
       },
       ...insteadRows(order),
       ...(ready || measure.of === 'length' ? [] : [{ label: 'Sitz', value: SIT[sit] }]),
-      ...(ready
-        ? []
-        : [{ label: 'Verschluss für', value: hand === 'left' ? 'die linke Hand' : 'die rechte Hand' }]),
+      ...(ready ? [] : [{ label: 'Verschluss für', value: HAND[handIn(order)] }]),
       { label: several ? 'Längster Strang' : 'Fertige Länge', value: f.length(shown.lengthMm) },
       { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
       { label: 'Preis', value: f.money(shown.priceMinor) },

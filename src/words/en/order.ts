@@ -3,7 +3,7 @@ import type { Measure } from '#core/design/choice.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { addressLines } from '../address.ts';
 import { formatList, type Format } from '../format.ts';
-import type { FormProblem, OrderFacts, OrderRow, SendProblem } from '../orderFacts.ts';
+import { handIn, type FormProblem, type OrderFacts, type OrderRow, type SendProblem } from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
 
 const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
@@ -14,6 +14,7 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
 };
 const AS_IT_LIES = 'as it lies there';
 const OF_SHORTEST = (text: string): string => `${text} finished length of the shortest strand`;
+const HAND = { left: 'the left hand', right: 'the right hand', either: 'either hand' };
 const SIT = { snug: 'snug', easy: 'easy', loose: 'loose' };
 
 /** Parts chosen instead of the listed ones. */
@@ -158,7 +159,7 @@ export const order = {
   withParts: (name: string, parts: readonly string[]): string =>
     parts.length === 0 ? name : `${name} (with ${formatList(parts, 'en')})`,
   rows: (f: Format, order: OrderFacts, pieceName: string): OrderRow[] => {
-    const { measure, sit, hand, quantity, shown, buyer } = order;
+    const { measure, sit, quantity, shown, buyer } = order;
     const ready = order.made === 'ready';
     const several = shown.counts.length > 1;
     return [
@@ -171,9 +172,7 @@ export const order = {
       },
       ...insteadRows(order),
       ...(ready || measure.of === 'length' ? [] : [{ label: 'Sit', value: SIT[sit] }]),
-      ...(ready
-        ? []
-        : [{ label: 'Clasp worked by', value: hand === 'left' ? 'the left hand' : 'the right hand' }]),
+      ...(ready ? [] : [{ label: 'Clasp worked by', value: HAND[handIn(order)] }]),
       { label: several ? 'Longest strand' : 'Finished length', value: f.length(shown.lengthMm) },
       { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
       { label: 'Price', value: f.money(shown.priceMinor) },

@@ -15,6 +15,8 @@ export type OrderItem = {
   readonly parts: ChosenParts;
   readonly lang: Lang;
   readonly choice: Choice;
+  /** True where either hand will do: then she wasn't asked. */
+  readonly eitherHand: boolean;
   /** The measure as written (nothing for one that lies finished), and the unit of the field it was written in. */
   readonly text: string;
   readonly unit: ShownUnit;

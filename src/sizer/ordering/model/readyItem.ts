@@ -19,6 +19,8 @@ export function readyItem(
     made: 'ready',
     parts: { clasp: '', pendant: '' },
     choice: { measure: { of: 'length', mm }, sit: 'easy', hand: 'right', pick: 'best', quantity: 1 },
+    // Nobody is asked of a piece that lies there.
+    eitherHand: false,
     text: '',
     ...{ piece, lang, unit, candidate, post },
   };

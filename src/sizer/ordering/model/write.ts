@@ -2,7 +2,7 @@
 import { parseLength } from '#core/units/length.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { compose } from '#order/compose.ts';
-import type { ChosenPart, OrderDocument } from '#order/document.ts';
+import { EITHER_HAND, type ChosenPart, type OrderDocument } from '#order/document.ts';
 import { mailBody, mailtoLink, MOST_MAILTO } from '#order/mail.ts';
 import { makeNumber } from '#order/number.ts';
 import { formatFor } from '#words/format.ts';
@@ -31,7 +31,7 @@ export function draftOrder(item: OrderItem, form: OrderForm): OrderFacts {
 }
 
 function composeItem(item: OrderItem, form: OrderForm, nowMs: number, number: string): OrderDocument {
-  const { piece, parts, made, lang, choice, candidate } = item;
+  const { piece, parts, made, lang, choice, eitherHand, candidate } = item;
   const { name, email, note } = tidyForm(form);
   return compose({
     number,
@@ -43,6 +43,7 @@ function composeItem(item: OrderItem, form: OrderForm, nowMs: number, number: st
     choice: { ...choice, quantity: quantityOf(form) ?? 1 },
     measureText: made === 'ready' ? '' : textWithUnit(item.text, item.unit),
     candidate,
+    choices: eitherHand ? EITHER_HAND : {},
     currency: piece.rules.currency,
     buyer: { name, email, note },
     ...deliveryOf(item, form),
