@@ -6,9 +6,9 @@ import { describe, usual } from '#core/sizing/usual.ts';
 import { closingName, colourName, materialName } from '#words/goods.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/words.ts';
-import { fitsOf } from './fitsOf.ts';
+import { fitsOf, fitsReady } from './fitsOf.ts';
 import { lengthBand, priceBand } from './bands.ts';
-import { markNames, marksOf } from './marks.ts';
+import { markNames, marksOf, ownMarks } from './marks.ts';
 import type { FilterName } from './query.ts';
 import { pairsOf } from './vocabulary/pairsOf.ts';
 import type { Pair } from './reading/vocabulary.ts';
@@ -46,13 +46,17 @@ export function listFilters(
 /** The marks by which "can be made to my size" finds it. */
 export function sizeMarks(piece: Piece, shop: Shop): readonly Pair[] {
   const fits = fitsOf(piece.design.kind, range(piece.design, shop.rules));
-  return fits.flatMap(({ of, stretches }) => {
+  const made = fits.flatMap(({ of, stretches }) => {
     const marks = marksOf(of, stretches);
     if (marks === null) return [];
     const names = markNames(of);
     const gaps = marks.gaps.map((mm): Pair => [names.gap, String(mm)]);
     return [[names.from, String(marks.from)] as const, [names.to, String(marks.to)] as const, ...gaps];
   });
+  const own = fitsReady(piece, shop.rules).flatMap(({ of, stretches }) =>
+    stretches.flatMap((stretch) => ownMarks(of, stretch).map((mm): Pair => [markNames(of).own, String(mm)])),
+  );
+  return [...made, ...own];
 }
 
 export function findFilters(piece: Piece, shop: Shop, lang: Lang): readonly Pair[] {

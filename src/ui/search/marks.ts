@@ -12,7 +12,12 @@ type Of = Measure['of'];
 export const FITS_OF = ['wrist', 'ankle', 'neck', 'length'] as const satisfies readonly Of[];
 
 /** Steps, mm: finer than anyone measures a girth; a necklace's length is bought by the half inch. */
-export const STEP_MM: Readonly<Record<Of, number>> = { wrist: 2, ankle: 2, neck: 2, length: 5 };
+export const STEP_MM: Readonly<Record<Of, number>> = {
+  wrist: 2,
+  ankle: 2,
+  neck: 2,
+  length: 5,
+};
 
 /** Sizes that marks may have, mm: what people measure, and no more values than a query can name. */
 export const SPAN_MM: Readonly<Record<Of, readonly [number, number]>> = {
@@ -53,11 +58,15 @@ export function marksOf(of: Of, stretches: readonly Stretch[]): Marks | null {
   return { from, to, gaps: all.filter((mm) => !fits.has(mm)) };
 }
 
+/** Sizes, in whole steps, that a piece fits as it lies there: few, since nothing of it is changed any more. */
+export const ownMarks = (of: Of, stretch: Stretch): readonly number[] => stepsIn(of, stretch);
+
 /** Names of the filters that hold the marks. */
-export const markNames = (of: Of): { readonly from: string; readonly to: string; readonly gap: string } => ({
+export const markNames = (of: Of): Readonly<Record<'from' | 'to' | 'gap' | 'own', string>> => ({
   from: `${of}-from`,
   to: `${of}-to`,
   gap: `${of}-gap`,
+  own: `${of}-own`,
 });
 
 export type FitsFilter = Readonly<
@@ -70,14 +79,18 @@ export function nearestStep(of: Of, mm: number): number {
   return Math.min(most, Math.max(least, Math.round(mm / STEP_MM[of]) * STEP_MM[of]));
 }
 
-/** The filters that a wanted size puts on a query, or any size from `mm` to `mostMm`. */
-export function fitsFilter(of: Of, mm: number, mostMm = mm): FitsFilter {
+/**
+ * The filters that a wanted size puts on a query, or any size from `mm` to `mostMm`.
+ * @param ready true where only what lies there is asked for: then its own size counts
+ */
+export function fitsFilter(of: Of, mm: number, mostMm = mm, ready = false): FitsFilter {
   const [least, most] = SPAN_MM[of];
   const from = nearestStep(of, mm);
   const to = nearestStep(of, mostMm);
   const names = markNames(of);
   const values = (leastMm: number, upToMm: number): string[] =>
     stepsIn(of, { leastMm, mostMm: upToMm }).map(String);
+  if (ready) return { [names.own]: { any: values(from, to) } };
   return {
     [names.from]: { any: values(least, to) },
     [names.to]: { any: values(from, most) },

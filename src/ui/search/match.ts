@@ -1,9 +1,11 @@
 /** Finds pieces for a reading without the index: for the bench, and to hold the index to. */
 import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
+import { pageWords } from '#words/words.ts';
 import { listFilters, sizeMarks } from './findFilters.ts';
 import { costs, priceOf, pricesOf } from './figures.ts';
 import { markNames, nearestStep } from './marks.ts';
+import { asksReady } from './reading/filters.ts';
 import { fold, stem } from './reading/fold.ts';
 import type { Ask, Part, Reading } from './reading/reading.ts';
 import { MOST_NEAR, relaxed } from './reading/relax.ts';
@@ -41,12 +43,26 @@ export function matcher(
     const { name, others } = pieceWords(piece, shop, lang, reach);
     const stems = [...name, ...others].map((word) => stem(fold(word), lang));
     const priceMinor = priceOf(piece);
-    return { piece, pairs, stems, priceMinor, sizes: () => (sizes ??= sizeMarks(piece, shop)) };
+    return {
+      piece,
+      pairs,
+      stems,
+      priceMinor,
+      sizes: () => (sizes ??= sizeMarks(piece, shop)),
+    };
   });
-  const all = (parts: readonly Part[]): Piece[] =>
-    entries
-      .filter((entry) => parts.every(({ ask }) => has(entry, ask, lang, shop.rules.currency)))
+  const { available } = pageWords(lang).statuses;
+  const all = (parts: readonly Part[]): Piece[] => {
+    const ready = asksReady(
+      parts.map(({ ask }) => ask),
+      available,
+    );
+    return entries
+      .filter((entry) =>
+        parts.every(({ ask }) => has(entry, ask, { lang, currency: shop.rules.currency, ready })),
+      )
       .map(({ piece }) => piece);
+  };
   return ({ parts, hopeless }) => {
     const found = hopeless ? [] : all(parts);
     if (found.length > 0) return { pieces: found, near: [] };
@@ -56,7 +72,17 @@ export function matcher(
   };
 }
 
-function has({ pairs, stems, priceMinor, sizes }: Entry, ask: Ask, lang: Lang, currency: string): boolean {
+type Asked = {
+  readonly lang: Lang;
+  readonly currency: string;
+  readonly ready: boolean;
+};
+
+function has(
+  { pairs, stems, priceMinor, sizes }: Entry,
+  ask: Ask,
+  { lang, currency, ready }: Asked,
+): boolean {
   if (ask.by === 'word') {
     const root = stem(fold(ask.word), lang);
     // The beginning of a number is another number.
@@ -66,6 +92,10 @@ function has({ pairs, stems, priceMinor, sizes }: Entry, ask: Ask, lang: Lang, c
   if (ask.by === 'pairs') return ask.any.some(([name, value]) => pairs.has(`${name}:${value}`)) !== ask.not;
   const names = markNames(ask.of);
   const [least, most] = [nearestStep(ask.of, ask.leastMm), nearestStep(ask.of, ask.mostMm)];
+  if (ready)
+    return sizes().some(
+      ([name, value]) => name === names.own && Number(value) >= least && Number(value) <= most,
+    );
   const mark = (name: string): number | null => {
     const found = sizes().find(([one]) => one === name);
     return found === undefined ? null : Number(found[1]);

@@ -53,7 +53,8 @@ export const search: typeof English = {
     manyStrands: 'mehrreihig, mehrsträngig, mehrere Stränge, mehrere Reihen, mehrreihige, mehrlagig',
     pendant: 'Anhänger, mit Anhänger, Charm, Medaillon, Kettenanhänger',
     drop: 'Tropfen, Tropfenform, tropfenförmig, Pampel',
-    extender: 'Verlängerungskette, Verlängerungskettchen, verstellbar, verlängerbar, größenverstellbar',
+    extender:
+      'Verlängerungskette, Verlängerungskettchen, Verlängerung, verstellbar, verlängerbar, größenverstellbar',
     nickel: 'Nickel',
     noNickel:
       'nickelfrei, nickelfreie, hypoallergen, Allergiker, Nickelallergie, Allergie, empfindliche Haut',
@@ -99,7 +100,7 @@ export const search: typeof English = {
   },
   roles: {
     stop: 'der, die, das, den, dem, des, ein, eine, einen, einem, einer, eines, für, fürs, mit, und, in, im, am, an, aus, zu, zum, zur, mein, meine, meinen, meinem, meiner, mir, ich, ist, sind, es, sie, etwas, was, irgendwas, bitte, von, vom, ihr, sein, suche, suchen, zeige, zeig, möchte, brauche, will, hätte, gern, gerne, kostet, kosten, Preis, welche, nur, alle, gemacht, wo, sich, auf, wie, nach, so, er, hat, hier, wird, damit, noch, dieses, diese, dieser, haben, habe, dann, dort, war, waren, gibt, dass, wer, wenn, jede, jeder, jedes, je, ihn, immer, daran, ehe, auch, aber, denn, seit, vor, selbst, darauf, also, weil, danach, trotzdem, da, davon, darum, dazwischen, niemand, jemand, kann, sehr, werden, würde, wurde, uns, wir, geht, kommt, ging, kam, andere, anderen, anderer, du, dir, ob, bei',
-    idle: 'Schmuck, Schmuckstück, Stück, Stücke, gefädelt, aufgefädelt, handgemacht, Handarbeit, Geschenk, Geschenke, Geschenkidee, Mama, Mutter, Mutti, Papa, Vater, Schwester, Tochter, Frau, Freundin, Oma, Mann, Herren, Herr, Männer, Damen, Dame, Frauen, Mädchen, Junge, Kind, Kinder, unisex, Geburtstag, Weihnachten, Hochzeit, Muttertag, Jahrestag, schön, schöne, schönes, hübsch, hübsche, elegant, schlicht, schlichte, besonders, Verschluss, Schließe, Farbe, farbig, bunt, Set, Qualität, Strang, Reihe, Ding, tragen',
+    idle: 'Schmuck, Schmuckstück, Stück, Stücke, gefädelt, aufgefädelt, handgemacht, Handarbeit, Geschenk, Geschenke, Geschenkidee, Mama, Mutter, Mutti, Papa, Vater, Schwester, Tochter, Frau, Freundin, Oma, Mann, Herren, Herr, Männer, Damen, Dame, Frauen, Mädchen, Junge, Kind, Kinder, unisex, Geburtstag, Weihnachten, Hochzeit, Muttertag, Jahrestag, schön, schöne, schönes, hübsch, hübsche, elegant, schlicht, schlichte, besonders, Verschluss, Schließe, Farbe, farbig, bunt, Set, Qualität, Strang, Reihe, Ding, tragen, mehrfarbig, bunte, buntes, leicht',
     elsewhere:
       'Ohrring, Ohrringe, Ohrstecker, Ohrhänger, Creolen, Ring, Ringe, Fingerring, Ehering, Verlobungsring, Brosche, Uhr, Armbanduhr, Stretch, dehnbar, elastisch, Gummiband, Gummi, Leder, Lederband, Kordel, Makramee, Manschettenknöpfe, Schlüsselanhänger, Diadem, Haarspange, Haarband, Piercing, Zehenring, Bastelset, Gutschein, Bauchkette',
     not: 'ohne, kein, keine, keinen, nicht, außer, frei von',

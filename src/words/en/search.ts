@@ -63,7 +63,7 @@ export const search = {
     noMagnet: 'magnet free, pacemaker, pacemaker safe',
     oneHand:
       'left handed, left hand, lefthanded, left handed clasp, lefty, right handed, right hand, one handed, one hand',
-    long: 'long, opera length, matinee length, extra long',
+    long: 'long, opera length, matinee length, matinee, opera, extra long',
     short: 'short, princess length',
     newest: 'new, newest, latest, recent, just in, new arrival',
     cheap: 'cheap, cheapest, inexpensive, affordable, budget, low price, lowest price, bargain',
@@ -102,7 +102,7 @@ export const search = {
   /** Words that shape a wish without being one. */
   roles: {
     stop: 'a, an, the, for, with, of, and, in, on, at, to, from the, my, me, i, is, it, its, are, be, that, this, some, something, anything, one, please, by, her, his, your, you, as, do, have, has, show, find, looking, look, search, want, need, like, would, can, made, make, buy, s, or so, cost, costing, price, priced, only, just, all, which, can be, there, they, them, their, then, than, these, those, when, where, what, who, why, how, so, each, had, were, was, been, came, come, comes, went, goes, go, got, into, until, because, but, if, she, he, we, us, our, too, very, ever, every, another, other, same, since, also, here, both, may, could, would, should, will, am, nothing, nobody, anyone, everything, somebody, ones, once, while, again, any, even, well, yet',
-    idle: 'bead, beaded, beadwork, jewellery, jewelry, jewel, piece, strung, handmade, gift, present, giftset, mum, mom, mother, dad, father, sister, daughter, wife, husband, girlfriend, friend, grandma, him, man, men, mens, woman, women, womens, womans, lady, ladies, girl, boy, unisex, child, kid, adult, birthday, christmas, wedding, anniversary, nice, pretty, beautiful, lovely, elegant, simple, unique, casual, everyday, clasp, closure, fastener, fastening, colour, color, coloured, colored, colourful, style, stylish, set, shop, uk, quality, design, strand, row, thing, wear',
+    idle: 'bead, beaded, beadwork, jewellery, jewelry, jewel, piece, strung, handmade, gift, present, giftset, mum, mom, mother, dad, father, sister, daughter, wife, husband, girlfriend, friend, grandma, him, man, men, mens, woman, women, womens, womans, lady, ladies, girl, boy, unisex, child, kid, adult, birthday, christmas, wedding, anniversary, nice, pretty, beautiful, lovely, elegant, simple, unique, casual, everyday, clasp, closure, fastener, fastening, colour, color, coloured, colored, colourful, style, stylish, set, shop, uk, quality, design, strand, row, thing, wear, multicoloured, multicolored, multi coloured, colourful, easy, light weight, lightweight',
     elsewhere:
       'earring, ear stud, stud, ring, finger ring, engagement ring, brooch, pin, watch, stretch, stretchy, elastic, elasticated, leather, cord, macrame, cufflink, keyring, key ring, key chain, keychain, tiara, hair clip, hairpin, headband, body chain, nose ring, piercing, toe ring, loose bead, kit, pattern, voucher, gift card',
     not: 'no, not, without, non, excluding, except, never, minus, free of, free from',

@@ -117,6 +117,15 @@ const ENGLISH: readonly Expected[] = [
   en('lapislazuli', { finds: ['tarn'], count: 1 }),
   en('silverbracelet', { kinds: BRACELET, misses: ['weir-light'] }),
   en('ready to send', { finds: ['thaw', 'haymaking'], misses: ['tarn', 'ropewalk'] }),
+  // A piece that lies there is sent as it is: its own size counts, not what it could be made to.
+  en('ready to send bracelet 17 cm wrist', {
+    kinds: BRACELET,
+    finds: ['lantern-eve'],
+    misses: ['slack-water', 'first-frost', 'haymaking'],
+  }),
+  en('20 in necklace ready to send', { kinds: NECKLACE, nothing: 'no piece' }),
+  en('matinee', { kinds: NECKLACE, finds: ['thaw'] }),
+  en('multicoloured', { nothing: 'too little' }),
   en('in stock', { finds: ['thaw'], misses: ['tarn'] }),
   en('sold', { finds: ['ropewalk'], misses: ['thaw'] }),
   en('2024', { finds: ['millrace'], misses: ['thaw'] }),
@@ -179,6 +188,12 @@ const GERMAN: readonly Expected[] = [
   de('anhaenger', { finds: ['harvest-moon'], misses: ['weir-light'] }),
   de('für Linkshänder', { finds: ['weir-light'], misses: ['tide-table'] }),
   de('sofort lieferbar', { finds: ['thaw'], misses: ['tarn'] }),
+  de('sofort lieferbar Armband 17 cm', {
+    kinds: BRACELET,
+    finds: ['lantern-eve'],
+    misses: ['slack-water', 'haymaking'],
+  }),
+  de('Kette mit Verlängerung', { kinds: NECKLACE, finds: ['smoke-over-low-row'], count: 1 }),
   de('auf Lager', { finds: ['thaw'], misses: ['tarn'] }),
   de('verkauft', { finds: ['ropewalk'], misses: ['thaw'] }),
   de('Herrenarmband', { kinds: BRACELET }),

@@ -3,13 +3,12 @@ import { parseLength } from '#core/units/length.ts';
 import { browserStore } from '#sizer/adapters/browserStore.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { keepMeasure, keptMeasure, keptUnit } from '#sizer/model/keptSize.ts';
-import { fitsFilter } from '../marks.ts';
 import { EMPTY, FILTERS, fromParams, isEmpty, toParams, type Query } from '../query.ts';
 import { without } from '../reading/reading.ts';
 import { chipList, type Chip } from './chips.ts';
 import { findForm } from './form.ts';
 import { nearList, resultList } from './results.ts';
-import { shopSearch, type Answer } from './search.ts';
+import { shopSearch, type Answer, type SetByHand } from './search.ts';
 
 /** A pause in typing, ms, before the search answers. */
 const PAUSE_MS = 90;
@@ -37,10 +36,14 @@ let turn = 0;
 const unit = (): ShownUnit => keptUnit(browserStore) ?? (pageUnit === 'cm' ? 'cm' : 'in');
 
 /** Filters set by hand; null where the size can't be read. */
-function filtersOf({ filters, fits }: Query): Record<string, unknown> | null {
-  if (fits === null) return { ...filters };
+function filtersOf({ filters, fits }: Query): SetByHand | null {
+  if (fits === null) return { filters, size: null };
   const length = parseLength(fits.text, unit());
-  return length.ok ? { ...filters, ...fitsFilter(fits.of, length.mm) } : null;
+  if (!length.ok) return null;
+  return {
+    filters,
+    size: { by: 'fits', of: fits.of, leastMm: length.mm, mostMm: length.mm },
+  };
 }
 
 function countText({ found, tooLittle }: Answer, query: Query): string {
@@ -62,7 +65,14 @@ function clear(): void {
 /** What the words were understood as, and what is set by hand: each can be taken away. */
 function chipsOf(query: Query, { reading }: Answer): Chip[] {
   const said = reading.parts.flatMap(({ label, at }) =>
-    label === null ? [] : [{ label, remove: () => set({ ...query, words: without(query.words, at) }) }],
+    label === null
+      ? []
+      : [
+          {
+            label,
+            remove: () => set({ ...query, words: without(query.words, at) }),
+          },
+        ],
   );
   const byHand = FILTERS.flatMap((name) => {
     const value = query.filters[name];

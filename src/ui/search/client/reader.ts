@@ -5,7 +5,7 @@ import type { Vocabulary } from '../reading/vocabulary.ts';
 export { pricesOf } from '../figures.ts';
 export { fold, stem } from '../reading/fold.ts';
 export { searchEngine } from './engine.ts';
-export { filterOf } from '../reading/filters.ts';
+export { asksReady, filterOf } from '../reading/filters.ts';
 export { readQuery } from '../reading/read.ts';
 export { MOST_NEAR, relaxed } from '../reading/relax.ts';
 export type Opened = ReturnType<typeof openVocabulary>;

@@ -1,12 +1,17 @@
 /** Asks the index for what a query means, and for what comes nearest where nothing is found. */
 import type { ShownUnit } from '#core/units/unit.ts';
 import type { Query } from '../query.ts';
-import type { Part, Reading } from '../reading/reading.ts';
+import type { Ask, Part, Reading } from '../reading/reading.ts';
 import type { Engine } from './engine.ts';
 import type { Opened } from './reader.ts';
 
 type Hits = Awaited<ReturnType<Engine['search']>>;
-type Filters = Readonly<Record<string, unknown>>;
+
+/** Filters that were set by hand, and the size that a piece shall be right for; null for any. */
+export type SetByHand = {
+  readonly filters: Query['filters'];
+  readonly size: Extract<Ask, { readonly by: 'fits' }> | null;
+};
 
 const NOTHING: Reading = { parts: [], sort: null, said: [], hopeless: false };
 
@@ -22,11 +27,10 @@ export type Search = {
   /** Starts fetching what any search needs. */
   readonly warm: () => Promise<void>;
   /**
-   * @param set filters set by hand
    * @param unit of bare numbers
    * @param live true while the last word is being written
    */
-  readonly answer: (query: Query, set: Filters, unit: ShownUnit, live: boolean) => Promise<Answer>;
+  readonly answer: (query: Query, set: SetByHand, unit: ShownUnit, live: boolean) => Promise<Answer>;
 };
 
 /**
@@ -34,7 +38,10 @@ export type Search = {
  * @param vocabularyAddress of the page's language
  */
 export function shopSearch(folder: string, vocabularyAddress: string): Search {
-  type Loaded = typeof import('./reader.ts') & { readonly opened: Opened; readonly engine: Engine };
+  type Loaded = typeof import('./reader.ts') & {
+    readonly opened: Opened;
+    readonly engine: Engine;
+  };
   let loading: Promise<Loaded> | null = null;
   const load = (): Promise<Loaded> => {
     loading ??= (async () => {
@@ -50,23 +57,24 @@ export function shopSearch(folder: string, vocabularyAddress: string): Search {
 
   return {
     warm: async () => void (await load()),
-    answer: async (query, set, unit, live) => {
+    answer: async (query, { filters: set, size }, unit, live) => {
       const reader = await load();
-      const { lang, currency } = reader.opened.vocabulary;
+      const { lang, currency, ready } = reader.opened.vocabulary;
       const reading =
         query.words === '' ? NOTHING : reader.readQuery(query.words, reader.opened, { unit, live });
       const sort = query.sort === 'best' ? (reading.sort ?? 'best') : query.sort;
       const ask = (parts: readonly Part[]): Promise<Hits> => {
-        const asks = parts.map((part) => part.ask);
+        const asks = [...parts.map((part) => part.ask), ...(size === null ? [] : [size])];
+        const isReady = set['status'] === ready || reader.asksReady(asks, ready);
         const words = asks.flatMap((one) =>
           one.by === 'word' ? reader.stem(reader.fold(one.word), lang) : [],
         );
-        const filters = asks.map(reader.filterOf).filter((one) => one !== null);
+        const filters = asks.map((one) => reader.filterOf(one, isReady)).filter((one) => one !== null);
         const prices = asks.flatMap((one) => (one.by === 'cost' ? reader.pricesOf(one, currency) : []));
         return reader.engine.search({ words: words.join(' '), filters: [set, ...filters], prices }, sort);
       };
       const empty = query.words !== '' && reading.parts.length === 0;
-      const tooLittle = empty && !reading.hopeless && Object.keys(set).length === 0;
+      const tooLittle = empty && !reading.hopeless && Object.keys(set).length === 0 && size === null;
       const found = reading.hopeless || tooLittle ? [] : await ask(reading.parts);
       if (found.length > 0) return { reading, found, near: [], tooLittle };
       // What is asked for in full comes nearest where only an unknown word stood in the way.
@@ -75,7 +83,13 @@ export function shopSearch(folder: string, vocabularyAddress: string): Search {
       for (const parts of lists) {
         if (parts.length === 0 && !tooLittle) continue;
         const near = await ask(parts);
-        if (near.length > 0) return { reading, found, near: near.slice(0, reader.MOST_NEAR), tooLittle };
+        if (near.length > 0)
+          return {
+            reading,
+            found,
+            near: near.slice(0, reader.MOST_NEAR),
+            tooLittle,
+          };
       }
       return { reading, found, near: [], tooLittle };
     },

@@ -15,9 +15,16 @@ export type Concept = {
   /** A piece is meant that has none of them. */
   readonly not: boolean;
   /** Or that can be made to one of these sizes; null for none. */
-  readonly fits: { readonly of: 'length'; readonly leastMm: number; readonly mostMm: number } | null;
+  readonly fits: {
+    readonly of: 'length';
+    readonly leastMm: number;
+    readonly mostMm: number;
+  } | null;
   /** Or that costs so much, in whole units of currency; null for none, and for no end. */
-  readonly cost: { readonly least: number; readonly most: number | null } | null;
+  readonly cost: {
+    readonly least: number;
+    readonly most: number | null;
+  } | null;
   /** On its mark, in the page's language. */
   readonly label: string;
   readonly sort: Sort | null;
@@ -30,6 +37,8 @@ export type Concept = {
 export type Vocabulary = {
   readonly lang: Lang;
   readonly currency: string;
+  /** Status of what lies there, as the index has it. */
+  readonly ready: string;
   readonly concepts: readonly Concept[];
   readonly roles: Readonly<Record<Lang, SearchWords['roles']>>;
   readonly slips: Readonly<Record<string, string>>;

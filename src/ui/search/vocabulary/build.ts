@@ -1,7 +1,7 @@
 /** Makes the shop's vocabulary from its catalogue, at build or as the bench starts. */
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
-import { searchWords } from '#words/words.ts';
+import { pageWords, searchWords } from '#words/words.ts';
 import type { Vocabulary } from '../reading/vocabulary.ts';
 import { conceptsOf } from './concepts.ts';
 import { pieceWords, type Reach } from './texts.ts';
@@ -21,9 +21,14 @@ export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach =
   return {
     lang,
     currency: shop.rules.currency,
+    ready: pageWords(lang).statuses.available,
     concepts: conceptsOf(catalogue, lang),
     roles: { en: searchWords('en').roles, de: searchWords('de').roles },
-    slips: { ...slipsOf(searchWords('en').slips), ...slipsOf(searchWords('de').slips), ...slipsOf(slips) },
+    slips: {
+      ...slipsOf(searchWords('en').slips),
+      ...slipsOf(searchWords('de').slips),
+      ...slipsOf(slips),
+    },
     said,
     words: [...words].sort().join(' '),
     names: [...misread].sort().join('\n'),

@@ -20,7 +20,15 @@ function termsOf(shop: Shop, lang: Lang): Opened {
   const none = { words: '', names: '', slips: {} };
   const concepts = conceptsOf({ pieces: [], shop }, lang);
   const { said } = searchWords(lang);
-  const opened = openVocabulary({ lang, concepts, roles, said, currency: shop.rules.currency, ...none });
+  const opened = openVocabulary({
+    lang,
+    concepts,
+    roles,
+    said,
+    currency: shop.rules.currency,
+    ready: '',
+    ...none,
+  });
   openedTerms.set(lang, opened);
   return opened;
 }
