@@ -5,6 +5,7 @@ import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { SizingWords } from '#words/words.ts';
+import { sizedOf } from '../model/outcome.ts';
 import { sliderRange } from '../model/slider.ts';
 import type { BuiltPiece, PieceForSizer } from '../model/input.ts';
 import { MeasureField } from './MeasureField.tsx';
@@ -22,10 +23,14 @@ export type MeasureProps = {
 export function Measure({ piece, built, words, handle, id, lang }: MeasureProps) {
   const { state, outcome, engine, chosen } = handle;
   const format = formatFor(lang, state.unit, piece.rules.currency);
-  const limits = useMemo(
-    () => (engine === null ? built.limits : engine.limitsOf(chosen, state.of, state.sit)),
-    [engine, chosen, built, state.of, state.sit],
+  const sized = sizedOf(outcome);
+  const answered = sized !== null;
+  const alone = useMemo(
+    () => (engine === null || answered ? built.limits : engine.limitsOf(chosen, state.of, state.sit)),
+    [engine, answered, chosen, built, state.of, state.sit],
   );
+  // An answer carries the limits it was found within: a second sizing would find the same ones.
+  const limits = sized?.limits ?? alone;
   const read = parseLength(state.text, state.unit);
   const slider =
     limits && sliderRange(state.unit, limits.leastAskedMm, limits.mostAskedMm, read.ok ? read.mm : null);

@@ -15,6 +15,8 @@ export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
   readonly piece: PieceForSizer;
   /** False for the piece as it is in the shop: then its picture from the page stands. */
   readonly drawn: boolean;
+  /** True as soon as somebody has turned to the form: another drawing is likely. */
+  readonly wanted: boolean;
   /** Null until the computation is there. */
   readonly candidate: Candidate | null;
   /** Finished length asked for, mm; null where none was. */
@@ -79,10 +81,10 @@ function Worn({ words, loadChartWords, onLength, candidate, wantedMm, ...props }
 
 const loadDrawing = () => import('../drawing/drawPiece.ts');
 
-function Drawing({ built, drawn, ...props }: PictureProps & { readonly view: DrawnView }) {
+function Drawing({ built, drawn, wanted, ...props }: PictureProps & { readonly view: DrawnView }) {
   const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
-  // Beside the computation: by the time a measure is written it is there.
-  const { module } = useLoaded(loadDrawing, candidate !== null);
+  // Beside the computation, not after it: by the time a measure is written both are there.
+  const { module } = useLoaded(loadDrawing, wanted || candidate !== null);
   const stands = view === 'whole' && !drawn;
   const svg = useMemo(
     () =>

@@ -92,6 +92,7 @@ export function Sizer({
         <Picture
           {...view}
           piece={chosen}
+          wanted={handle.wanted}
           candidate={candidate}
           drawn={sizing !== null || chosen !== piece}
           girthMm={girthOf(sizing)}

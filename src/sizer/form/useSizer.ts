@@ -14,6 +14,8 @@ import { useLoaded } from '../controls/useLoaded.ts';
 
 export type SizerHandle = {
   readonly state: SizerState;
+  /** True as soon as the computation and another drawing are wanted. */
+  readonly wanted: boolean;
   /** Null until it is fetched. */
   readonly engine: Engine | null;
   /** With the clasp and pendant she has chosen. */
@@ -49,7 +51,8 @@ export function useSizer(
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
   const { parts, text } = state;
   const recalled = text !== '' || parts.clasp !== '' || parts.pendant !== '';
-  const { module: engine, failed } = useLoaded<Engine>(loadEngine, wanted || recalled);
+  const fetching = wanted || recalled;
+  const { module: engine, failed } = useLoaded<Engine>(loadEngine, fetching);
   const chosen = useMemo(() => engine?.chosenPiece(piece, parts) ?? piece, [engine, piece, parts]);
   const outcome = useMemo(() => engine?.outcomeOf(chosen, state) ?? WAITING, [engine, chosen, state]);
   const unit = useRef(state.unit);
@@ -85,6 +88,7 @@ export function useSizer(
   }, []);
   return {
     state,
+    wanted: fetching,
     engine,
     chosen,
     failed,
