@@ -31,7 +31,12 @@ test('the skip link is the first stop of the keyboard and leads to the content',
 
 test('the unit changes everywhere at once, and is still there on the next page', async () => {
   const { page } = await visit('/pieces/banked-fire/');
-  const shown = (): Promise<string> => page.locator('.facts-list dd:has(.length-in)').first().innerText();
+  // What is far from the screen isn't laid out, and has no text that shows.
+  const shown = async (): Promise<string> => {
+    const length = page.locator('.facts-list dd:has(.length-in)').first();
+    await length.scrollIntoViewIfNeeded();
+    return length.innerText();
+  };
   expect(await shown()).toMatch(/\d+[½¼¾⅛⅜⅝⅞]?\s+in\b/);
   await page.locator('[data-set-unit=cm]').click();
   expect(await shown()).toMatch(/[\d.]+\s+cm/);
