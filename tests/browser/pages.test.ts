@@ -31,10 +31,11 @@ test('the skip link is the first stop of the keyboard and leads to the content',
 
 test('the unit changes everywhere at once, and is still there on the next page', async () => {
   const { page } = await visit('/pieces/banked-fire/');
-  // What is far from the screen isn't laid out, and has no text that shows.
+  // What is far from the screen isn't laid out, and has no text that shows until it has been in view for a frame.
   const shown = async (): Promise<string> => {
     const length = page.locator('.facts-list dd:has(.length-in)').first();
     await length.scrollIntoViewIfNeeded();
+    await expect.poll(() => length.innerText()).not.toBe('');
     return length.innerText();
   };
   expect(await shown()).toMatch(/\d+[½¼¾⅛⅜⅝⅞]?\s+in\b/);

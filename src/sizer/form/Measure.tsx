@@ -23,14 +23,13 @@ export type MeasureProps = {
 export function Measure({ piece, built, words, handle, id, lang }: MeasureProps) {
   const { state, outcome, engine, chosen } = handle;
   const format = formatFor(lang, state.unit, piece.rules.currency);
-  const sized = sizedOf(outcome);
-  const answered = sized !== null;
-  const alone = useMemo(
-    () => (engine === null || answered ? built.limits : engine.limitsOf(chosen, state.of, state.sit)),
-    [engine, answered, chosen, built, state.of, state.sit],
+  // An answer carries the limits it was found within: sizing once more would find the same ones.
+  const limits = useMemo(
+    () =>
+      sizedOf(outcome)?.limits ??
+      (engine === null ? built.limits : engine.limitsOf(chosen, state.of, state.sit)),
+    [engine, chosen, outcome],
   );
-  // An answer carries the limits it was found within: a second sizing would find the same ones.
-  const limits = sized?.limits ?? alone;
   const read = parseLength(state.text, state.unit);
   const slider =
     limits && sliderRange(state.unit, limits.leastAskedMm, limits.mostAskedMm, read.ok ? read.mm : null);

@@ -84,7 +84,7 @@ const loadDrawing = () => import('../drawing/drawPiece.ts');
 function Drawing({ built, drawn, wanted, ...props }: PictureProps & { readonly view: DrawnView }) {
   const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
   // Beside the computation, not after it: by the time a measure is written both are there.
-  const { module } = useLoaded(loadDrawing, wanted || candidate !== null);
+  const { module } = useLoaded(loadDrawing, wanted);
   const stands = view === 'whole' && !drawn;
   const svg = useMemo(
     () =>
