@@ -1,6 +1,7 @@
 import node from '@astrojs/node';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { bundledScripts } from './src/ui/build/bundledScripts.ts';
 import { folderOfHost, siteAndBase } from './src/ui/build/folder.ts';
 import { islandScripts } from './src/ui/build/islandScripts.ts';
 import { searchIndex } from './src/ui/search/integration.ts';
@@ -11,7 +12,7 @@ export default defineConfig({
   output: 'static',
   // Only /bench and /desk run on demand; everything else is a file.
   adapter: node({ mode: 'standalone' }),
-  integrations: [preact(), islandScripts(), searchIndex(), folderOfHost()],
+  integrations: [preact(), islandScripts(), bundledScripts(), searchIndex(), folderOfHost()],
   // Astro's Preact client can hand signals to islands; none of these has any, and their code would be built along.
   vite: {
     resolve: { alias: { '@preact/signals': new URL('.config/noSignals.ts', import.meta.url).pathname } },

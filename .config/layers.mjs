@@ -25,6 +25,10 @@ export const layers = {
     may: ['core', 'words', 'order', 'zod', 'yaml', 'fastest-levenshtein', 'node'],
     why: 'catalogue reads what the maker wrote; it knows no page and no browser.',
   },
+  board: {
+    may: ['core', 'words', 'draw', 'preact'],
+    why: 'board is the bead board as an island of the bench: it gets plain data and opens no file.',
+  },
   sizer: {
     may: ['core', 'words', 'draw', 'order', 'preact'],
     why: 'sizer is the island: every byte it imports is sent to a phone.',
@@ -55,6 +59,7 @@ export const layers = {
       'catalogue',
       'ui',
       'sizer',
+      'board',
       'preact',
       'astro',
       'zod',
@@ -65,7 +70,20 @@ export const layers = {
     why: "bench is the maker's side; only pages may stand on it.",
   },
   pages: {
-    may: ['core', 'words', 'draw', 'order', 'catalogue', 'sizer', 'ui', 'bench', 'preact', 'astro', 'node'],
+    may: [
+      'core',
+      'words',
+      'draw',
+      'order',
+      'catalogue',
+      'sizer',
+      'board',
+      'ui',
+      'bench',
+      'preact',
+      'astro',
+      'node',
+    ],
     why: 'pages only join address to view.',
   },
   command: {
@@ -107,7 +125,14 @@ export const stages = {
     { name: 'build', why: 'build turns one entry into data; entries are held against each other after.' },
     { name: 'invariants', why: 'invariants hold across entries, however those came to be loaded.' },
     { name: 'load', why: 'load reads, builds and checks a whole folder of content.' },
+    { name: 'write', why: 'write changes files that load reads; nothing is read by what was written.' },
     { name: 'facts', why: 'facts are read off finished pieces; no piece is made of them.' },
+  ],
+  board: [
+    { name: 'styles', why: 'styles is looks only.' },
+    { name: 'model', why: 'model is tested in Node: it has no browser and no markup.' },
+    { name: 'adapters', why: 'adapters are the browser, behind what the model asks for.' },
+    { name: 'parts', why: 'parts are what is seen and worked with; the entry joins them.' },
   ],
   sizer: [
     { name: 'styles', why: 'styles is looks only.' },

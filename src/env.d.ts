@@ -4,3 +4,9 @@ declare namespace App {
     visitor: import('#bench/access/visitor.ts').Visitor;
   }
 }
+
+/** A script with all that it imports (src/ui/build/bundledScripts.ts). */
+declare module '*?bundle' {
+  const text: string;
+  export default text;
+}

@@ -5,6 +5,7 @@
  */
 import { bench as benchDe } from './de/bench.ts';
 import { benchCard as benchCardDe } from './de/benchCard.ts';
+import { board as boardDe } from './de/board.ts';
 import { body as bodyDe } from './de/body.ts';
 import { catalogue as catalogueDe } from './de/catalogue.ts';
 import { desk as deskDe } from './de/desk.ts';
@@ -26,6 +27,7 @@ import { terminal as terminalDe } from './de/terminal.ts';
 import { week as weekDe } from './de/week.ts';
 import { bench as benchEn } from './en/bench.ts';
 import { benchCard as benchCardEn } from './en/benchCard.ts';
+import { board as boardEn } from './en/board.ts';
 import { body as bodyEn } from './en/body.ts';
 import { catalogue as catalogueEn } from './en/catalogue.ts';
 import { desk as deskEn } from './en/desk.ts';
@@ -60,6 +62,10 @@ export const benchWords = inLanguages<BenchWords>({ de: benchDe, en: benchEn });
 /** Headings of the bench card and of the sheets for a parcel. */
 export type BenchCardWords = typeof benchCardEn;
 export const benchCardWords = inLanguages<BenchCardWords>({ de: benchCardDe, en: benchCardEn });
+
+/** The bead board. */
+export type BoardWords = typeof boardEn;
+export const boardWords = inLanguages<BoardWords>({ de: boardDe, en: boardEn });
 
 /** The body chart. */
 export type BodyWords = typeof bodyEn;

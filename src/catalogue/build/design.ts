@@ -2,6 +2,7 @@
 import type { Alternatives } from '#core/design/alternatives.ts';
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Design, Section, Strand } from '#core/design/design.ts';
+import { shortName, takenInStrand } from '#core/design/shortName.ts';
 import { namedComponents } from './naming.ts';
 import type { FieldPath } from '../read/problem.ts';
 import type { AuthoredPiece, AuthoredSection } from '../schemas/piece.ts';
@@ -25,20 +26,6 @@ export function strandsOf(value: AuthoredPiece): readonly AuthoredStrand[] | nul
   return (value.strands ?? []).map((strand, index) => ({ ...strand, path: ['strands', index, 'sections'] }));
 }
 
-/** A short name made of a written one; two alike are told apart by a number. */
-function shortName(name: string, taken: Set<string>): string {
-  const plain =
-    name
-      .normalize('NFD')
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-|-$/g, '') || 'section';
-  let id = plain;
-  for (let number = 2; taken.has(id); number += 1) id = `${plain}-${number}`;
-  taken.add(id);
-  return id;
-}
-
 function sectionOf(written: AuthoredSection, taken: Set<string>): Section {
   const { usual } = written;
   return {
@@ -54,7 +41,7 @@ function sectionOf(written: AuthoredSection, taken: Set<string>): Section {
 }
 
 function strandOf(written: AuthoredStrand, taken: Set<string>): Strand {
-  const sections = new Set<string>();
+  const sections = takenInStrand();
   return {
     id: shortName(written.name, taken),
     mirrored: written.mirrored,

@@ -1,5 +1,6 @@
 /** From a finished piece back to its counts: what `--found` and `--found-girth` answer. */
 import { explainPiece } from '#core/sizing/explain.ts';
+import { MEASURING_SD_MM } from '#core/sizing/measuring.ts';
 import type { SizingProblem } from '#core/sizing/sizing.ts';
 import type { Fitted } from '#core/design/choice.ts';
 import type { Format } from '#words/format.ts';
@@ -9,7 +10,7 @@ import { rounded } from './answer.ts';
 import { EXIT } from './exit.ts';
 import type { Exit } from './exit.ts';
 import { foundText } from './foundText.ts';
-import { isFar, MEASURING_SD_MM } from './measured.ts';
+import { isFar } from './measured.ts';
 import type { StrandFound } from './measured.ts';
 import type { Subject } from './subject.ts';
 

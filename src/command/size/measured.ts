@@ -1,10 +1,8 @@
-/** How well a maker measures, and when a measure is no longer explained by that. */
+/** When a measure is no longer explained by how well a maker measures. */
 import type { Explained } from '#core/sizing/explain.ts';
 import type { Fitted } from '#core/design/choice.ts';
+import { MEASURING_SD_MM } from '#core/sizing/measuring.ts';
 import type { Strand } from '#core/design/design.ts';
-
-/** How far a maker's measuring is off, standard deviation, mm (common practice, no source). */
-export const MEASURING_SD_MM: Readonly<Record<Fitted, number>> = { length: 0.5, girth: 1.5 };
 
 /** Measuring is further off than this many standard deviations less than once in 15,000 times. */
 const EXPLAINED_SDS = 4;

@@ -20,6 +20,17 @@ export type BoardOptions = Caption & {
   readonly claspSide: 'left' | 'right' | null;
   /** What to bracket and number of a piece laid straight; nothing where left out. */
   readonly spans?: readonly Span[];
+  /** Length that the grooves are made for though the piece is shorter, mm: so that a board keeps its scale while it fills. */
+  readonly leastMm?: number;
+};
+
+/** A drawing with what lies where in it: to point at beads. */
+export type DrawnBoard = {
+  readonly svg: string;
+  /** Its view box. */
+  readonly box: Box;
+  /** A groove a strand, as drawn. */
+  readonly strands: readonly BoardStrand[];
 };
 
 /** Between the outermost groove and its marks, mm. */
@@ -32,16 +43,25 @@ const ROOM_BELOW_MM = 3;
 const BENT_TEXT_MM = 5;
 
 /** Every strand in a groove of its own. */
-export function drawBoard(
+export const drawBoard = (
   design: Design,
   sequences: readonly (readonly Placed[])[],
   options: BoardOptions,
-): string {
+): string => drawLaidBoard(design, sequences, options).svg;
+
+const NOTHING: Box = { x: 0, y: 0, width: 1, height: 1 };
+
+/** The same with where everything lies. */
+export function drawLaidBoard(
+  design: Design,
+  sequences: readonly (readonly Placed[])[],
+  options: BoardOptions,
+): DrawnBoard {
   const ink = mixInk(options.idPrefix);
-  const board = layBoard(design, sequences, options.claspSide ?? 'left');
+  const board = layBoard(design, sequences, options.claspSide ?? 'left', options.leastMm);
   const { strands, reachMm } = board;
   const last = strands.at(-1);
-  if (last === undefined) return svgDocument(options, { x: 0, y: 0, width: 1, height: 1 }, '', '');
+  if (last === undefined) return { svg: svgDocument(options, NOTHING, '', ''), box: NOTHING, strands };
   const clearMm = last.wideMm / 2 + WALL_MM;
   const textMm = last.groove.bent ? BENT_TEXT_MM : Math.max(3, reachMm / 18);
   const pendant = design.components[design.hanging?.pendant ?? ''];
@@ -57,8 +77,8 @@ export function drawBoard(
     paintSpans(laid, -inner.wideMm / 2 - WALL_MM);
   const box = boxOf(last.groove, clearMm + textMm * 2.6, inner.wideMm, laid.heightMm);
   const hangMm = hung.yMm + hangLengthMm(design) + ROOM_BELOW_MM;
-  const height = Math.max(box.height, hangMm - box.y);
-  return svgDocument(options, { ...box, height }, ink.definitions(), painted);
+  const whole = { ...box, height: Math.max(box.height, hangMm - box.y) };
+  return { svg: svgDocument(options, whole, ink.definitions(), painted), box: whole, strands };
 }
 
 /** How far to the right of zero what hangs hangs: the gap it hangs in needn't be the middle. */

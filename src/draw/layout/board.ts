@@ -32,13 +32,17 @@ const STRAIGHT_MOST_MM = 230;
 /** A groove runs on a little past the piece, either side, mm. */
 const SPARE_MM = 14;
 
-/** @param claspSide the side of the board, as the maker sees it, where the clasp's end lies */
+/**
+ * @param claspSide the side of the board, as the maker sees it, where the clasp's end lies
+ * @param leastMm length that the grooves are made for though the piece is shorter
+ */
 export function layBoard(
   design: Design,
   sequences: readonly (readonly Placed[])[],
   claspSide: 'left' | 'right',
+  leastMm = 1,
 ): Board {
-  const longestMm = Math.max(1, ...sequences.map((sequence) => finishedLengthMm(design, sequence)));
+  const longestMm = Math.max(leastMm, ...sequences.map((sequence) => finishedLengthMm(design, sequence)));
   const spareMm = SPARE_MM + design.ends.extenderMm;
   const strands: BoardStrand[] = [];
   let outMm = 0;

@@ -2,6 +2,9 @@
 import { underBase } from '#ui/site/base.ts';
 import type { APIRoute } from 'astro';
 import script from '#bench/views/bench.client.js?raw';
+import board from '#board/entry.tsx?bundle';
+import boardSizes from '#board/sizes.ts?bundle';
+import boardStyle from '#board/styles/board.css?raw';
 import style from '#bench/styles/bench.css?raw';
 import tokens from '#ui/styles/tokens.css?raw';
 
@@ -13,6 +16,9 @@ const FILES: Readonly<Record<string, { readonly type: string; readonly text: str
     text: tokens.replaceAll("url('/", `url('${underBase('/')}`) + style,
   },
   'bench.js': { type: 'text/javascript; charset=utf-8', text: script },
+  'board.css': { type: 'text/css; charset=utf-8', text: boardStyle },
+  'board.js': { type: 'text/javascript; charset=utf-8', text: board },
+  'board-sizes.js': { type: 'text/javascript; charset=utf-8', text: boardSizes },
 };
 
 export const GET: APIRoute = ({ params }) => {
