@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { CONTENT, DIST } from '../tests/support/inFolder/shop.ts';
 
 /** Tests that count what is called, by a mocked module: they need modules of their own. */
 const COUNTING = 'tests/**/effort.test.ts';
@@ -7,7 +8,10 @@ const COUNTING = 'tests/**/effort.test.ts';
 // The thorough sizes take minutes.
 const nodeTimeoutMs = process.env['CLASPWISE_THOROUGH'] === undefined ? 300_000 : 3_600_000;
 
-/** `pure` and `pure-counting` need nothing built; `site` reads dist/; `browser` drives Chromium against the built shop. */
+/** Hold for any shop, not only for the demo shop. */
+const ANY_SHOP = ['links', 'head', 'data', 'headers', 'searchIndex', 'otherWays', 'closed', 'preload'];
+
+/** `pure` and `pure-counting` need nothing built; `site` reads dist/, `site-in-folder` a small shop built in a folder of its host; `browser` drives Chromium against the built shop. */
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
@@ -29,6 +33,15 @@ export default defineConfig({
         test: { name: 'pure-counting', include: [COUNTING], isolate: true, testTimeout: nodeTimeoutMs },
       },
       { extends: true, test: { name: 'site', include: ['tests/site/**/*.test.ts'], testTimeout: 60_000 } },
+      {
+        extends: true,
+        test: {
+          name: 'site-in-folder',
+          include: ANY_SHOP.map((name) => `tests/site/${name}.test.ts`),
+          env: { CLASPWISE_DIST: DIST, CLASPWISE_CONTENT: CONTENT },
+          testTimeout: 60_000,
+        },
+      },
       {
         extends: true,
         test: {

@@ -1,20 +1,21 @@
 /**
  * `npm start`: builds the shop, then serves shop and bench on this machine.
- * `--built` serves what is already in dist/. PORT and HOST as environment
+ * `--built` serves what is already in dist/, or in the folder that CLASPWISE_DIST names. PORT and HOST as environment
  * variables; HOST stands at 127.0.0.1, since the bench is the maker's alone.
  */
 import { spawn } from 'node:child_process';
 import { accessSync, constants, mkdirSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { serve } from './serve/server.ts';
 
 const root = resolve(import.meta.dirname, '../..');
+const built = process.argv.includes('--built');
+const dist = resolve(root, (built ? process.env.CLASPWISE_DIST : undefined) ?? 'dist');
 const host = process.env.HOST ?? '127.0.0.1';
 const wantedPort = Number(process.env.PORT ?? 4321);
 
 try {
-  if (!process.argv.includes('--built')) {
-    const dist = join(root, 'dist');
+  if (!built) {
     if (!isWritable(dist)) {
       throw new Error(
         `${dist} can't be written, so nothing was built. Fix: give your account the right to write into it, or serve what was built before: npm start -- --built`,
@@ -23,7 +24,7 @@ try {
     console.log('Building the shop from content/ …');
     console.log(`Built in ${(await build(root)).toFixed(1)} s.`);
   }
-  const { port, base } = await serve(root, host, wantedPort, (taken) => {
+  const { port, base } = await serve(dist, host, wantedPort, (taken) => {
     console.log(`Port ${taken} is in use, perhaps by a shop started before. Trying the next.`);
   });
   console.log(`Shop   http://${host}:${port}${base}`);

@@ -19,7 +19,7 @@ async function press(page: Page, within: string, text: string): Promise<void> {
 }
 
 const wide = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 test.skipIf(firefoxPath === undefined)(
   'in Firefox a bracelet is found, sized, ordered, and its slip kept (left out where Firefox isn’t installed)',

@@ -50,7 +50,7 @@ export async function alive(page: Page): Promise<void> {
 
 /** By how many pixels the page is wider than its window: nothing, or less, where all fits. */
 export const tooWide = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 /** Bytes of a finished download. */
 export async function bytesOf(download: Download): Promise<Buffer> {

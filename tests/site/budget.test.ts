@@ -24,8 +24,8 @@ const inline = (page: Page): number =>
 const scriptBytes = (page: Page): number => brotliBytes(scriptsOf(page)) + inline(page);
 
 const has = (page: Page): boolean => page.html.includes('<astro-island');
-const isFind = ({ address }: Page): boolean => /^(\/de)?\/find\/$/.test(address);
-const isSlip = ({ address }: Page): boolean => /^(\/de)?\/slip\/$/.test(address);
+const isFind = ({ path }: Page): boolean => /^(\/de)?\/find\/$/.test(path);
+const isSlip = ({ path }: Page): boolean => /^(\/de)?\/slip\/$/.test(path);
 
 describe('script bytes', () => {
   test('pages with the island stay within 26 KB before anything is opened', () => {

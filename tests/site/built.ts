@@ -2,27 +2,59 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { brotliCompressSync } from 'node:zlib';
+import { catalogueOf } from '#tests/support/catalogue.ts';
+import { baseOf } from '../../src/command/serve/base.ts';
 
-/** The public half of the build; another one's by `CLASPWISE_DIST`. */
-export const CLIENT = join(process.env.CLASPWISE_DIST ?? 'dist', 'client');
+const DIST = process.env.CLASPWISE_DIST ?? 'dist';
+const CLIENT = join(DIST, 'client');
 
-if (!existsSync(CLIENT)) throw new Error(`got no ${CLIENT}, expected a built site: npm run build`);
+if (!existsSync(CLIENT)) {
+  throw new Error(
+    `got no ${CLIENT}, expected a built site: npm run build, then node tests/support/inFolder/build.ts`,
+  );
+}
 
-/** Paths of all files, with forward slashes, from the site's root: `/pieces/ford/index.html`. */
+/** What the built shop was built of. */
+export const catalogue = catalogueOf(process.env.CLASPWISE_CONTENT);
+
+/** The folder of its host that it lies in, with a slash at both ends. */
+const BASE = baseOf(DIST);
+
+/** Its host: `https://ninepin.example`. */
+export const SITE = new URL(catalogue.shop.address).origin;
+
+/** A path within the shop as its host has it: `/feed.xml` is `/shop/feed.xml` in the folder `/shop/`. */
+export const onHost = (path: string): string => BASE + path.slice(1);
+
+/** Paths of all files on their host, with forward slashes: `/pieces/ford/index.html`. */
 export const files: readonly string[] = readdirSync(CLIENT, { recursive: true })
   .map(String)
   .filter((name) => statSync(join(CLIENT, name)).isFile())
-  .map((name) => `/${relative('', name).split(sep).join('/')}`)
+  .map((name) => onHost(`/${relative('', name).split(sep).join('/')}`))
   .sort();
 
-export const read = (path: string): string => readFileSync(join(CLIENT, path), 'utf8');
+/** Where a file of the host lies on the disk. */
+export const fileAt = (path: string): string => join(CLIENT, path.slice(BASE.length));
 
-export type Page = { readonly file: string; readonly address: string; readonly html: string };
+export const read = (path: string): string => readFileSync(fileAt(path), 'utf8');
+
+export type Page = {
+  /** On its host, as all files. */
+  readonly file: string;
+  /** On its host, without `index.html`. */
+  readonly address: string;
+  /** The same within the shop. */
+  readonly path: string;
+  readonly html: string;
+};
 
 /** Pages of the public shop, as the server or any static host gives them. */
 export const pages: readonly Page[] = files
   .filter((file) => file.endsWith('.html'))
-  .map((file) => ({ file, address: file.replace(/index\.html$/, ''), html: read(file) }));
+  .map((file) => {
+    const address = file.replace(/index\.html$/, '');
+    return { file, address, path: address.slice(BASE.length - 1), html: read(file) };
+  });
 
 /** Values of an attribute on one kind of element, entities read. */
 export function attributes(html: string, element: string, attribute: string): string[] {

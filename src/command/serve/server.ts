@@ -12,23 +12,24 @@ import { asHost, type Handler } from './host.ts';
 const PORTS_TRIED = 20;
 
 /**
- * Serves `dist/` of `root`.
+ * Serves what was built.
+ * @param dist folder of the build
  * @param host address to listen on; 127.0.0.1 keeps the bench to this machine
  * @param port wanted port; the next free one is taken where it is in use; 0 for any
  * @param onTaken told of each port that is in use, before the next one is tried
  * @returns `base`: path of the folder that the shop was built for, with a slash at both ends
- * @throws Error where dist/ is missing or no port is free
+ * @throws Error where the build is missing or no port is free
  */
 export async function serve(
-  root: string,
+  dist: string,
   host: string,
   port: number,
   onTaken: (port: number) => void = () => undefined,
 ): Promise<{ server: Server; port: number; base: string }> {
-  const file = join(root, 'dist', 'client', '_headers');
+  const file = join(dist, 'client', '_headers');
   const rules = existsSync(file) ? readHeaders(readFileSync(file, 'utf8')) : [];
-  const base = baseOf(join(root, 'dist'));
-  const handler = asHost(await builtHandler(root), rules, base);
+  const base = baseOf(dist);
+  const handler = asHost(await builtHandler(dist), rules, base);
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
     const server = createServer(handler);
     if (await listens(server, host, candidate)) {
@@ -39,10 +40,10 @@ export async function serve(
   throw new Error(`No free port from ${port} to ${port + PORTS_TRIED}. Fix: set PORT to a free one.`);
 }
 
-async function builtHandler(root: string): Promise<Handler> {
+async function builtHandler(dist: string): Promise<Handler> {
   // The adapter would listen by itself on import; here the server is ours.
   process.env.ASTRO_NODE_AUTOSTART = 'disabled';
-  const entry = pathToFileURL(join(root, 'dist', 'server', 'entry.mjs')).href;
+  const entry = pathToFileURL(join(dist, 'server', 'entry.mjs')).href;
   const { handler } = (await import(entry)) as { handler: Handler };
   return handler;
 }
