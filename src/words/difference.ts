@@ -31,6 +31,8 @@ export type Difference =
       readonly leastMm: number;
       readonly mostMm: number;
     }
+  /** Either hand would do when she ordered, so that she wasn't asked; now it matters. */
+  | { readonly code: 'hand-unasked' }
   | { readonly code: 'refused'; readonly problem: SizingProblem }
   /** A part chosen instead of the listed one, which the maker doesn't offer with this piece; as the buyer read it. */
   | { readonly code: 'not-offered'; readonly part: 'clasp' | 'pendant'; readonly name: string }

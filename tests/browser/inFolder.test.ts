@@ -39,6 +39,10 @@ test('from the front page by the search to a piece, its order, its slip and the 
   await page.getByText('orla@example.org').first().waitFor();
   expect(page.url().startsWith(`${base}/slip/`)).toBe(true);
 
+  const kept = await page.evaluate(() => Object.keys(localStorage));
+  expect(kept.length).toBeGreaterThan(0);
+  expect(kept.filter((key) => !key.startsWith('/shop/'))).toEqual([]);
+
   await page.goto(`${base}/bench/orders/${number}/`);
   await page.getByText('Orla Finch').first().waitFor();
   await page.getByRole('link', { name: 'Bench card' }).first().click();

@@ -39,6 +39,7 @@ const SHOP: ShopForSizer = {
   postTo: { kind: 'desk', address: '/desk/orders' },
   unit: 'in',
   slip: '/slip/',
+  pieces: '/pieces/',
   post: null,
 };
 const necklace = pieceOf(pendantNecklace);
@@ -248,7 +249,7 @@ test('changes name each bead with its count and the kept centre', () => {
 
 describe.each(LANGS)('where an order stands, in %s', (lang) => {
   const entry = newEntry(sample, 'Weir Light', 'waiting');
-  const show = (more: Partial<Entry>, sending = false, sizeField: string | null = '#size-field'): string =>
+  const show = (more: Partial<Entry>, sending = false, sizeField = '#size-field'): string =>
     renderToString(
       h(OutboxEntry, {
         words: orderWords(lang),
@@ -288,10 +289,10 @@ describe.each(LANGS)('where an order stands, in %s', (lang) => {
     expect([long, short].map(copyFirst)).toEqual([true, false]);
   });
 
-  test('who asked for one that has gone is led to the size field, where the page has it', () => {
+  test('who asked for one that has gone is led to the size field, on this page or on the piece’s own', () => {
     const gone = { state: 'refused', problem: { code: 'ready-gone' } } as const;
     expect(show(gone)).toContain(`href="#size-field">${orderWords(lang).inMySize}`);
-    expect(show(gone, false, null)).not.toContain(orderWords(lang).inMySize);
+    expect(show(gone, false, '/pieces/ford/#field')).toContain(`href="/pieces/ford/#field">`);
     expect(show({ state: 'refused', problem: { code: 'turned-down', reason: '' } })).not.toContain(
       '#size-field',
     );

@@ -7,6 +7,7 @@ import type { OrderDocument } from '#order/document.ts';
 import type { Counts, Design } from '#core/design/design.ts';
 import { INCH_MM, LENGTH_UNITS } from '#core/units/unit.ts';
 import { checkDelivery } from './delivery.ts';
+import { handDifference } from './hand.ts';
 import type { OrderWay } from '#words/benchCodes.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
@@ -67,7 +68,7 @@ export function recheck(
     ...revisionDifference(document, copy),
     ...notOffered(plain, document),
     ...(document.made === 'ready' && document.quantity > 1 ? [ONE_READY(document.quantity)] : []),
-    ...(sizing === null ? [] : sizingDifference(sizing)),
+    ...(sizing === null ? [] : [...sizingDifference(sizing), ...handDifference(document, sizing)]),
     ...(candidate === null ? [] : figureDifferences(document, candidate, copy.rules.currency)),
     ...delivery.differences,
     ...aside,

@@ -5,7 +5,14 @@ import type { Candidate } from '#core/sizing/sizing.ts';
 import { isInstant } from '#order/fields.ts';
 import { checkOrder } from '#order/check.ts';
 import { compose } from '#order/compose.ts';
-import { AS_LISTED, DELIVERIES, type Delivery, type Instead, type OrderDocument } from '#order/document.ts';
+import {
+  AS_LISTED,
+  DELIVERIES,
+  EITHER_HAND,
+  type Delivery,
+  type Instead,
+  type OrderDocument,
+} from '#order/document.ts';
 import { isNumber } from '#order/number.ts';
 import { checkForm, EMPTY_FORM, tidyForm } from '#sizer/ordering/model/form.ts';
 import { textWithUnit } from '#sizer/ordering/model/write.ts';
@@ -14,6 +21,7 @@ import type { HandProblem } from '#words/handProblem.ts';
 import { isLang, type Lang } from '#words/lang.ts';
 import { handWords } from '#words/words.ts';
 import type { HandField, HandFields } from './handForm.ts';
+import { needsNoHand } from '../check/hand.ts';
 import { sizedBy, type SizedPiece } from './handPiece.ts';
 
 export type HandProblems = Partial<Readonly<Record<HandField, HandProblem>>>;
@@ -101,7 +109,7 @@ function addressProblems(fields: HandFields): HandProblems {
 
 function composed(
   fields: HandFields,
-  { piece, copy, choice, made }: SizedPiece,
+  { piece, copy, choice, made, sizing }: SizedPiece,
   candidate: Candidate,
   { catalogue, lang }: HandDesk,
 ): OrderDocument {
@@ -119,7 +127,11 @@ function composed(
     measureText: made === 'ready' ? '' : textWithUnit(fields.size, catalogue.shop.unit),
     candidate,
     currency: copy.rules.currency,
-    choices: fields.restring === '' ? {} : RESTRING,
+    choices: {
+      ...(fields.restring !== '' && RESTRING),
+      // As on the buyer's page: what she said of the hand counts only where it matters.
+      ...(sizing !== null && needsNoHand(sizing) && EITHER_HAND),
+    },
     buyer: {
       name,
       email,

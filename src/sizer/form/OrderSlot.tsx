@@ -83,7 +83,6 @@ export function OrderSlot(props: OrderSlotProps) {
             shop={shop}
             format={format}
             pieceId={pieceId}
-            sizeField={`#${props.id}-measure`}
             item={open === null ? null : items[open]}
             begun={begun}
             onOrdered={() => onOpen(null)}

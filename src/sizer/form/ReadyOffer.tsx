@@ -1,6 +1,7 @@
 /** The one that lies finished: what it measures, whom it suits, the button that asks for it, and the way to the size field for anybody else. */
 import type { Format } from '#words/format.ts';
 import type { SizingWords } from '#words/words.ts';
+import { measureId } from '../model/elements.ts';
 import type { BuiltPiece, PieceForSizer } from '../model/input.ts';
 
 export type ReadyOfferProps = {
@@ -29,7 +30,7 @@ export function ReadyOffer({ piece, built, words, format, id, onWant }: ReadyOff
         <button type="button" class="button" onClick={onWant}>
           {words.readyOrder}
         </button>{' '}
-        <a class="button plain" href={`#${id}-measure`}>
+        <a class="button plain" href={`#${measureId(id)}`}>
           {words.readyElse}
         </a>
       </p>

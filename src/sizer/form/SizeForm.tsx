@@ -3,6 +3,7 @@ import { MEASURES_OF_KIND } from '#core/design/choice.ts';
 import type { ComponentChildren } from 'preact';
 import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { Format } from '#words/format.ts';
+import { measureId } from '../model/elements.ts';
 import { type SizerState } from '../model/sizerState.ts';
 import { Choices } from '../controls/Choices.tsx';
 import { PartChoices } from './PartChoices.tsx';
@@ -34,7 +35,7 @@ export function SizeForm({ piece, built, words, handle, id, lang, format, advice
           onChange={(of) => dispatch({ type: 'by', of })}
         />
       )}
-      <Measure piece={piece} built={built} words={words} handle={handle} id={`${id}-measure`} lang={lang} />
+      <Measure piece={piece} built={built} words={words} handle={handle} id={measureId(id)} lang={lang} />
       {how}
       {state.of !== 'length' && (
         <div>

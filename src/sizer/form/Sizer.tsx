@@ -5,6 +5,7 @@ import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { BodyWords, OrderWords, ScreenWords, SizingWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
+import { formId } from '../model/elements.ts';
 import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts';
@@ -62,7 +63,7 @@ export function Sizer({
   load,
 }: SizerProps & SizerLanguage) {
   const section = useRef<HTMLElement>(null);
-  const id = `sizer-${piece.id}`;
+  const id = formId(piece.id);
   const [open, setOpen] = useState<Ordered | null>(null);
   const touched = useTouched(section);
   const handle = useSizer(piece, shop, lang, browserStore, touched || open !== null, id);

@@ -67,6 +67,8 @@ export type ShopForSizer = {
   readonly unit: ShownUnit;
   /** Address of the slip page, without fragment, in the page's language. */
   readonly slip: string;
+  /** Address of the folder of the pieces' pages, in the page's language. */
+  readonly pieces: string;
   /** null where buyers aren't asked. */
   readonly post: PostForSizer | null;
 };

@@ -6,6 +6,7 @@ import type { Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { OrderWords } from '#words/words.ts';
+import { formId, measureId } from '../model/elements.ts';
 import type { ShopForSizer } from '../model/input.ts';
 import { browserClock, randomByte } from '../adapters/device.ts';
 import { enoughFor } from './model/enough.ts';
@@ -25,9 +26,8 @@ export type OrderingProps = {
   readonly format: Format;
   /** What would be ordered; null: no form, only the orders that stand. */
   readonly item: OrderItem | null;
-  /** The page's piece, and the address of the field for its size. */
+  /** The page's piece. */
   readonly pieceId: string;
-  readonly sizeField: string;
   readonly onOrdered: () => void;
   /** The form that stood open when she came: it doesn't take the focus from where she is. */
   readonly begun: Ordered | null;
@@ -36,7 +36,7 @@ export type OrderingProps = {
 };
 
 export function Ordering(props: OrderingProps) {
-  const { shop, format, item, pieceId, sizeField, onOrdered, begun, lang, words } = props;
+  const { shop, format, item, pieceId, onOrdered, begun, lang, words } = props;
   const outbox = useOutbox(shop.postTo, words);
   const [ordered, setOrdered] = useState(0);
   const list = useRef<HTMLHeadingElement>(null);
@@ -50,6 +50,9 @@ export function Ordering(props: OrderingProps) {
   const kind = item?.made === 'ready' ? 'ready' : 'sized';
   // Once an opening: a form that goes while she corrects her size comes back without taking the focus.
   const focused = useRef(begun);
+  /** Where a piece is sized: on this page, or on its own. */
+  const sizeField = (id: string): string =>
+    `${id === pieceId ? '' : `${shop.pieces}${encodeURIComponent(id)}/`}#${measureId(formId(id))}`;
   const order = (form: OrderForm) => {
     if (item === null) return;
     const document = writeOrder(item, formFor(form), browserClock.nowMs(), randomByte);
@@ -95,7 +98,7 @@ export function Ordering(props: OrderingProps) {
                 lang={lang}
                 shop={shop}
                 entry={entry}
-                sizeField={entry.order.piece.id === pieceId ? sizeField : null}
+                sizeField={sizeField(entry.order.piece.id)}
                 sending={outbox.sending === entry.order.number}
                 onTryNow={outbox.tryNow}
                 onMailed={() => outbox.put({ ...entry, state: 'mailed' })}

@@ -19,8 +19,8 @@ export type OutboxEntryProps = {
   readonly shop: ShopForSizer;
   readonly entry: Entry;
   readonly sending: boolean;
-  /** Address of the field for the size, where the entry's piece is the page's; null elsewhere. */
-  readonly sizeField: string | null;
+  /** Address of the field for the size of the entry's piece. */
+  readonly sizeField: string;
   readonly onTryNow: () => void;
   readonly onMailed: () => void;
   readonly onRemove: () => void;
@@ -52,7 +52,7 @@ export function OutboxEntry(props: OutboxEntryProps) {
       {rows.length > 0 && <Rows rows={rows} />}
       {!done && mail.long && <p>{words.longMail(shop.email)}</p>}
       <div class="sizer-actions">
-        {gone && sizeField !== null && (
+        {gone && (
           <a class="button" href={sizeField}>
             {words.inMySize}
           </a>

@@ -57,6 +57,7 @@ export function shopForSizer(shop: Shop, lang: Lang): ShopForSizer {
     postTo: postTargetOf(orders),
     unit: unitIn(shop, lang),
     slip: address(lang, 'slip'),
+    pieces: address(lang, 'pieces'),
     post: post && postForSizer(post, lang),
   };
 }

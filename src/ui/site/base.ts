@@ -13,6 +13,9 @@ function base(): string {
 /** A path of the shop as a browser has to ask for it: `/mark.svg` is `/shop/mark.svg` in the folder `/shop/`. */
 export const underBase = (path: `/${string}`): string => base() + path.slice(1);
 
+/** The folder that the shop lies in, for what browsers keep; undefined at the root of its host. */
+export const folder = (): string | undefined => (base() === '/' ? undefined : base());
+
 /** The other way: the path within the shop that a browser asked for. One outside the shop stays as it is. */
 export const insideBase = (path: string): string =>
   path.startsWith(base()) ? path.slice(base().length - 1) : path;

@@ -58,6 +58,8 @@ const differences: Sentences<Difference> = {
       : `Das Stück, das fertig dalag, ist mit Bestellung ${number} versprochen. Sie können anbieten, ein gleiches zu fertigen.`,
   'asked-before': ({ number }) =>
     `Nach dem fertigen Stück wurde schon vorher gefragt: Bestellung ${number}, noch nicht vereinbart.`,
+  'hand-unasked': () =>
+    'Nach der Hand, die den Verschluss bedient, wurde nicht gefragt, denn beide waren recht. So, wie das Stück jetzt ist, kommt es darauf an: Fragen Sie vor dem Auffädeln.',
   'ready-several': ({ quantity }, f) =>
     `Ein Stück liegt fertig da, und bestellt sind ${f.number(quantity)}, so wie es daliegt.`,
   written: ({ text, mm }, f) =>

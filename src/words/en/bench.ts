@@ -56,6 +56,8 @@ const differences: Sentences<Difference> = {
       : `The one that lay finished is promised with order ${number}. You can offer to make one like it.`,
   'asked-before': ({ number }) =>
     `Somebody asked for the one that lies finished before: order ${number}, not agreed yet.`,
+  'hand-unasked': () =>
+    'The buyer wasn’t asked which hand works the clasp, for either would do. As the piece is now, it matters: ask before you string it.',
   'ready-several': ({ quantity }, f) =>
     `One lies finished, and the buyer ordered ${f.number(quantity)} of it as it lies.`,
   written: ({ text, mm }, f) =>

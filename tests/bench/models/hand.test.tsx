@@ -16,7 +16,9 @@ import { beginHand, stepHand, type HandPlace, type HandStep } from '#bench/model
 import { monthsOf } from '#bench/models/months.ts';
 import { orderDetail } from '#bench/models/orderDetail.ts';
 import { HandView } from '#bench/views/HandView.tsx';
+import { adviseHand } from '#core/sizing/hand/hand.ts';
 import { checkOrder } from '#order/check.ts';
+import { EITHER_HAND } from '#order/document.ts';
 import { makeNumber } from '#order/number.ts';
 import { handWords } from '#words/words.ts';
 import { catalogue, frame, openShop, orderFor, post, randomByte, type Shop } from '../shop.ts';
@@ -79,6 +81,21 @@ describe('by hand', () => {
     });
     expect(history(shop.book, done.entered)).toMatchObject([{ kind: 'received', text: 'fair' }]);
     expect(orderDetail(shop.book, catalogue, done.entered, frame)?.now.checked.differences).toEqual([]);
+  });
+
+  it('says that either hand will do where it doesn’t matter, whatever the form said', async () => {
+    const chosen = async (piece: string): Promise<unknown> => {
+      const sized = await sheetOf({ ...WANTED, piece }, 'size');
+      const { document } = sized.order;
+      if (document === null) throw new Error(JSON.stringify(sized.problems));
+      return document.choices;
+    };
+    const { pieces } = catalogue;
+    const bracelets = pieces.filter(({ design }) => design.kind === 'bracelet');
+    const handed = bracelets.find(({ design }) => adviseHand(design, 'left').boardSide !== null);
+    const free = bracelets.find(({ design }) => adviseHand(design, 'left').reason === 'clasp-has-no-side');
+    expect(await chosen(free?.id ?? '')).toEqual(EITHER_HAND);
+    expect(await chosen(handed?.id ?? '')).toEqual({});
   });
 
   it('is entered once, however often it is sent, and as another order where its words were changed', async () => {

@@ -46,6 +46,12 @@ test('the first asks, a second is told that it may be gone, and once it is agree
   const field = sizer(third).getByLabel('Round your wrist');
   await expect.poll(() => field.evaluate((input) => input === document.activeElement)).toBe(true);
 
+  // From another piece's page the same way leads to the field on its own.
+  await third.goto('/pieces/first-frost/');
+  await sizer(third).getByRole('link', { name: 'Have one made in my size' }).click();
+  await third.waitForURL(`**${PIECE}#*`);
+  await expect.poll(() => field.evaluate((input) => input === document.activeElement)).toBe(true);
+
   // Where the first two stand hasn't changed on their devices, for the maker writes to both.
   for (const page of [first, second]) {
     await page.reload();
