@@ -118,7 +118,19 @@ export const search: typeof English = {
     wrist: 'Handgelenk, Handgelenke, Handgelenks, Handgelenkumfang, Handgelenksumfang, Arm, Gelenk',
     ankle: 'Knöchel, Fußgelenk, Fessel, Fuß, Knöchelumfang',
     neck: 'Hals, Halsumfang, Halsweite, Nacken',
+    rough: 'extra klein, extra groß, xs, xxs, xl, xxl, xxxl, Übergröße, Konfektionsgröße',
     size: 'Größe, Maß, passend, passt, passen, Umfang, Durchmesser, Länge, messen, misst, groß, weit, breit',
+  },
+  rough:
+    'klein, kleine, kleines, kleinen, kleiner, groß, große, großes, großen, großer, mittel, mittlere, mittleres, mittleren, schmal, schmale, schmales, schmalen, schmaler, dünn, dünne, dünnes, dünnen, zierlich, zierliche, zierliches, kräftig, kräftige, kräftiges, breites, breiten',
+  numbers: {
+    small:
+      'ein, zwei, drei, vier, fünf, sechs, sieben, acht, neun, zehn, elf, zwölf, dreizehn, vierzehn, fünfzehn, sechzehn, siebzehn, achtzehn, neunzehn',
+    tens: 'zwanzig, dreißig, vierzig, fünfzig, sechzig, siebzig, achtzig, neunzig',
+    hundred: 'hundert',
+    and: 'und',
+    half: 'einhalb',
+    onesFirst: true,
   },
   slips: 'halzkette: Halskette, armbandt: Armband, colier: Collier, brazelett: Armband, braslet: Armband',
   said: {
@@ -141,6 +153,8 @@ export const search: typeof English = {
     elsewhere: '„{word}“ wird in diesem Laden nicht gemacht.',
     idle: 'Weggelassen, weil es kein Stück vom andern unterscheidet: {words}.',
     currency: 'Die Währung hier ist: {currency}. So wurde die Zahl genommen.',
+    rough:
+      'Klein, mittel oder groß gibt es hier nicht: Jedes Stück wird nach Maß gefertigt. Schreiben Sie Ihres dazu, etwa „für 16,5 cm Handgelenk“.',
     tooLittle: 'Das passt auf jedes Stück. Nehmen Sie eine Art, eine Farbe, ein Material oder ein Maß dazu.',
     near: 'Was dem am nächsten kommt',
     nearNewest: 'Die neuesten, für den Anfang',

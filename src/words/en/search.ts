@@ -120,7 +120,20 @@ export const search = {
     wrist: 'wrist, arm, wrist size',
     ankle: 'ankle, foot',
     neck: 'neck, throat, neck size',
+    rough: 'extra small, extra large, xs, xxs, xl, xxl, xxxl, plus size, medium, petite',
     size: 'size, sized, fit, fits, fitting, measure, measuring, measures, circumference, girth, diameter, wide, length',
+  },
+  /** Beside a size or where the tape goes these ask for one without a measure; elsewhere they are words like others. */
+  rough: 'small, large, big, tiny, little, slim, narrow, thin, wide, thick',
+  /** Numbers as words. */
+  numbers: {
+    small:
+      'one, two, three, four, five, six, seven, eight, nine, ten, eleven, twelve, thirteen, fourteen, fifteen, sixteen, seventeen, eighteen, nineteen',
+    tens: 'twenty, thirty, forty, fifty, sixty, seventy, eighty, ninety',
+    hundred: 'hundred',
+    and: 'and',
+    half: 'and a half',
+    onesFirst: false,
   },
   /** Spellings too far off for their likeness to be seen, each with what it stands for. */
   slips: 'neckless: necklace, neckles: necklace, nekless: necklace, braslet: bracelet',
@@ -145,6 +158,8 @@ export const search = {
     elsewhere: '“{word}” isn’t something this shop makes.',
     idle: 'Left out, since it doesn’t tell one piece from another: {words}.',
     currency: 'The currency here is the {currency}; the figure was taken as that.',
+    rough:
+      'Nothing here is small, medium or large: each piece is made to a measure. Write yours, such as “for a 6½ in wrist”.',
     tooLittle: 'That fits every piece. Add a kind, a colour, a material or a size.',
     near: 'Nearest to it',
     nearNewest: 'The newest, to begin with',

@@ -36,6 +36,7 @@ function judge({ lang, words, ...wanted }: Expected): void {
   for (const mark of wanted.marks ?? []) expect(labels.replaceAll('\u00a0', ' ')).toContain(mark);
   if (wanted.corrected === undefined) expect(said('corrected')).toEqual([]);
   else expect(said('corrected').join()).toContain(wanted.corrected);
+  expect(said('rough').length).toBe(wanted.rough === true ? 1 : 0);
   if (wanted.nothing === 'too little') {
     expect([reading.parts, reading.hopeless]).toEqual([[], false]);
     return;

@@ -25,6 +25,8 @@ export type Expected = {
   readonly count?: number;
   /** Nothing is found, for one of these reasons. */
   readonly nothing?: 'unknown' | 'elsewhere' | 'too little' | 'no piece';
+  /** It is said that nothing here is small, medium or large. */
+  readonly rough?: boolean;
   /** The word was put right to this. */
   readonly corrected?: string;
 };
@@ -45,6 +47,21 @@ const ANKLET = ['anklet'] as const;
 const COLLAR = ['collar'] as const;
 
 const ENGLISH: readonly Expected[] = [
+  en('less than thirty pounds', { most: 30, marks: ['up to £30'] }),
+  en('bracelet under thirty-five', { kinds: BRACELET, most: 35, marks: ['up to £35'] }),
+  en('between thirty and forty pounds', { least: 30, most: 40 }),
+  en('under a hundred and twenty pounds', { most: 120, marks: ['up to £120'] }),
+  en('necklace over two hundred quid', { kinds: NECKLACE, least: 200 }),
+  en('six and a half inch wrist', { marks: ['for a wrist of 6½ in'], kinds: BRACELET }),
+  en('necklace of twenty to twenty two inches', { kinds: NECKLACE, marks: ['20 in to 22 in long'] }),
+  en('wrist of seven', { marks: ['for a wrist of 7 in'] }),
+  en('forty days', { finds: ['forty-days'] }),
+  en('Two Locks', { finds: ['two-locks'] }),
+  en('extra small wrist', { nothing: 'too little', rough: true }),
+  en('size medium', { nothing: 'too little', rough: true }),
+  en('size S bracelet', { kinds: BRACELET, rough: true }),
+  en('XL necklace', { kinds: NECKLACE, rough: true }),
+  en('bracelet for a small wrist', { kinds: BRACELET, rough: true }),
   en('braclet', { kinds: BRACELET, corrected: 'bracelet' }),
   en('bracelets', { kinds: BRACELET }),
   en('BRACELET', { kinds: BRACELET }),
@@ -142,6 +159,12 @@ const ENGLISH: readonly Expected[] = [
 ];
 
 const GERMAN: readonly Expected[] = [
+  de('Armband unter fünfundvierzig Pfund', { kinds: BRACELET, most: 45 }),
+  de('unter vierzig Euro', { most: 40 }),
+  de('zwischen dreißig und vierzig Pfund', { least: 30, most: 40 }),
+  de('Armband für siebzehneinhalb cm Handgelenk', { kinds: BRACELET, marks: ['17,5 cm'] }),
+  de('Kette Größe M', { kinds: NECKLACE, rough: true }),
+  de('Armband für ein schmales Handgelenk', { kinds: BRACELET, rough: true }),
   de('Armband', { kinds: BRACELET }),
   de('armbaender', { kinds: BRACELET }),
   de('armbannd', { kinds: BRACELET, corrected: 'Armband' }),

@@ -22,7 +22,7 @@ const NUMBER = String.raw`\d{1,7}(?:[.,]\d{1,3})?(?:\s?[¼½¾⅛⅜⅝⅞]|[ -]
 const UNIT = String.raw`inch(?:es)?|ins?|zoll|["”″]|''|’’|cms?|centimet(?:er|re)s?|zentimetern?|mms?|millimet(?:er|re)s?|millimetern`;
 const SIGN = String.raw`[£€$]|gbp|eur|usd`;
 const AFTER = String.raw`[£€$]|gbp|eur|usd|euros?|pounds?|quid|pfund|dollars?`;
-const TO = String.raw`\s?(?:-|–|—|to|bis|and|und)\s?`;
+const TO = String.raw`\s?(?:-|–|—|to|bis|and|und)\s*`;
 /** Not within a word or a further number. */
 const STOP = String.raw`(?![\p{L}\p{N}])`;
 

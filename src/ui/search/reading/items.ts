@@ -1,10 +1,11 @@
 /** Takes a query apart into words and amounts, each with what it stands for. */
 import { amountAt, type Amount } from './amounts.ts';
-import { fold, WORD } from './fold.ts';
 import { nearest } from './nearest.ts';
-import type { Candidate, Opened, Sense } from './open.ts';
+import { withFigures } from './numberWords.ts';
+import type { Candidate, Opened, Role, Sense } from './open.ts';
 import { mendedParts, partsOf } from './parts.ts';
 import type { Place } from './reading.ts';
+import { tokensOf, type Token } from './tokens.ts';
 
 export type Item = {
   readonly at: Place;
@@ -19,23 +20,17 @@ export type Item = {
   readonly corrected: string | null;
 };
 
-type Token = { readonly text: string; readonly key: string; readonly at: Place };
-
-/** A query says no more than this in words; what a pasted page says beyond is left. */
-const MOST_TOKENS = 32;
 /** The longest name is said in so many words. */
 const MOST_NAME = 8;
 /** Letters from which the beginning of a word says which is meant. */
 const LEAST_BEGUN = 4;
+/** Beside these a number word is an amount without a unit too. */
+const MEASURING: readonly Role[] = ['wrist', 'ankle', 'neck', 'size'];
+const COMPARING: readonly Role[] = ['under', 'over', 'between', 'about'];
+/** Written out, "in" is nearly always the small word. */
+const SMALL_WORD = /\bins?$/i;
+const ROUGH: Sense = { as: 'role', role: 'rough' };
 const SEED = /(?<![\p{L}\p{N}])\d{1,2}\/0(?![\p{L}\p{N}])/uy;
-
-function tokensOf(text: string): Token[] {
-  return [...text.matchAll(WORD)].slice(0, MOST_TOKENS).flatMap((match) => {
-    const [word] = match;
-    const key = fold(word);
-    return key === '' ? [] : [{ text: word, key, at: [match.index, match.index + word.length] as const }];
-  });
-}
 
 /** The word of the texts, or the name, that a word begins. */
 function begun(key: string, { candidates }: Opened): { sense: Sense; written: string } | null {
@@ -66,32 +61,94 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
     next += count;
   };
 
+  const worded = withFigures(
+    text,
+    tokens,
+    opened.figureOf,
+    (from, count) => (nameAt(from)?.count ?? 0) > count,
+  );
+
   while (next < tokens.length) {
     const token = tokens[next];
     if (token === undefined) break;
-    if (takeParted(token) || takeName(token) || takeFigure(token)) continue;
+    if (takeParted(token) || takeRough(token) || takeWorded(token) || takeName() || takeFigure(token))
+      continue;
     takeWord(token);
   }
   return items;
 
   /** Names of pieces, of what can be asked for and of roles, the longest first. */
-  function takeName(token: Token): boolean {
-    for (let count = Math.min(MOST_NAME, tokens.length - next); count >= 1; count -= 1) {
-      const said = tokens.slice(next, next + count);
-      const key = said.map((one) => one.key).join('');
+  function nameAt(from: number): { readonly count: number; readonly senses: readonly Sense[] } | null {
+    for (let count = Math.min(MOST_NAME, tokens.length - from); count >= 1; count -= 1) {
+      const key = tokens
+        .slice(from, from + count)
+        .map((one) => one.key)
+        .join('');
       const name = opened.name(key);
-      if (name !== null) {
-        take(count, { senses: name });
-        return true;
-      }
-      if (count === 1 && /^\d+$/.test(key) && amountAt(text, token.at[0])?.of !== 'number') return false;
+      if (name !== null) return { count, senses: name };
+      if (count === 1 && /^\d+$/.test(key) && amountAt(text, tokens[from]?.at[0] ?? 0)?.of !== 'number')
+        return null;
+      // "Size S" isn't "sizes".
+      if (count > 1 && /^[a-z]$/.test(tokens[from + count - 1]?.key ?? '')) continue;
       const sense = opened.sense(key);
-      if (sense !== null) {
-        take(count, { senses: [sense] });
-        return true;
-      }
+      if (sense !== null) return { count, senses: [sense] };
     }
-    return false;
+    return null;
+  }
+
+  function takeName(): boolean {
+    const name = nameAt(next);
+    if (name === null) return false;
+    take(name.count, { senses: name.senses });
+    return true;
+  }
+
+  function roleOf(item: { readonly senses: readonly Sense[] } | null | undefined): Role | null {
+    const sense = item?.senses[0];
+    return sense?.as === 'role' ? sense.role : null;
+  }
+
+  /** What was said last, small words left out. */
+  function roleBefore(): Role | null {
+    return roleOf(items.findLast((item) => roleOf(item) !== 'stop'));
+  }
+
+  /** "Small wrist", "size M". */
+  function takeRough({ key }: Token): boolean {
+    const isLetter = /^[sml]$/.test(key) && roleBefore() === 'size';
+    const beside = [roleBefore(), roleOf(nameAt(next + 1))];
+    const isWord = opened.isRough(key) && beside.some((role) => role !== null && MEASURING.includes(role));
+    if (!isLetter && !isWord) return false;
+    take(1, { senses: [ROUGH] });
+    return true;
+  }
+
+  /** An amount that begins with a number word. */
+  function takeWorded({ at: [from] }: Token): boolean {
+    if (text[from] === worded[from] || (nameAt(next)?.count ?? 0) > 1) return false;
+    const amount = amountAt(worded, from + worded.slice(from).search(/\S/));
+    if (amount === null) return false;
+    const written = text.slice(from, amount.end);
+    const before = roleBefore();
+    const isBare = amount.of === 'number' || SMALL_WORD.test(written);
+    if (isBare && (before === null || ![...MEASURING, ...COMPARING].includes(before))) return false;
+    takeAmount([from, amount.end], { amount });
+    return true;
+  }
+
+  function takeAmount(at: Place, more: Partial<Pick<Item, 'amount' | 'seed'>>): void {
+    const [from, to] = at;
+    const count = tokens.slice(next).filter(({ at }) => at[0] < to).length;
+    items.push({
+      at,
+      text: text.slice(from, to),
+      senses: [],
+      amount: null,
+      seed: null,
+      corrected: null,
+      ...more,
+    });
+    next += Math.max(1, count);
   }
 
   function takeFigure(token: Token): boolean {
@@ -102,9 +159,7 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
     const amount = seed === null && /^[\d£€$¼½¾]/u.test(text.slice(from)) ? amountAt(text, from) : null;
     const to = amount?.end ?? end;
     if (to === 0) return false;
-    const count = tokens.slice(next).filter(({ at }) => at[0] < to).length;
-    items.push({ at: [from, to], text: text.slice(from, to), senses: [], amount, seed, corrected: null });
-    next += Math.max(1, count);
+    takeAmount([from, to], { amount, seed });
     return true;
   }
 

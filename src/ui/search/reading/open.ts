@@ -2,6 +2,8 @@
 import type { Lang } from '#words/lang.ts';
 import type { Concept, Vocabulary } from './vocabulary.ts';
 import { fold, stem, WORD } from './fold.ts';
+import { keyOf } from './keyOf.ts';
+import { figuresIn, type FigureOf } from './numberWords.ts';
 
 type Roles = Vocabulary['roles'][Lang];
 export type Role = keyof Roles;
@@ -30,16 +32,15 @@ export type Opened = {
   readonly slip: (key: string) => string | null;
   /** True for the word for a bead, which after a size says no more. */
   readonly isBead: (text: string) => boolean;
+  /** True for a word that says a size without a measure, beside what is measured: "small". */
+  readonly isRough: (key: string) => boolean;
+  readonly figureOf: FigureOf;
   readonly keyOf: (term: string) => string;
   readonly candidates: readonly Candidate[];
 };
 
 /** Roles that a mistyped word may be put right to; the small words are too easily hit. */
 const CORRECTED: readonly Role[] = ['elsewhere', 'idle', 'wrist', 'ankle', 'neck', 'size'];
-
-/** The folded words of a term, joined. */
-export const keyOf = (term: string): string =>
-  (term.toLowerCase().match(WORD) ?? []).map((word) => fold(word)).join('');
 
 const termsIn = (list: string): string[] =>
   list
@@ -105,6 +106,9 @@ export function openVocabulary(vocabulary: Vocabulary): Opened {
   const slips = new Map(Object.entries(vocabulary.slips).map(([slip, meant]) => [keyOf(slip), meant]));
   const beads = new Set(langs.flatMap((of) => termsIn(roles[of].bead).map((one) => stem(keyOf(one), lang))));
 
+  const rough = new Set(langs.flatMap((of) => termsIn(vocabulary.rough[of]).map(keyOf)));
+  const figures = langs.map((of) => figuresIn(vocabulary.numbers[of]));
+
   const candidates: Candidate[] = [];
   for (const list of entries) {
     for (const [written, sense] of list) {
@@ -123,6 +127,8 @@ export function openVocabulary(vocabulary: Vocabulary): Opened {
     name: (key) => names.get(key) ?? null,
     slip: (key) => slips.get(key) ?? null,
     isBead: (text) => beads.has(stem(keyOf(text), lang)),
+    isRough: (key) => rough.has(key),
+    figureOf: (key) => figures.reduce<string | null>((found, one) => found ?? one(key), null),
     keyOf,
     candidates,
   };

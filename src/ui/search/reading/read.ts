@@ -26,6 +26,8 @@ export function readQuery(
   const amounts: Meant[] = [];
   let body: Measuring['body'] = null;
   let sized = false;
+  /** A small, medium or large one is asked for. */
+  let rough = false;
   /** What is open until the next word: "no", "or", "under", "dark". */
   let not: Place | null = null;
   let or = false;
@@ -48,6 +50,7 @@ export function readQuery(
   }
   dropShade();
   for (const meant of amounts) addAmount(draft, meant, { body, sized, unit });
+  if (rough) draft.said.push({ code: 'rough', text: words.rough });
   if (draft.idle.length > 0)
     draft.said.push({ code: 'idle', text: fill(words.idle, { words: draft.idle.join(', ') }) });
   const { parts, sort, said, hopeless } = draft;
@@ -100,6 +103,7 @@ export function readQuery(
     else if (role === 'size') sized = true;
     else if (role === 'free' && before === 'concept') negateLast(draft, at[1]);
     else if (role === 'elsewhere' && not === null) giveUp(draft, role, item.corrected ?? item.text);
+    else if (role === 'rough') rough = true;
     else if (role === 'idle' && item.senses.length === 1) draft.idle.push(item.text);
   }
 

@@ -34,6 +34,20 @@ export type Concept = {
   readonly loose: Readonly<Record<Lang, string>>;
 };
 
+/** What the words of a language's numbers are made of; commas between. */
+export type NumberWords = {
+  /** From one to nineteen. */
+  readonly small: string;
+  /** From twenty to ninety. */
+  readonly tens: string;
+  readonly hundred: string;
+  readonly and: string;
+  /** Behind a whole number. */
+  readonly half: string;
+  /** "Fünfundvierzig": the ones come first. */
+  readonly onesFirst: boolean;
+};
+
 export type Vocabulary = {
   readonly lang: Lang;
   readonly currency: string;
@@ -41,6 +55,10 @@ export type Vocabulary = {
   readonly ready: string;
   readonly concepts: readonly Concept[];
   readonly roles: Readonly<Record<Lang, SearchWords['roles']>>;
+  /** Words that say a size without a measure, beside what is measured; commas between. */
+  readonly rough: Readonly<Record<Lang, string>>;
+  /** What number words are made of. */
+  readonly numbers: Readonly<Record<Lang, NumberWords>>;
   readonly slips: Readonly<Record<string, string>>;
   readonly said: SearchWords['said'];
   /** Words of the pieces' own texts, a space between. */

@@ -4,7 +4,7 @@ import type { Lang } from '#words/lang.ts';
 import { pageWords, searchWords } from '#words/words.ts';
 import type { Vocabulary } from '../reading/vocabulary.ts';
 import { conceptsOf } from './concepts.ts';
-import { pieceWords, type Reach } from './texts.ts';
+import { inBothLangs, pieceWords, type Reach } from './texts.ts';
 
 /** `slip: meant` between commas, as records. */
 const slipsOf = (text: string): Readonly<Record<string, string>> =>
@@ -23,7 +23,7 @@ export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach =
     currency: shop.rules.currency,
     ready: pageWords(lang).statuses.available,
     concepts: conceptsOf(catalogue, lang),
-    roles: { en: searchWords('en').roles, de: searchWords('de').roles },
+    ...inBothLangs(),
     slips: {
       ...slipsOf(searchWords('en').slips),
       ...slipsOf(searchWords('de').slips),

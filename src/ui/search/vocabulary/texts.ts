@@ -5,6 +5,7 @@ import { LANGS, type Lang } from '#words/lang.ts';
 import { searchWords } from '#words/words.ts';
 import { fold, wordsOf } from '../reading/fold.ts';
 import { openVocabulary, type Opened } from '../reading/open.ts';
+import type { Vocabulary } from '../reading/vocabulary.ts';
 import { conceptsOf } from './concepts.ts';
 
 /** What of a piece is looked through: what its page shows of it; or at the bench crimps and rings too, and English beside German. */
@@ -13,17 +14,26 @@ export type Reach = 'page' | 'bench';
 /** Names and roles alone, by language: which words are read as something else than themselves. */
 const openedTerms = new Map<Lang, Opened>();
 
+/** What is understood in either language, whichever the page speaks. */
+export function inBothLangs(): Pick<Vocabulary, 'roles' | 'rough' | 'numbers'> {
+  const [en, de] = [searchWords('en'), searchWords('de')];
+  return {
+    roles: { en: en.roles, de: de.roles },
+    rough: { en: en.rough, de: de.rough },
+    numbers: { en: en.numbers, de: de.numbers },
+  };
+}
+
 function termsOf(shop: Shop, lang: Lang): Opened {
   const known = openedTerms.get(lang);
   if (known !== undefined) return known;
-  const roles = { en: searchWords('en').roles, de: searchWords('de').roles };
   const none = { words: '', names: '', slips: {} };
   const concepts = conceptsOf({ pieces: [], shop }, lang);
   const { said } = searchWords(lang);
   const opened = openVocabulary({
     lang,
     concepts,
-    roles,
+    ...inBothLangs(),
     said,
     currency: shop.rules.currency,
     ready: '',
