@@ -27,11 +27,11 @@ const order = orderFields<Check>({
   whole: (least, most) =>
     check((value) => Number.isInteger(value) && (value as number) >= least && (value as number) <= most),
   oneOf: (values) => check((value) => values.some((one) => one === value)),
-  list: (most, each) =>
+  list: (least, most, each) =>
     check(
       (value) =>
         Array.isArray(value) &&
-        value.length > 0 &&
+        value.length >= least &&
         value.length <= most &&
         // The copy also has the holes of a sparse list, which `every` passes over.
         [...value].every((one) => each(one, '') === null),

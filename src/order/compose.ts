@@ -1,6 +1,8 @@
 /** From what the buyer chose and saw to the order document. */
 import type { Choice } from '#core/design/choice.ts';
+import type { Design } from '#core/design/design.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
+import { strandLengthsMm } from '#core/sizing/strandLengths.ts';
 import {
   ADDRESS_PARTS,
   AS_LISTED,
@@ -25,8 +27,9 @@ export type OrderParts = {
   readonly choice: Choice;
   /** The size as it was written. */
   readonly measureText: string;
-  /** The piece that was shown. */
+  /** The piece that was shown, of the design with the parts chosen. */
   readonly candidate: Candidate;
+  readonly design: Design;
   readonly currency: string;
   readonly choices?: OrderDocument['choices'];
   readonly buyer: OrderDocument['buyer'];
@@ -37,7 +40,8 @@ export type OrderParts = {
 
 /** Makes the document. Texts are trimmed and brought to Unicode's NFC, so that the same order is the same bytes. */
 export function compose(parts: OrderParts): OrderDocument {
-  const { choice, candidate, buyer } = parts;
+  const { choice, candidate, design, buyer } = parts;
+  const strandsMm = strandLengthsMm(design, candidate);
   return {
     format: FORMAT,
     version: VERSION,
@@ -57,6 +61,7 @@ export function compose(parts: OrderParts): OrderDocument {
     delivery: tidyDelivery(parts.delivery),
     shown: {
       lengthMm: hundredths(candidate.finishedLengthMm),
+      strandsMm: strandsMm.length > 1 ? strandsMm.map(hundredths) : [],
       insideGirthMm: hundredths(candidate.insideGirthMm),
       counts: candidate.counts,
       priceMinor: candidate.priceMinor,

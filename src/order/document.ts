@@ -9,7 +9,7 @@ import type { Lang } from '#words/lang.ts';
 
 export const FORMAT = 'claspwise-order';
 /** The version written; older ones are read through `migrate.ts`. */
-export const VERSION = 3;
+export const VERSION = 4;
 
 /** Caps of all versions so far. Each is far above what a real order needs and small enough to store and show at once. */
 export const CAPS = {
@@ -43,8 +43,10 @@ export const CAPS = {
 
 /** What the buyer's page showed when she ordered. */
 export type Figures = {
-  /** Finished length, hundredths of a millimetre kept. */
+  /** Finished length, of the longest strand where there are several; hundredths of a millimetre kept. */
   readonly lengthMm: number;
+  /** Of every strand where there are several, in the design's order; empty for one strand, and in documents before version 4. */
+  readonly strandsMm: readonly number[];
   readonly insideGirthMm: number;
   readonly counts: Counts;
   /** Of one piece. */

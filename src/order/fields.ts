@@ -18,13 +18,13 @@ import {
 } from './document.ts';
 import { isNumber } from './number.ts';
 
-/** One way to read the table: what each kind of field becomes. Lengths are in UTF-16 units; lists have an entry at least. */
+/** One way to read the table: what each kind of field becomes. Lengths are in UTF-16 units. */
 export type Reading<Field> = {
   readonly text: (least: number, most: number, pattern: RegExp) => Field;
   readonly number: (least: number, most: number) => Field;
   readonly whole: (least: number, most: number) => Field;
   readonly oneOf: (values: readonly (string | number)[]) => Field;
-  readonly list: (most: number, each: Field) => Field;
+  readonly list: (least: number, most: number, each: Field) => Field;
   readonly map: (most: number, key: Field, each: Field) => Field;
   readonly fields: (fields: Readonly<Record<string, Field>>) => Field;
   /** Fields of one case or another, told apart by the value of the field `tag`. */
@@ -105,8 +105,9 @@ export function orderFields<Field>(reading: Reading<Field>): Field {
     } satisfies Record<Delivery['by'], Field>),
     shown: fields({
       lengthMm: number(0, CAPS.mm),
+      strandsMm: list(0, CAPS.strands, number(0, CAPS.mm)),
       insideGirthMm: number(0, CAPS.mm),
-      counts: list(CAPS.strands, list(CAPS.sections, whole(0, CAPS.repeats))),
+      counts: list(1, CAPS.strands, list(1, CAPS.sections, whole(0, CAPS.repeats))),
       priceMinor: whole(0, CAPS.minor),
       postageMinor: whole(0, CAPS.minor),
       currency: text(3, 3, CURRENCY),

@@ -34,9 +34,14 @@ export function mailBody(texts: MailTexts, order: OrderDocument): string {
   ].join('\n');
 }
 
-/** The compact form in lines of 64. No line starts with a full stop, which SMTP would double (RFC 5321, 4.5.2). */
+/**
+ * The compact form in lines of 64, its tail whole on the last: readers know the end by it, and
+ * a line that starts with its full stop would have that doubled by SMTP (RFC 5321, 4.5.2).
+ */
 export function foldCompact(compact: string): string {
-  return compact.match(new RegExp(`.{1,${FOLD}}(?:\\..{0,3})?(?!\\.)`, 'g'))?.join('\n') ?? compact;
+  const tailAt = compact.lastIndexOf('.');
+  const lines = compact.slice(0, tailAt).match(new RegExp(`.{1,${FOLD}}`, 'g')) ?? [];
+  return lines.join('\n') + compact.slice(tailAt);
 }
 
 /** A `mailto:` address (RFC 6068): lines ended by CRLF, everything escaped, no header can be added by a text. */

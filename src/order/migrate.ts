@@ -9,6 +9,8 @@ import { AS_LISTED, FORMAT, VERSION, type OrderDocument } from './document.ts';
 /** A document of any version, not yet checked. */
 type Unchecked = Readonly<Record<string, unknown>>;
 
+const isRecord = (value: unknown): value is Unchecked => typeof value === 'object' && value !== null;
+
 /** `steps[n]` makes a document of version n + 1 from one of version n. What it can't account for it leaves to the check. */
 const steps: Readonly<Record<number, (old: Unchecked) => Unchecked>> = {
   // Version 1 asked for no address and reckoned no postage.
@@ -20,6 +22,12 @@ const steps: Readonly<Record<number, (old: Unchecked) => Unchecked>> = {
   }),
   // Version 2 was always strung for the buyer, with the parts that the piece is listed with.
   2: (old) => ({ made: 'to-measure', instead: AS_LISTED, ...old, version: 3 }),
+  // Version 3 told the longest strand alone.
+  3: (old) => ({
+    ...old,
+    version: 4,
+    shown: isRecord(old.shown) ? { strandsMm: [], ...old.shown } : old.shown,
+  }),
 };
 
 export type DocumentProblem =

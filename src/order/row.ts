@@ -15,7 +15,7 @@ import {
 /** How many values come before what differs between the versions. */
 const COMMON = 20;
 
-/** The document as a row. The order of values is version 3's for ever; another order is another version. */
+/** The document as a row. The order of values is version 4's for ever; another order is another version. */
 export function toRow(order: OrderDocument): unknown[] {
   const { piece, measure, buyer, shown } = order;
   return [
@@ -43,6 +43,7 @@ export function toRow(order: OrderDocument): unknown[] {
     deliveryValue(order.delivery),
     MADE.indexOf(order.made),
     insteadValue(order.instead),
+    shown.strandsMm,
     ...Object.entries(order.choices).flat(),
   ];
 }
@@ -57,10 +58,12 @@ export function fromRow(version: number, row: unknown): unknown {
   const [lengthMm, insideGirthMm, counts, priceMinor, currency, name, email, note] = row.slice(
     12,
   ) as unknown[];
-  const shown = { lengthMm, insideGirthMm, counts, priceMinor };
   const later = row.slice(COMMON) as unknown[];
   const [postageMinor, delivery] = version === 1 ? [] : later.splice(0, 2);
   const [made, instead] = version < 3 ? [] : later.splice(0, 2);
+  const [strandsMm] = version < 4 ? [] : later.splice(0, 1);
+  const strands = version < 4 ? {} : { strandsMm };
+  const shown = { lengthMm, ...strands, insideGirthMm, counts, priceMinor };
   return {
     format: FORMAT,
     version,

@@ -44,7 +44,12 @@ const MORE: Readonly<Record<string, Schema>> = {
   'delivery.to.region': { description: 'County, state, province, prefecture; may be empty.' },
   'delivery.to.postcode': { description: 'Empty in a country that has none.' },
   'delivery.to.country': { description: 'ISO 3166-1, two letters.' },
-  'shown.lengthMm': { description: 'Finished length of the piece shown, mm.' },
+  'shown.lengthMm': {
+    description: 'Finished length of the piece shown, mm; of several strands the longest.',
+  },
+  'shown.strandsMm': {
+    description: 'Finished length of every strand where there are several, mm; else empty.',
+  },
   'shown.insideGirthMm': { description: 'Girth of the largest cylinder it passes round, mm.' },
   'shown.counts': { description: "Repeats of each section of each strand, in the design's own order." },
   'shown.priceMinor': { description: 'Price of one piece, minor units.' },
@@ -72,7 +77,9 @@ const order = orderFields<At>({
     type: typeof values[0],
     ...(values.length === 1 ? { const: values[0] } : { enum: values }),
   }),
-  list: (maxItems, each) => (path) => ({ type: 'array', minItems: 1, maxItems, items: each(path) }),
+  list: (least, maxItems, each) => (path) => ({
+    ...{ type: 'array', ...(least > 0 && { minItems: least }), maxItems, items: each(path) },
+  }),
   map: (maxProperties, key, each) => (path) => ({
     ...{ type: 'object', maxProperties, propertyNames: key(path), additionalProperties: each(path) },
   }),
@@ -92,7 +99,7 @@ const order = orderFields<At>({
   test: () => () => ({ type: 'string' }),
 });
 
-/** The JSON Schema (2020-12) of the version written, as `public/schema/order-3.json` publishes it. */
+/** The JSON Schema (2020-12) of the version written, as `public/schema/order-4.json` publishes it. */
 export function orderJsonSchema(): Schema {
   return {
     $id: `claspwise-order-${VERSION}`,

@@ -1,7 +1,7 @@
 /**
  * The compact form: an order as one word for links, e-mails and QR codes.
  *
- *     claspwise3.<base64url>.end
+ *     claspwise4.<base64url>.end
  *
  * The head names format and version, the tail shows where it stops, so that a
  * cut or wrapped copy is told from a whole one. Between them, in base64url
@@ -23,8 +23,12 @@ const TAIL = '.end';
  * breaks and escapes of quoted-printable, soft hyphens, zero-width spaces,
  * break tags and their entities.
  */
-const FOUND =
-  /claspwise(\d{1,4})\.((?:[\w\-\s>|=\u00ad\u200b-\u200d\u2060\ufeff]|<\/?w?br ?\/?>|&(?:shy|nbsp|gt|#173|#8203);)*)(\.end)?/g;
+const GAP = String.raw`[\s>|=\u00ad\u200b-\u200d\u2060\ufeff]|<\/?w?br ?\/?>|&(?:shy|nbsp|gt|#173|#8203);`;
+/** The tail may be broken too. */
+const FOUND = new RegExp(
+  String.raw`claspwise(\d{1,4})\.((?:[\w-]|${GAP})*)(\.(?:${GAP})*e(?:${GAP})*n(?:${GAP})*d)?`,
+  'g',
+);
 const MANGLED = /<\/?w?br ?\/?>|&[a-z\d#]+;|=(?=\s*[\r\n])|[\s>|\u00ad\u200b-\u200d\u2060\ufeff]/g;
 const QUOTED_PRINTABLE = /=([\dA-F]{2})/g;
 

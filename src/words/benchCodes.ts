@@ -129,7 +129,8 @@ export type LetterFacts = {
   /** How it stands with the one that lies finished; null where hers is strung for her. */
   readonly standing: 'lies' | 'asked-before' | 'gone' | null;
   readonly size: string;
-  readonly length: string;
+  /** Of the strands, the shortest first, those that read alike once. */
+  readonly lengths: readonly string[];
   /** Of all of it, postage within. */
   readonly price: string;
   readonly withPostage: boolean;

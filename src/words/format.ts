@@ -181,6 +181,8 @@ export type Format = {
   readonly ruler: (mm: number, round?: 'near' | 'up') => string;
   /** The same in its two parts, the other unit's empty where there is but one. */
   readonly rulerParts: (mm: number) => { readonly lead: string; readonly other: string };
+  /** How far two lengths are apart that are read beside it: as `short`, but in tenths of a millimetre where the rounded lengths would belie that. */
+  readonly apart: (fromMm: number, toMm: number) => string;
   /** A difference finer than anyone measures: tenths of a millimetre. */
   readonly fine: (mm: number) => string;
   readonly money: (minor: number) => string;
@@ -196,18 +198,33 @@ export const readsAsNone = (f: Format, mm: number): boolean => f.length(Math.abs
 /** Below this a length in eighths of an inch would read as none at all. */
 const HALF_EIGHTH_MM = INCH_MM / 16;
 
+/** True where the lengths, each rounded to the unit's own step, lie as far apart as their rounded difference says. */
+function readAsApart(fromMm: number, toMm: number, unit: LengthUnit): boolean {
+  const stepMm = unit === 'in' ? INCH_MM / 8 : 1;
+  const [from, to, apart] = [fromMm, toMm, toMm - fromMm].map((mm) => Math.round(mm / stepMm)) as [
+    number,
+    number,
+    number,
+  ];
+  return apart !== 0 && to - from === apart;
+}
+
 /** Binds the formats above. `currency` is an ISO 4217 code. */
 export function formatFor(lang: Lang, unit: LengthUnit, currency: string): Format {
+  const short = (mm: number): string =>
+    formatLength(mm, unit === 'in' && Math.abs(mm) >= HALF_EIGHTH_MM ? 'in' : 'mm', lang);
+  const fine = (mm: number): string => `${formatNumber(mm, lang, 1)}${NO_BREAK}mm`;
   return {
     lang,
     length: (mm) => formatLength(mm, unit, lang),
-    short: (mm) => formatLength(mm, unit === 'in' && Math.abs(mm) >= HALF_EIGHTH_MM ? 'in' : 'mm', lang),
+    short,
+    fine,
+    apart: (fromMm, toMm) => (readAsApart(fromMm, toMm, unit) ? short : fine)(Math.abs(toMm - fromMm)),
     ruler: (mm, round) => {
       const { lead, other } = rulerParts(mm, unit, lang, round);
       return other === '' ? lead : `${lead} (${other})`;
     },
     rulerParts: (mm) => rulerParts(mm, unit, lang),
-    fine: (mm) => `${formatNumber(mm, lang, 1)}${NO_BREAK}mm`,
     money: (minor) => formatMoney(minor, currency, lang),
     number: (value, digits) => formatNumber(value, lang, digits),
     list: (items) => formatList(items, lang),

@@ -23,6 +23,8 @@ export type OrderFacts = {
     readonly counts: readonly (readonly number[])[];
     /** Of the longest strand where there are several. */
     readonly lengthMm: number;
+    /** Of every strand where there are several and it is known; else empty. */
+    readonly strandsMm: readonly number[];
     readonly insideGirthMm: number;
     readonly priceMinor: number;
     readonly postageMinor: number;
@@ -32,6 +34,15 @@ export type OrderFacts = {
 /** The hand that an order is for; `either` where it doesn't matter, and she wasn't asked. */
 export const handIn = ({ hand, choices }: Pick<OrderFacts, 'hand' | 'choices'>): Hand | 'either' =>
   choices['hand'] === 'either' ? 'either' : hand;
+
+/** As much of an order as its size in words needs. */
+export type SizeFacts = Pick<OrderFacts, 'made'> & {
+  readonly measure: Pick<OrderFacts['measure'], 'of' | 'text'>;
+  readonly shown: Pick<OrderFacts['shown'], 'counts' | 'strandsMm'>;
+};
+
+/** What a tape shows of a piece. */
+export type MeasuredFacts = Pick<OrderFacts['shown'], 'counts' | 'strandsMm' | 'lengthMm' | 'insideGirthMm'>;
 
 /** How an order reaches the buyer. */
 export type DeliveryFacts =

@@ -87,7 +87,7 @@ describe('an order', () => {
     await standing(page).getByText('Not sent yet').waitFor();
     expect(
       await standing(page).getByRole('link', { name: 'Open as an e-mail' }).getAttribute('href'),
-    ).toMatch(/^mailto:.*claspwise3\./s);
+    ).toMatch(/^mailto:.*claspwise4\./s);
     const context = page.context();
     await page.close();
     desk.mode = 'takes';

@@ -96,7 +96,7 @@ export function mutateText(order: OrderDocument, random: Random): string {
     '\u00ad',
     '<br>',
     '&shy;',
-    'claspwise3.',
+    'claspwise4.',
     '.end',
     'A',
     '-',

@@ -30,6 +30,7 @@ export const sample: OrderDocument = {
   delivery: { by: 'unsaid' },
   shown: {
     lengthMm: 201.35,
+    strandsMm: [],
     insideGirthMm: 175.02,
     counts: [[1, 8, 2, 3]],
     priceMinor: 6450,
@@ -62,6 +63,20 @@ export const swapped: OrderDocument = {
   instead: {
     clasp: { id: 'toggle-14-silver', name: 'Silver toggle, ring 14 mm' },
     pendant: { id: 'river-drop-26', name: 'River-green glass drop' },
+  },
+};
+
+/** Three strands, one within another, asked for by the length of the shortest. */
+export const nested: OrderDocument = {
+  ...posted,
+  piece: { id: 'forty-days', revision: 'abcdef012345' },
+  measure: { of: 'length', text: '17 in', mm: 431.8 },
+  shown: {
+    ...posted.shown,
+    lengthMm: 533.42,
+    insideGirthMm: 418.9,
+    strandsMm: [432.5, 482.61, 533.42],
+    counts: [[9], [11], [13]],
   },
 };
 
@@ -137,6 +152,7 @@ export const anyOrder: fc.Arbitrary<OrderDocument> = fc.record({
   ),
   shown: fc.record({
     lengthMm: mm,
+    strandsMm: fc.array(mm, { maxLength: CAPS.strands }),
     insideGirthMm: mm,
     counts,
     priceMinor: fc.integer({ min: 0, max: CAPS.minor }),

@@ -52,7 +52,7 @@ function foundByPython(
 
 /** Patterns of the newest order by the field they stand at. */
 type Node = { readonly properties: Readonly<Record<string, Node>>; readonly pattern: string };
-const order = JSON.parse(readFileSync(join(FOLDER, 'order-3.json'), 'utf8')) as Node;
+const order = JSON.parse(readFileSync(join(FOLDER, 'order-4.json'), 'utf8')) as Node;
 const at = (...path: string[]): string =>
   path.reduce<Node | undefined>((node, key) => node?.properties[key], order)?.pattern ?? '';
 

@@ -96,8 +96,19 @@ describe('the compact form', () => {
         const lines = foldCompact(word).split('\n');
         expect(lines.join('')).toBe(word);
         for (const line of lines) expect(line).toMatch(/^[^.].{0,67}$/);
+        expect(lines.at(-1)).toMatch(/\.end$/);
       }),
     );
+  });
+
+  it('survives a break anywhere in it, its tail included', () => {
+    const word = encode(sample);
+    const begun = word.indexOf('.') + 1;
+    for (let at = begun; at <= word.length; at += 1) {
+      for (const wrap of ['\n', '\r\n> ', '<br>\n']) {
+        expect(decode(word.slice(0, at) + wrap + word.slice(at))).toEqual({ ok: true, document: sample });
+      }
+    }
   });
 
   it('is found as often as it stands there, up to a limit', () => {
@@ -112,13 +123,13 @@ describe('the compact form', () => {
     ['Dear Wren, I would like a bracelet.', { code: 'no-order' }],
     [whole.slice(0, -4), { code: 'cut-off' }],
     [whole.slice(0, 100), { code: 'cut-off' }],
-    [whole.replace('claspwise3', 'claspwise4'), { code: 'newer-version', version: 4 }],
-    [whole.replace('claspwise3', 'claspwise0'), { code: 'unknown-version', version: 0 }],
+    [whole.replace('claspwise4', 'claspwise5'), { code: 'newer-version', version: 5 }],
+    [whole.replace('claspwise4', 'claspwise0'), { code: 'unknown-version', version: 0 }],
     ['claspwise1..end', { code: 'damaged' }],
     ['claspwise1.AAAAAAAA.end', { code: 'damaged' }],
     [whole.replace('.W', '.X'), { code: 'damaged' }],
     // The same values under the other version's name are no order of that version.
-    [whole.replace('claspwise3', 'claspwise1'), { code: 'not-an-order' }],
+    [whole.replace('claspwise4', 'claspwise1'), { code: 'not-an-order' }],
     [`claspwise1.${'A'.repeat(24_001)}.end`, { code: 'too-long' }],
     [withSum('{}'), { code: 'not-an-order' }],
     [withSum('[1]'), { code: 'not-an-order' }],

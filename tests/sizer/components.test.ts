@@ -301,7 +301,7 @@ describe.each(LANGS)('where an order stands, in %s', (lang) => {
   test('with a receipt there is the slip, and no second way to send', () => {
     const html = show({ state: 'received', receivedAt: '2026-11-25T18:41:00Z', differs: true });
     expect(html).not.toContain('mailto:');
-    expect(html).toContain('href="/slip/#claspwise3.');
+    expect(html).toContain('href="/slip/#claspwise4.');
     expect(textOf(html)).toContain(orderWords(lang).differs);
     expect(textOf(html)).toMatch(/25\.? November 2026/);
   });

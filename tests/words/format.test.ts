@@ -126,3 +126,43 @@ describe('lengths at the bench', () => {
     expect(inches.rulerParts(0.5).other).toBe('');
   });
 });
+
+describe('how far two lengths are apart', () => {
+  const inches = formatFor('en', 'in', 'GBP');
+  const centimetres = formatFor('en', 'cm', 'GBP');
+
+  test('is as short as any where it agrees with both as they are read', () => {
+    expect(inches.apart(254, 260.35)).toBe(inches.short(6.35));
+    expect(inches.apart(260.35, 254)).toBe(inches.short(6.35));
+    expect(centimetres.apart(254, 260)).toBe(centimetres.short(6));
+  });
+
+  test('is told finely where both read alike, or further apart than they are', () => {
+    // 10½ in both.
+    expect(inches.length(265.3)).toBe(inches.length(268));
+    expect(inches.apart(265.3, 268)).toBe(inches.fine(2.7));
+    expect(centimetres.apart(254.6, 255.4)).toBe(centimetres.fine(0.8));
+  });
+
+  test('never belies the two lengths beside it', () => {
+    const eighths = (text: string): number => {
+      const read = parseLength(text, 'in');
+      return read.ok ? Math.round((read.mm / 25.4) * 8) : NaN;
+    };
+    fc.assert(
+      fc.property(
+        fc.double({ min: 100, max: 900, noNaN: true }),
+        fc.double({ min: -20, max: 20, noNaN: true }),
+        (from, by) => {
+          const told = inches.apart(from, from + by);
+          if (!told.endsWith('in')) return;
+          const [one, other] = [inches.length(from), inches.length(from + by)].map(eighths) as [
+            number,
+            number,
+          ];
+          expect(eighths(told)).toBe(Math.abs(other - one));
+        },
+      ),
+    );
+  });
+});

@@ -126,6 +126,7 @@ function composed(
     choice,
     measureText: made === 'ready' ? '' : textWithUnit(fields.size, catalogue.shop.unit),
     candidate,
+    design: copy.design,
     currency: copy.rules.currency,
     choices: {
       ...(fields.restring !== '' && RESTRING),

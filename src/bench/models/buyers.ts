@@ -1,6 +1,7 @@
 /** Buyers, gathered out of their orders: what somebody ordered before, her sizes and her hand. */
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
-import type { Hand, Measure } from '#core/design/choice.ts';
+import type { Hand } from '#core/design/choice.ts';
+import type { SizeFacts } from '#words/orderFacts.ts';
 import type { Entry } from '../book/entry.ts';
 import { fold, type Book } from '../book/open.ts';
 import { allEntries } from '../book/search.ts';
@@ -27,10 +28,8 @@ export type BuyerList = {
 
 export type BuyerOrder = { readonly entry: Entry; readonly pieceName: string };
 
-export type BuyerSize = {
-  readonly of: Measure['of'];
-  /** As she wrote it. */
-  readonly text: string;
+/** As she wrote it, with what tells which strand it is of. */
+export type BuyerSize = SizeFacts & {
   /** When the newest order with it came in. */
   readonly at: string;
 };
@@ -123,11 +122,11 @@ function rowOf(entries: readonly Entry[]): BuyerRow[] {
 
 function sizesOf(entries: readonly Entry[]): BuyerSize[] {
   const sized = entries.filter(({ document }) => document.made !== 'ready');
-  const sizes = sized.map(({ document: { measure }, receivedAt }) => {
+  const sizes = sized.map(({ document: { measure, made, shown }, receivedAt }) => {
     const text = measure.text === '' ? `${measure.mm} mm` : measure.text;
-    return { of: measure.of, text, at: receivedAt };
+    return { measure: { of: measure.of, text }, made, shown, at: receivedAt };
   });
-  return sizes.filter(
-    ({ of, text }, at) => sizes.findIndex((one) => one.of === of && one.text === text) === at,
-  );
+  const same = (one: BuyerSize, { measure }: BuyerSize): boolean =>
+    one.measure.of === measure.of && one.measure.text === measure.text;
+  return sizes.filter((size, at) => sizes.findIndex((one) => same(one, size)) === at);
 }

@@ -54,11 +54,11 @@ export function invoiceContent(detail: OrderDetail, theirs: Frame): InvoiceConte
 }
 
 /** Pieces and postage, where a price and a postage that the book knows add up to the total; else all in one line. */
-function itemsOf(detail: OrderDetail, { lang }: Frame): InvoiceContent['items'] {
+function itemsOf(detail: OrderDetail, { lang, format }: Frame): InvoiceContent['items'] {
   const { entry, money, pieceName } = detail;
-  const { quantity, measure, made } = entry.document;
+  const { quantity } = entry.document;
   const words = invoiceWords(lang);
-  const text = words.item(pieceName, orderWords(lang).size(measure, made));
+  const text = words.item(pieceName, orderWords(lang).size(format, entry.document));
   const parts = sumParts(detail);
   if (parts === null) {
     return [{ text, quantity, eachMinor: null, sumMinor: money.price.minor }];

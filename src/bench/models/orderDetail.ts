@@ -5,6 +5,7 @@ import { addressLines } from '#words/address.ts';
 import type { DeliveryFacts } from '#words/benchCodes.ts';
 import type { Difference } from '#words/difference.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
+import { strandLengths } from '#words/strandLengths.ts';
 import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
 import { invoicesOf, type Invoice } from '../book/invoices.ts';
@@ -15,6 +16,7 @@ import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import type { ReadyStanding } from '../book/ready.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { readyDifferences, standingOf } from '../check/ready.ts';
+import { lengthsOf } from '../check/lengths.ts';
 import { recheck, type Recheck } from '../check/recheck.ts';
 import { draftsFor, parcelFacts, paymentLink, type Draft } from '../letters/letters.ts';
 import type { Frame } from './frame.ts';
@@ -136,16 +138,15 @@ function draftsOf(catalogue: Catalogue, detail: LetterParts, frame: Frame): Draf
     minor > 0 ? formatMoney(minor, due.currency, document.lang) : null;
   const parcel = parcels.at(-1);
   const collection = inLang(shop.post?.collection ?? null, document.lang);
-  const lengthMm = checked.candidate?.finishedLengthMm ?? document.shown.lengthMm;
   return draftsFor(document, {
     name: document.buyer.name,
     number: document.number,
     piece: orderedName(catalogue, document, document.lang),
     quantity: document.quantity,
-    size: orderWords(document.lang).size(document.measure, document.made),
+    size: orderWords(document.lang).size(theirs.format, document),
     asItLies: document.made === 'ready',
     standing: standing?.is ?? null,
-    length: theirs.format.length(lengthMm),
+    lengths: strandLengths(theirs.format, lengthsOf(document, checked)),
     price: formatMoney(price.minor, price.currency, document.lang),
     withPostage: checked.postageMinor > 0,
     delivery: deliveryFacts(document, collection, theirs),

@@ -9,6 +9,7 @@ import { countByState, PAGE_SIZE, search, type Filter } from '../book/search.ts'
 import { findSnapshot } from '../book/snapshot.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { readyDifferences, standingOf } from '../check/ready.ts';
+import { lengthsOf } from '../check/lengths.ts';
 import { recheck } from '../check/recheck.ts';
 import type { Frame } from './frame.ts';
 import { orderedName } from './orderDetail.ts';
@@ -20,8 +21,8 @@ export type ListRow = {
   readonly pieceName: string;
   /** Null where the catalogue has the piece no more, and so no picture of it. */
   readonly pictured: string | null;
-  /** Finished length as it will be made, or was: the maker's own figure where there is one. */
-  readonly lengthMm: number;
+  /** Finished lengths as they will be made, or were: the maker's own figures where there are any. */
+  readonly lengthsMm: readonly number[];
   readonly late: boolean;
   readonly differs: boolean;
   /** Something is still to be strung, so its card is one click away. */
@@ -85,7 +86,7 @@ function rowOf(book: Book, catalogue: Catalogue, entry: Entry, today: string, { 
     entry,
     pieceName: orderedName(catalogue, document, lang),
     pictured: piece?.id ?? null,
-    lengthMm: (asked ? checked.candidate?.finishedLengthMm : undefined) ?? document.shown.lengthMm,
+    lengthsMm: lengthsOf(document, asked ? checked : null),
     late: dueOn !== null && dueOn < today && state !== 'sent' && state !== 'cancelled',
     differs: asked && checked.differences.length + readyDifferences(standing, state).length > 0,
     hasCard:

@@ -25,7 +25,9 @@ export function BuyerView({ buyer, frame, words }: Props) {
         <ul>
           {sizes.map((size) => (
             <li>
-              <bdi>{said.when(orderWords(frame.lang).size(size), formatDate(size.at, frame.lang))}</bdi>
+              <bdi>
+                {said.when(orderWords(frame.lang).size(frame.format, size), formatDate(size.at, frame.lang))}
+              </bdi>
             </li>
           ))}
         </ul>
@@ -67,7 +69,7 @@ type RowProps = { readonly order: BuyerOrder; readonly frame: Frame; readonly wo
 
 function Row({ order: { entry, pieceName }, frame, words }: RowProps) {
   const { document, receivedAt, state } = entry;
-  const { number, quantity, measure, made, hand } = document;
+  const { number, quantity, hand } = document;
   const { orderColumns: label, hands, againFor, restringFor } = words.buyers;
   return (
     <tr>
@@ -81,7 +83,7 @@ function Row({ order: { entry, pieceName }, frame, words }: RowProps) {
         {pieceName}
       </td>
       <td data-label={label.size}>
-        <bdi>{orderWords(frame.lang).size(measure, made)}</bdi>
+        <bdi>{orderWords(frame.lang).size(frame.format, document)}</bdi>
       </td>
       <td data-label={label.hand}>{hands[hand]}</td>
       <td data-label={label.received}>{formatDate(receivedAt, frame.lang)}</td>

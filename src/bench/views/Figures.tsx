@@ -2,31 +2,49 @@
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import { formatMoney } from '#words/format.ts';
+import type { MeasuredFacts } from '#words/orderFacts.ts';
+import { orderWords } from '#words/words.ts';
+import { measuredOf } from '../check/lengths.ts';
+import type { Recheck } from '../check/recheck.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
 
-type Line = { readonly label: string; readonly shown: string; readonly of: (candidate: Candidate) => string };
+type Made = { readonly design: Design | null; readonly candidate: Candidate };
+type Line = { readonly label: string; readonly shown: string; readonly of: (made: Made) => string };
 
 export function Figures({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
   const { words, format, lang } = frame;
   const { shown } = detail.entry.document;
   const { columns, figureRows } = words.order;
   const length = (mm: number): string => words.both(mm, format);
+  const measured = (facts: MeasuredFacts) => orderWords(lang).measured({ length }, facts);
+  const seen = measured(shown);
   const design = (detail.then ?? detail.now).copy?.design ?? null;
   const counts = (all: Candidate['counts']): string => countsText(all, design);
   const lines: Line[] = [
-    { label: figureRows.length, shown: length(shown.lengthMm), of: (one) => length(one.finishedLengthMm) },
-    { label: figureRows.girth, shown: length(shown.insideGirthMm), of: (one) => length(one.insideGirthMm) },
+    ...seen.map(({ label, value }, at) => ({
+      label,
+      shown: value,
+      of: (one: Made) => measured(factsOf(one, shown))[at]?.value ?? '',
+    })),
     {
       label: figureRows.price,
       shown: formatMoney(shown.priceMinor, shown.currency, lang),
-      of: (one) => format.money(one.priceMinor),
+      of: ({ candidate }) => format.money(candidate.priceMinor),
     },
-    { label: figureRows.counts, shown: counts(shown.counts), of: (one) => counts(one.counts) },
-    { label: figureRows.error, shown: '', of: (one) => `${format.number(Math.abs(one.errorMm), 1)} mm` },
+    {
+      label: figureRows.counts,
+      shown: counts(shown.counts),
+      of: ({ candidate }) => counts(candidate.counts),
+    },
+    {
+      label: figureRows.error,
+      shown: '',
+      of: ({ candidate }) => `${format.number(Math.abs(candidate.errorMm), 1)} mm`,
+    },
   ];
-  const then = detail.then?.checked.candidate ?? null;
-  const now = detail.now.checked.candidate;
+  const then = detail.then === null ? null : madeBy(detail.then.checked);
+  const now = madeBy(detail.now.checked);
   return (
     <details open={detail.now.checked.differences.length > 0}>
       <summary id="figures">{words.order.figures}</summary>
@@ -41,12 +59,12 @@ export function Figures({ detail, frame }: { detail: OrderDetail; frame: Frame }
             </tr>
           </thead>
           <tbody>
-            {lines.map(({ label, shown: seen, of }) => (
+            {lines.map(({ label, shown: saw, of }) => (
               <tr>
                 <th scope="row">{label}</th>
-                <td>{seen}</td>
-                {then !== null && <td class={differs(seen, of(then))}>{of(then)}</td>}
-                {now !== null && <td class={differs(seen, of(now))}>{of(now)}</td>}
+                <td>{saw}</td>
+                {then !== null && <td class={differs(saw, of(then))}>{of(then)}</td>}
+                {now !== null && <td class={differs(saw, of(now))}>{of(now)}</td>}
               </tr>
             ))}
           </tbody>
@@ -55,6 +73,18 @@ export function Figures({ detail, frame }: { detail: OrderDetail; frame: Frame }
       {detail.then === null && <p class="quiet">{words.order.noThen}</p>}
     </details>
   );
+}
+
+function madeBy({ copy, candidate }: Recheck): Made | null {
+  return candidate === null ? null : { design: copy?.design ?? null, candidate };
+}
+
+/** As far as the order tells its strands: older ones told the longest alone. */
+function factsOf({ design, candidate }: Made, shown: MeasuredFacts): MeasuredFacts {
+  const { counts, finishedLengthMm: lengthMm, insideGirthMm } = candidate;
+  return design === null || shown.strandsMm.length === 0
+    ? { counts, lengthMm, insideGirthMm, strandsMm: [] }
+    : measuredOf(design, candidate);
 }
 
 /** Counts with their sections' names, where the design has as many sections as counts. */

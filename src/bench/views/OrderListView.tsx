@@ -1,6 +1,7 @@
 /** The order book's list: filter, table, pages. */
 import { underBase } from '#ui/site/base.ts';
 import { moneyWords, orderWords, type BenchWords } from '#words/words.ts';
+import { strandLengthsText } from '#words/strandLengths.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
@@ -133,9 +134,9 @@ function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Fra
         </span>
       </td>
       <td data-label={columns.size}>
-        {format.length(row.lengthMm)}
+        {strandLengthsText(format, row.lengthsMm)}
         <small class="quiet">
-          <bdi>{orderWords(lang).size(document.measure, document.made)}</bdi>
+          <bdi>{orderWords(lang).size(format, document)}</bdi>
         </small>
       </td>
       <td data-label={columns.buyer}>

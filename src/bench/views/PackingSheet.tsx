@@ -2,6 +2,7 @@
 import { benchCardWords, orderWords } from '#words/words.ts';
 import { addressLines } from '#words/address.ts';
 import { formatDate, formatMoney } from '#words/format.ts';
+import { measuredOf } from '../check/lengths.ts';
 import { sumParts } from '../models/sumParts.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
@@ -10,14 +11,20 @@ import type { OrderDetail } from '../models/orderDetail.ts';
 export function PackingSheet({ detail, frame }: { detail: OrderDetail; frame: Frame }) {
   const { shop, format, lang, now } = frame;
   const words = benchCardWords(lang).packing;
+  const said = orderWords(lang);
   const { document } = detail.entry;
   const { quantity, delivery } = document;
+  const { copy, candidate } = detail.now.checked;
+  const [length] = said.measured(
+    format,
+    copy === null || candidate === null ? document.shown : measuredOf(copy.design, candidate),
+  );
   const { price } = detail.money;
   const parts = sumParts(detail);
   const money = (minor: number): string => formatMoney(minor, price.currency, lang);
   const cells = [
     detail.pieceName,
-    document.made === 'ready' ? orderWords(lang).asItLies : document.measure.text,
+    said.size(format, document),
     format.number(quantity),
     parts === null ? '' : money(parts.priceMinor),
   ];
@@ -82,6 +89,11 @@ export function PackingSheet({ detail, frame }: { detail: OrderDetail; frame: Fr
           </tr>
         </tfoot>
       </table>
+      {length !== undefined && (
+        <p>
+          {length.label}: {length.value}
+        </p>
+      )}
       <p>{words.thanks}</p>
       <p>{shop.orders.email}</p>
     </article>

@@ -1,9 +1,11 @@
 /** A piece's own bench card, as listed or in the size she gives. */
 import { underBase } from '#ui/site/base.ts';
 import { SITS } from '#core/design/choice.ts';
+import type { MeasuredFacts } from '#words/orderFacts.ts';
 import { orderWords, sizingWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
-import type { PieceSheet } from '../models/pieceSheet.ts';
+import { measuredOf } from '../check/lengths.ts';
+import type { PieceSheet, SheetQuery } from '../models/pieceSheet.ts';
 import { CardHead } from './card/CardHead.tsx';
 import { CardSheet } from './card/CardSheet.tsx';
 import { Choice } from './Choice.tsx';
@@ -13,7 +15,7 @@ type Props = { readonly sheet: PieceSheet; readonly frame: Frame };
 
 export function PieceSheetView({ sheet, frame }: Props) {
   const { card, piece, asked, partNames } = sheet;
-  const said = sizedSentence(sheet, asked.of, frame);
+  const said = sizedSentence({ ...sheet, design: piece.design }, asked.of, frame);
   return (
     <>
       {card === null && <h1>{piece.name}</h1>}
@@ -26,7 +28,13 @@ export function PieceSheetView({ sheet, frame }: Props) {
       {card !== null && (
         <CardSheet
           bench={card}
-          head={<CardHead bench={card} frame={frame} size={askedOf(sheet, frame)} />}
+          head={
+            <CardHead
+              bench={card}
+              frame={frame}
+              size={askedOf(asked, measuredOf(card.copy.design, card.candidate), frame)}
+            />
+          }
           partNames={partNames}
           ticks={`${piece.id}-${piece.revision}-${JSON.stringify(card.candidate.counts)}-${asked.hand}`}
           frame={frame}
@@ -37,9 +45,9 @@ export function PieceSheetView({ sheet, frame }: Props) {
 }
 
 /** The size as she wrote it, what it is of, and how it sits. */
-function askedOf({ asked }: PieceSheet, { lang, words }: Frame): string {
+function askedOf(asked: SheetQuery, shown: MeasuredFacts, { lang, format, words }: Frame): string {
   if (asked.text === '') return words.pieces.listed;
-  const size = orderWords(lang).size(asked);
+  const size = orderWords(lang).size(format, { measure: asked, made: 'to-measure', shown });
   return asked.of === 'length'
     ? size
     : `${size}, ${sizingWords(lang).sits[asked.sit].toLocaleLowerCase(lang)}`;

@@ -3,7 +3,7 @@ import type { Lie } from '#core/body/lie.ts';
 import type { Choice } from '#core/design/choice.ts';
 import type { Candidate, Help, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
-import { finishedLengthMm } from '#core/design/loopParts.ts';
+import { strandLengthsMm } from '#core/sizing/strandLengths.ts';
 import type { Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { chainSentence } from '#words/chainSentence.ts';
@@ -42,9 +42,9 @@ function changeLines(design: Design, { changes }: Candidate, { f, sizing, termin
 function lengthRows(design: Design, candidate: Candidate, { sizing, terminal, f }: Voice) {
   if (design.lie !== 'nested')
     return [[sizing.finishedLength, f.length(candidate.finishedLengthMm)] as const];
-  return candidate.sequences.map((sequence, index) => {
+  return strandLengthsMm(design, candidate).map((mm, index) => {
     const label = `${sizing.finishedLength}, ${terminal.strand(f, index + 1)}`;
-    return [label, f.length(finishedLengthMm(design, sequence, candidate.chainUsedMm))] as const;
+    return [label, f.length(mm)] as const;
   });
 }
 

@@ -55,7 +55,11 @@ export function endSteps(card: Card, found: StrandCard, strand: number, end: End
     lead,
     { code: 'draw-up', strand, args: { slackMm: found.slackMm, roomMm } },
     look,
-    { code: 'measure', strand, args: { lengthMm: found.finishedLengthMm } },
+    {
+      code: 'measure',
+      strand,
+      args: { lengthMm: found.finishedLengthMm, chained: card.ends.extenderMm > 0 },
+    },
     { code: 'check-pattern', strand, args: { count: found.count } },
     crimped,
     cutTail,

@@ -41,9 +41,15 @@ export type StepArgs = {
   readonly 'hang-pendant': { readonly pendant: string; readonly rings: number; readonly overTail: boolean };
   /** `roomMm`: what the cover will need beside the crimp, 0 without one. */
   readonly 'draw-up': { readonly slackMm: number; readonly roomMm: number };
-  readonly measure: { readonly lengthMm: number };
+  /** `chained`: a chain hangs from the end, and isn't in the length. */
+  readonly measure: { readonly lengthMm: number; readonly chained: boolean };
   readonly 'check-pattern': { readonly count: number };
-  readonly 'check-closed': { readonly lengthMm: number };
+  /** Closed without its chain; `chainMm` is the whole chain, 0 for none, `chainUsedMm` how far down it this size closes. */
+  readonly 'check-closed': {
+    readonly lengthMm: number;
+    readonly chainMm: number;
+    readonly chainUsedMm: number;
+  };
 };
 
 export type StepCode = keyof StepArgs;

@@ -73,9 +73,10 @@ function strandSteps(card: Card, found: StrandCard, strand: number): Step[] {
 
 /** Every step of a card, in an order that two hands can do (common practice, no source). */
 export function stepsOf(card: Card): Step[] {
+  const { extenderMm: chainMm, chainUsedMm } = card.ends;
   return [
     ...readySteps(card),
     ...card.strands.flatMap((found, index) => strandSteps(card, found, index)),
-    { code: 'check-closed', strand: null, args: { lengthMm: card.finishedLengthMm } },
+    { code: 'check-closed', strand: null, args: { lengthMm: card.finishedLengthMm, chainMm, chainUsedMm } },
   ];
 }

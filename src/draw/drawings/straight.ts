@@ -42,17 +42,19 @@ export function drawStraight(
   // What hangs leaves no room below the strand for a ruler.
   const way = hangMm > 0 ? -1 : 1;
   const edgeMm = way === 1 ? rows.bottomMm + textMm * 0.4 : rows.topMm - textMm * 0.4;
-  const marks = rulerMarks(lengthMm, options.unit);
+  // A chain hangs beyond the ring, and is measured too.
+  const { extenderMm } = design.ends;
+  const fromMm = options.claspSide === 'right' ? -extenderMm : 0;
+  const marks = rulerMarks(lengthMm + extenderMm, options.unit);
   const painted =
-    paintRuler(marks, 0, edgeMm, textMm, way) +
+    paintRuler(marks, fromMm, edgeMm, textMm, way) +
     paintRows(ink, design, rows) +
     paintHanging(ink, design, hangsAt(sequences, rows, options.claspSide ?? 'left'), 0);
   const topMm = way === 1 ? rows.topMm : edgeMm - textMm * RULER_SHARE;
   const bottomMm = way === 1 ? edgeMm + textMm * RULER_SHARE : Math.max(rows.bottomMm, hangMm);
   const side = MARGIN_MM + textMm * 0.5;
-  const { extenderMm } = design.ends;
   const box = {
-    x: -side - (options.claspSide === 'right' ? extenderMm : 0),
+    x: fromMm - side,
     y: topMm - MARGIN_MM,
     width: lengthMm + 2 * side + extenderMm,
     height: bottomMm - topMm + 2 * MARGIN_MM,

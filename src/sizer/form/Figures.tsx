@@ -1,5 +1,6 @@
 /** What the buyer would get, in figures. */
 import type { Format } from '#words/format.ts';
+import { strandLengths } from '#words/strandLengths.ts';
 import type { SizingWords } from '#words/words.ts';
 import type { PieceFigures } from '../model/figures.ts';
 
@@ -12,17 +13,17 @@ export type FiguresProps = {
 };
 
 export function Figures({ words, format, figures, listed }: FiguresProps) {
-  // Strands of one length are said once.
-  const lengths = new Set(figures.lengthsMm.map(format.length));
+  const lengths = strandLengths(format, figures.lengthsMm);
+  const differ = lengths.length > 1;
   return (
     <div class="sizer-result">
       <h3>{listed ? words.listedTitle : words.resultTitle}</h3>
       <dl class="sizer-figures">
+        <Figure label={differ ? words.finishedLengths : words.finishedLength} value={lengths.join(' · ')} />
         <Figure
-          label={lengths.size > 1 ? words.finishedLengths : words.finishedLength}
-          value={[...lengths].join(' · ')}
+          label={differ ? words.girthOfShortest : words.insideGirth}
+          value={format.length(figures.insideGirthMm)}
         />
-        <Figure label={words.insideGirth} value={format.length(figures.insideGirthMm)} />
         <Figure label={words.count} value={format.number(figures.parts)} />
         <Figure label={words.weight} value={words.grams(format, figures.massG)} />
       </dl>

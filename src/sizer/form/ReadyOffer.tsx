@@ -1,5 +1,6 @@
 /** The one that lies finished: what it measures, whom it suits, the button that asks for it, and the way to the size field for anybody else. */
 import type { Format } from '#words/format.ts';
+import { strandLengths } from '#words/strandLengths.ts';
 import type { SizingWords } from '#words/words.ts';
 import { measureId } from '../model/elements.ts';
 import type { BuiltPiece, PieceForSizer } from '../model/input.ts';
@@ -16,7 +17,7 @@ export type ReadyOfferProps = {
 
 export function ReadyOffer({ piece, built, words, format, id, onWant }: ReadyOfferProps) {
   const { lengthsMm, insideGirthMm, priceMinor } = built.figures;
-  const lengths = [...new Set(lengthsMm.map(format.length))];
+  const lengths = strandLengths(format, lengthsMm);
   const { kind } = piece.design;
   const { suits = null } = built;
   return (

@@ -1,7 +1,7 @@
 /** The figures of one piece that the buyer reads. */
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
-import { finishedLengthMm } from '#core/design/loopParts.ts';
+import { strandLengthsMm } from '#core/sizing/strandLengths.ts';
 
 export type PieceFigures = {
   /** Of every strand. */
@@ -15,9 +15,9 @@ export type PieceFigures = {
 
 /** Reads them off a candidate. */
 export function figuresOf(design: Design, candidate: Candidate): PieceFigures {
-  const { sequences, chainUsedMm, insideGirthMm, priceMinor, massG } = candidate;
+  const { sequences, insideGirthMm, priceMinor, massG } = candidate;
   return {
-    lengthsMm: sequences.map((sequence) => finishedLengthMm(design, sequence, chainUsedMm)),
+    lengthsMm: strandLengthsMm(design, candidate),
     insideGirthMm,
     priceMinor,
     massG,

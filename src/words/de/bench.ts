@@ -73,7 +73,7 @@ function both(mm: number, f: Format): string {
 
 const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
-    'Darin ist keine Bestellung. Sie beginnt mit „claspwise3.“ (ältere mit „claspwise2.“ oder „claspwise1.“) und endet mit „.end“.',
+    'Darin ist keine Bestellung. Sie beginnt mit „claspwise4.“ (ältere mit „claspwise3.“, „claspwise2.“ oder „claspwise1.“) und endet mit „.end“.',
   'empty-file': () =>
     'Die Datei ist leer. Speichern Sie die E-Mail noch einmal, oder kopieren Sie ihren Text hierher.',
   'empty-form': () =>
@@ -82,7 +82,7 @@ const arrivalProblems: Sentences<ArrivalProblem> = {
   'not-utf8': () =>
     'Die Zeichen sind anders kodiert als in UTF-8; ein Name könnte verloren gehen. Als UTF-8 speichern und noch einmal aufnehmen.',
   'cut-off': () => 'Die Bestellung bricht vor ihrem „.end“ ab. Kopieren Sie die ganze Nachricht.',
-  'too-long': () => 'Was zwischen „claspwise3.“ und „.end“ steht, ist länger als jede Bestellung.',
+  'too-long': () => 'Was zwischen „claspwise4.“ und „.end“ steht, ist länger als jede Bestellung.',
   'newer-version': ({ version }) =>
     `Die Bestellung ist in Version ${version} geschrieben, neuer als diese Werkbank. Erneuern Sie sie zuerst.`,
   'unknown-version': ({ version }) => `Die Bestellung nennt eine Version „${version}“, die es nie gab.`,
@@ -188,8 +188,6 @@ export const bench: typeof en = {
     figures: 'Zahlen',
     columns: { what: '', shown: 'Gezeigt', then: 'Wie es damals war', now: 'Wie es jetzt ist' },
     figureRows: {
-      length: 'Fertige Länge',
-      girth: 'Innenumfang',
       price: 'Preis',
       counts: 'Anzahlen je Abschnitt',
       error: 'Neben der gewünschten Größe',

@@ -32,7 +32,7 @@ export const benchCard: typeof en = {
   check: 'Nicht, wie es gezeigt wurde: Klären Sie es, bevor Sie den Draht schneiden.',
   for: (name: string): string => `für ${name}`,
   quantity: (count: number): string => `Davon ${count} machen.`,
-  facts: { size: 'Größe', finished: 'Fertige Länge', girth: 'Innenumfang', hand: 'Hand', due: 'Fällig' },
+  facts: { size: 'Größe', hand: 'Hand', due: 'Fällig' },
   instead: { clasp: 'Anderer Verschluss', pendant: 'Anderer Anhänger' },
   notes: { buyer: 'Aus der Bestellung:', maker: 'Eigene Notiz:' },
   picture: 'Das Stück auf dem Perlenbrett',

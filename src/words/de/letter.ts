@@ -1,5 +1,6 @@
 /** Briefe der Werkstatt an die Kundschaft: Entwürfe, die sie vorher liest und ändert. */
 import type { Letter, LetterFacts } from '../benchCodes.ts';
+import { formatList } from '../format.ts';
 import type { letter as en } from '../en/letter.ts';
 
 const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
@@ -16,9 +17,14 @@ const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
 const counted = ({ quantity, piece }: Pick<LetterFacts, 'quantity' | 'piece'>): string =>
   quantity > 1 ? `${quantity} × ${piece}` : piece;
 
-const what = ({ quantity, piece, asItLies, size, length, price, withPostage }: LetterFacts): string =>
+const measuring = (lengths: readonly string[]): string =>
+  lengths.length > 1
+    ? `${formatList(lengths, 'de')} vom kürzesten bis zum längsten Strang`
+    : (lengths[0] ?? '');
+
+const what = ({ quantity, piece, asItLies, size, lengths, price, withPostage }: LetterFacts): string =>
   [
-    `${counted({ quantity, piece })}, ${asItLies ? size : `für ${size}`}, gemessen ${length}`,
+    `${counted({ quantity, piece })}, ${asItLies ? size : `für ${size}`}, gemessen ${measuring(lengths)}`,
     `${quantity > 1 ? 'zusammen ' : ''}${price}${withPostage ? ', Versand inbegriffen' : ''}`,
   ].join(', ');
 

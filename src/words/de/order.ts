@@ -4,8 +4,17 @@ import { formatList, type Format } from '../format.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { addressLines } from '../address.ts';
 import type { order as english } from '../en/order.ts';
-import { handIn, type FormProblem, type OrderFacts, type OrderRow, type SendProblem } from '../orderFacts.ts';
+import {
+  handIn,
+  type FormProblem,
+  type MeasuredFacts,
+  type OrderFacts,
+  type OrderRow,
+  type SendProblem,
+  type SizeFacts,
+} from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
+import { strandLengthsText, strandsDiffer } from '../strandLengths.ts';
 
 const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
   wrist: (text) => `${text} ums Handgelenk`,
@@ -17,6 +26,31 @@ const AS_IT_LIES = 'so, wie es daliegt';
 const OF_SHORTEST = (text: string): string => `${text} fertige Länge des kürzesten Strangs`;
 const HAND = { left: 'die linke Hand', right: 'die rechte Hand', either: 'beide Hände' };
 const SIT = { snug: 'anliegend', easy: 'bequem', loose: 'locker' };
+
+/** What was asked for: the measure as written, of what it is, and of which strand. */
+const sizeText = (f: Format, { measure, made, shown }: SizeFacts): string => {
+  if (made === 'ready') return AS_IT_LIES;
+  const say = measure.of === 'length' && strandsDiffer(f, shown) ? OF_SHORTEST : BY[measure.of];
+  return say(measure.text);
+};
+
+/** How long it comes out, every strand where they differ. */
+const lengthRow = (f: Pick<Format, 'length'>, shown: MeasuredFacts): OrderRow => {
+  const { lengthMm, strandsMm } = shown;
+  if (!strandsDiffer(f, shown)) return { label: 'Fertige Länge', value: f.length(lengthMm) };
+  return strandsMm.length === 0
+    ? { label: 'Längster Strang', value: f.length(lengthMm) }
+    : { label: 'Fertige Längen, der kürzeste Strang zuerst', value: strandLengthsText(f, strandsMm) };
+};
+
+/** Its figures as a tape shows them, on slip, e-mail and bench card alike. */
+const measured = (f: Pick<Format, 'length'>, shown: MeasuredFacts): OrderRow[] => [
+  lengthRow(f, shown),
+  {
+    label: strandsDiffer(f, shown) ? 'Innenumfang, kürzester Strang' : 'Innenumfang',
+    value: f.length(shown.insideGirthMm),
+  },
+];
 
 /** Where it goes, and what that costs with it. */
 /** Parts chosen instead of the listed ones. */
@@ -150,7 +184,8 @@ export const order: typeof english = {
   },
   mailFoot:
     'Die Zeilen unten enthalten die ganze Bestellung für das Auftragsbuch. Bitte lassen Sie sie, wie sie sind.',
-  size: ({ of, text }, made = 'to-measure') => (made === 'ready' ? AS_IT_LIES : BY[of](text)),
+  size: sizeText,
+  measured,
   /** In the size's place, for a piece that lies finished. */
   asItLies: AS_IT_LIES,
   /** The piece's name, with the parts chosen instead of the listed ones. */
@@ -158,20 +193,16 @@ export const order: typeof english = {
   rows: (f, order, pieceName) => {
     const { measure, sit, quantity, shown, buyer } = order;
     const ready = order.made === 'ready';
-    const several = shown.counts.length > 1;
     return [
       { label: 'Stück', value: pieceName },
       {
         label: 'Maß',
-        value: ready
-          ? AS_IT_LIES
-          : (several && measure.of === 'length' ? OF_SHORTEST : BY[measure.of])(measure.text),
+        value: sizeText(f, order),
       },
       ...insteadRows(order),
       ...(ready || measure.of === 'length' ? [] : [{ label: 'Sitz', value: SIT[sit] }]),
       ...(ready ? [] : [{ label: 'Verschluss für', value: HAND[handIn(order)] }]),
-      { label: several ? 'Längster Strang' : 'Fertige Länge', value: f.length(shown.lengthMm) },
-      { label: 'Innenumfang', value: f.length(shown.insideGirthMm) },
+      ...measured(f, shown),
       { label: 'Preis', value: f.money(shown.priceMinor) },
       { label: 'Wie viele', value: f.number(quantity) },
       ...delivered(f, order),

@@ -131,6 +131,7 @@ export const pages: typeof english = {
     sizeFor: { girth: 'Umfang', length: 'Gewünschte Länge', shortest: 'Gewünschter kürzester Strang' },
     comesOut: 'Wird',
     comeOut: 'Stränge kommen auf',
+    onChain: (from, to) => `am Kettchen von ${from} bis ${to}`,
     changes: 'Was sich ändert',
     tablePrice: 'Preis',
     usual: 'wie gezeigt',

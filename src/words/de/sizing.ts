@@ -188,6 +188,7 @@ export const sizing: typeof english = {
   finishedLengths: 'Fertige Längen, der kürzeste Strang zuerst',
   lengthOfShortest: 'Fertige Länge des kürzesten Strangs mit Verschluss',
   insideGirth: 'Innenumfang',
+  girthOfShortest: 'Innenumfang, kürzester Strang',
   price: 'Preis',
   weight: 'Gewicht',
   count: 'Perlen und Teile',
@@ -204,7 +205,7 @@ export const sizing: typeof english = {
     `Mit ganzen Perlen geht es nicht näher als ${f.short(toleranceMm)} an die ${f.length(targetMm)}, die Sie brauchen. Das sind die nächsten Stücke; wählen Sie eines.`,
   nearLegend: 'Nächste Stücke',
   nearOption: (f, targetMm, errorMm) =>
-    `${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'kleiner' : 'größer'} als die ${f.length(targetMm)}`,
+    `${f.apart(targetMm, targetMm + errorMm)} ${errorMm < 0 ? 'kleiner' : 'größer'} als die ${f.length(targetMm)}`,
   outside: (f, side, of, limits) => {
     const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
     const fittedMm = side === 'below' ? limits.leastMm : limits.mostMm;

@@ -30,8 +30,8 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     const tried = `${name(clasp)} ein paarmal öffnen und schließen: Ein schwergängiger lässt sich später nicht mehr tauschen.`;
     return inHalves ? `${tried} Dann trennen: Je eine Hälfte kommt an ein Ende.` : tried;
   },
-  'join-chain': ({ args }, _, name) =>
-    `Das letzte Glied der Kette nach vorn und hinten aufbiegen, nie auseinander; einhängen (${round(args, name)}) und ebenso schließen.`,
+  'join-chain': ({ args }, f, name) =>
+    `${f.ruler(args.chainMm)} Kettchen nehmen. Das Glied an einem Ende nach vorn und hinten öffnen, nie auseinander, dort einhängen und schließen: ${round(args, name)}.`,
   'join-ring': ({ args: { ring, joint, above, below } }, f, name) => {
     const taken = f.list([below, above].filter((id) => id !== null).map(name));
     return joint === 'open'
@@ -96,12 +96,18 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
         : ' Die offene Hülle, über die Quetschperle gehalten, berührt gerade die letzte Perle.';
     return `Den Draht anziehen: ${slack}.${room}`;
   },
-  measure: ({ args: { lengthMm } }, f) =>
-    `Gerade messen, mit allem daran, von wo das eine Ende trägt bis wo das andere trägt: ${f.ruler(lengthMm)}.`,
+  measure: ({ args: { lengthMm, chained } }, f) =>
+    `Gerade messen, mit allem daran, von wo das eine Ende trägt bis wo das andere trägt${chained ? ', das Kettchen nicht mitgezählt' : ''}: ${f.ruler(lengthMm)}.`,
   'check-pattern': ({ args: { count } }, f) =>
     `${f.number(count)} zählen und das Muster noch einmal von beiden Enden lesen: Noch lässt es sich ändern.`,
-  'check-closed': ({ args: { lengthMm } }, f) =>
-    `Schließen: ${f.ruler(lengthMm)}, und kein spitzes Ende steht vor.`,
+  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm } }, f) => {
+    if (chainMm === 0) return `Schließen: ${f.ruler(lengthMm)}, und kein spitzes Ende steht vor.`;
+    const used =
+      chainUsedMm === 0
+        ? ', wie es diese Größe will'
+        : `; ${f.ruler(chainUsedMm)} weiter am Kettchen, wie es diese Größe will: ${f.ruler(lengthMm + chainUsedMm)}`;
+    return `Vor dem Kettchen schließen: ${f.ruler(lengthMm)}${used}; am letzten Glied: ${f.ruler(lengthMm + chainMm)}. Jedes Glied nimmt den Verschluss, und kein spitzes Ende steht vor.`;
+  },
 };
 
 /** Der Satz zu einem Schritt. */

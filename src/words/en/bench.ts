@@ -72,7 +72,7 @@ function both(mm: number, f: Format): string {
 
 const arrivalProblems: Sentences<ArrivalProblem> = {
   'no-order': () =>
-    'There is no order in it. It begins with “claspwise3.” (older ones with “claspwise2.” or “claspwise1.”) and ends with “.end”.',
+    'There is no order in it. It begins with “claspwise4.” (older ones with “claspwise3.”, “claspwise2.” or “claspwise1.”) and ends with “.end”.',
   'empty-file': () =>
     'The file is empty. Save the e-mail once more, or open it, copy its text and paste it here.',
   'empty-form': () => 'There is nothing in it yet. Paste the e-mail or choose its file, then take it in.',
@@ -80,7 +80,7 @@ const arrivalProblems: Sentences<ArrivalProblem> = {
   'not-utf8': () =>
     'Its letters are in another encoding than UTF-8, so a name could be lost. Save it as UTF-8 and take it in again.',
   'cut-off': () => 'The order is cut off before its “.end”. Copy the whole message.',
-  'too-long': () => 'What stands between “claspwise3.” and “.end” is longer than any order.',
+  'too-long': () => 'What stands between “claspwise4.” and “.end” is longer than any order.',
   'newer-version': ({ version }) =>
     `The order is written in version ${version}, newer than this bench. Bring the bench up to date, then take it in.`,
   'unknown-version': ({ version }) => `The order names a version “${version}” that there never was.`,
@@ -184,8 +184,6 @@ export const bench = {
     figures: 'Figures',
     columns: { what: '', shown: 'Buyer saw', then: 'As it stood then', now: 'As it stands now' },
     figureRows: {
-      length: 'Finished length',
-      girth: 'Inside girth',
       price: 'Price',
       counts: 'Counts by section',
       error: 'Off the wanted size by',

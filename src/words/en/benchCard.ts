@@ -31,7 +31,7 @@ export const benchCard = {
   check: 'Not as the buyer saw it: settle it with her before you cut the wire.',
   for: (name: string): string => `for ${name}`,
   quantity: (count: number): string => `Make ${count} of these.`,
-  facts: { size: 'Size', finished: 'Finished length', girth: 'Inside girth', hand: 'Hand', due: 'Due' },
+  facts: { size: 'Size', hand: 'Hand', due: 'Due' },
   instead: { clasp: 'Clasp instead', pendant: 'Pendant instead' },
   notes: { buyer: 'From the buyer:', maker: 'Your note:' },
   picture: 'The piece laid on the bead board',

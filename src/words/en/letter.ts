@@ -1,5 +1,6 @@
 /** Letters that the maker sends to a buyer. Drafts: she reads and changes them first. */
 import type { Letter, LetterFacts } from '../benchCodes.ts';
+import { formatList } from '../format.ts';
 
 const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
   question: ({ number, piece }) => `A question about your order ${number}: ${piece}`,
@@ -15,9 +16,14 @@ const subjects: Readonly<Record<Letter, (facts: LetterFacts) => string>> = {
 const counted = ({ quantity, piece }: Pick<LetterFacts, 'quantity' | 'piece'>): string =>
   quantity > 1 ? `${quantity} × ${piece}` : piece;
 
-const what = ({ quantity, piece, asItLies, size, length, price, withPostage }: LetterFacts): string =>
+const measuring = (lengths: readonly string[]): string =>
+  lengths.length > 1
+    ? `${formatList(lengths, 'en')} from the shortest strand to the longest`
+    : (lengths[0] ?? '');
+
+const what = ({ quantity, piece, asItLies, size, lengths, price, withPostage }: LetterFacts): string =>
   [
-    `${counted({ quantity, piece })}, ${asItLies ? size : `for ${size}`}, measuring ${length}`,
+    `${counted({ quantity, piece })}, ${asItLies ? size : `for ${size}`}, measuring ${measuring(lengths)}`,
     `${price}${quantity > 1 ? ' together' : ''}${withPostage ? ', postage included' : ''}`,
   ].join(', ');
 

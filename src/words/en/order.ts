@@ -3,8 +3,17 @@ import type { Measure } from '#core/design/choice.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { addressLines } from '../address.ts';
 import { formatList, type Format } from '../format.ts';
-import { handIn, type FormProblem, type OrderFacts, type OrderRow, type SendProblem } from '../orderFacts.ts';
+import {
+  handIn,
+  type FormProblem,
+  type MeasuredFacts,
+  type OrderFacts,
+  type OrderRow,
+  type SendProblem,
+  type SizeFacts,
+} from '../orderFacts.ts';
 import type { Sentences } from '../sentence.ts';
+import { strandLengthsText, strandsDiffer } from '../strandLengths.ts';
 
 const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
   wrist: (text) => `${text} round the wrist`,
@@ -16,6 +25,31 @@ const AS_IT_LIES = 'as it lies there';
 const OF_SHORTEST = (text: string): string => `${text} finished length of the shortest strand`;
 const HAND = { left: 'the left hand', right: 'the right hand', either: 'either hand' };
 const SIT = { snug: 'snug', easy: 'easy', loose: 'loose' };
+
+/** What was asked for: the measure as written, of what it is, and of which strand. */
+const sizeText = (f: Format, { measure, made, shown }: SizeFacts): string => {
+  if (made === 'ready') return AS_IT_LIES;
+  const say = measure.of === 'length' && strandsDiffer(f, shown) ? OF_SHORTEST : BY[measure.of];
+  return say(measure.text);
+};
+
+/** How long it comes out, every strand where they differ. */
+const lengthRow = (f: Pick<Format, 'length'>, shown: MeasuredFacts): OrderRow => {
+  const { lengthMm, strandsMm } = shown;
+  if (!strandsDiffer(f, shown)) return { label: 'Finished length', value: f.length(lengthMm) };
+  return strandsMm.length === 0
+    ? { label: 'Longest strand', value: f.length(lengthMm) }
+    : { label: 'Finished lengths, the shortest strand first', value: strandLengthsText(f, strandsMm) };
+};
+
+/** Its figures as a tape shows them, on slip, e-mail and bench card alike. */
+const measured = (f: Pick<Format, 'length'>, shown: MeasuredFacts): OrderRow[] => [
+  lengthRow(f, shown),
+  {
+    label: strandsDiffer(f, shown) ? 'Inside girth, shortest strand' : 'Inside girth',
+    value: f.length(shown.insideGirthMm),
+  },
+];
 
 /** Parts chosen instead of the listed ones. */
 const insteadRows = ({ instead: { clasp, pendant } }: OrderFacts): OrderRow[] => [
@@ -148,11 +182,8 @@ export const order = {
     ready: 'Please write to me before you send it.',
   },
   mailFoot: 'The lines below hold the whole order for the maker’s order book. Please leave them as they are.',
-  /** What was asked for: the measure as written, and of what it is. */
-  size: (
-    { of, text }: Pick<OrderFacts['measure'], 'of' | 'text'>,
-    made: OrderFacts['made'] = 'to-measure',
-  ): string => (made === 'ready' ? AS_IT_LIES : BY[of](text)),
+  size: sizeText,
+  measured,
   /** In the size's place, for a piece that lies finished. */
   asItLies: AS_IT_LIES,
   /** The piece's name, with the parts chosen instead of the listed ones. */
@@ -161,20 +192,16 @@ export const order = {
   rows: (f: Format, order: OrderFacts, pieceName: string): OrderRow[] => {
     const { measure, sit, quantity, shown, buyer } = order;
     const ready = order.made === 'ready';
-    const several = shown.counts.length > 1;
     return [
       { label: 'Piece', value: pieceName },
       {
         label: 'Size',
-        value: ready
-          ? AS_IT_LIES
-          : (several && measure.of === 'length' ? OF_SHORTEST : BY[measure.of])(measure.text),
+        value: sizeText(f, order),
       },
       ...insteadRows(order),
       ...(ready || measure.of === 'length' ? [] : [{ label: 'Sit', value: SIT[sit] }]),
       ...(ready ? [] : [{ label: 'Clasp worked by', value: HAND[handIn(order)] }]),
-      { label: several ? 'Longest strand' : 'Finished length', value: f.length(shown.lengthMm) },
-      { label: 'Inside girth', value: f.length(shown.insideGirthMm) },
+      ...measured(f, shown),
       { label: 'Price', value: f.money(shown.priceMinor) },
       { label: 'How many', value: f.number(quantity) },
       ...delivered(f, order),

@@ -143,6 +143,8 @@ export const pages = {
     sizeFor: { girth: 'Girth', length: 'Length asked', shortest: 'Shortest strand asked' },
     comesOut: 'Comes out at',
     comeOut: 'Strands come out at',
+    /** What the extender chain lets it be worn at. */
+    onChain: (from: string, to: string): string => `from ${from} to ${to} by its chain`,
     changes: 'What changes',
     tablePrice: 'Price',
     usual: 'as shown',

@@ -192,6 +192,7 @@ export const sizing = {
   /** Of nested strands a length is that of one of them. */
   lengthOfShortest: 'Finished length of the shortest strand, clasp included',
   insideGirth: 'Inside girth',
+  girthOfShortest: 'Inside girth, shortest strand',
   price: 'Price',
   weight: 'Weight',
   count: 'Beads and findings',
@@ -209,7 +210,7 @@ export const sizing = {
     `Whole beads can’t come within ${f.short(toleranceMm)} of the ${f.length(targetMm)} that you need. These are the nearest pieces; choose one.`,
   nearLegend: 'Nearest pieces',
   nearOption: (f: Format, targetMm: number, errorMm: number): string =>
-    `${f.short(Math.abs(errorMm))} ${errorMm < 0 ? 'smaller' : 'larger'} than the ${f.length(targetMm)}`,
+    `${f.apart(targetMm, targetMm + errorMm)} ${errorMm < 0 ? 'smaller' : 'larger'} than the ${f.length(targetMm)}`,
   outside: (f: Format, side: 'below' | 'above', of: Of, limits: Limits): string => {
     const askedMm = side === 'below' ? limits.leastAskedMm : limits.mostAskedMm;
     const fittedMm = side === 'below' ? limits.leastMm : limits.mostMm;

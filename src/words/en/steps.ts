@@ -33,8 +33,8 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     const tried = `Work the ${name(clasp)} a few times: a stiff one can’t be changed later.`;
     return inHalves ? `${tried} Then part it: one half goes to each end.` : tried;
   },
-  'join-chain': ({ args }, _, name) =>
-    `Open the chain’s last link front to back, never apart; hang it on ${round(args, name)} and close it.`,
+  'join-chain': ({ args }, f, name) =>
+    `Take ${f.ruler(args.chainMm)} of chain. Open the link at one end front to back, never apart; hang it on ${round(args, name)} and close it.`,
   'join-ring': ({ args: { ring, joint, above, below } }, f, name) => {
     const taken = [below, above].filter((id) => id !== null).map((id) => `the ${name(id)}`);
     return joint === 'open'
@@ -96,12 +96,18 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     const room = roomMm === 0 ? '' : ' The open cover, held over the crimp, just touches the last bead.';
     return `Draw the wire up: ${slack}.${room}`;
   },
-  measure: ({ args: { lengthMm } }, f) =>
-    `Measure it straight, with everything on, from where one end bears to where the other does: ${f.ruler(lengthMm)}.`,
+  measure: ({ args: { lengthMm, chained } }, f) =>
+    `Measure it straight, with everything on, from where one end bears to where the other does${chained ? ', the chain not counted' : ''}: ${f.ruler(lengthMm)}.`,
   'check-pattern': ({ args: { count } }, f) =>
     `Count ${f.number(count)} and read the pattern once more from both ends: now it can still be mended.`,
-  'check-closed': ({ args: { lengthMm } }, f) =>
-    `Close it: ${f.ruler(lengthMm)}, and no sharp end stands out.`,
+  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm } }, f) => {
+    if (chainMm === 0) return `Close it: ${f.ruler(lengthMm)}, and no sharp end stands out.`;
+    const used =
+      chainUsedMm === 0
+        ? ', as this size asks'
+        : `; ${f.ruler(chainUsedMm)} down it, as this size asks: ${f.ruler(lengthMm + chainUsedMm)}`;
+    return `Close it before the chain: ${f.ruler(lengthMm)}${used}; by the last link: ${f.ruler(lengthMm + chainMm)}. Every link takes the clasp, and no sharp end stands out.`;
+  },
 };
 
 /** The sentence of a step. */

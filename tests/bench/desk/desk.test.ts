@@ -102,7 +102,7 @@ describe('the desk refuses', () => {
     ['what is no order', post('{}'), 422, 'not-an-order'],
     ['a list', post('[]'), 422, 'not-an-order'],
     ['a megabyte', post(JSON.stringify('x'.repeat(1_000_000))), 413, 'too-large'],
-    ['a newer version', post('{"format":"claspwise-order","version":4}'), 422, 'newer-version'],
+    ['a newer version', post('{"format":"claspwise-order","version":5}'), 422, 'newer-version'],
     ['no version', post('{"format":"claspwise-order"}'), 422, 'wrong-field'],
     ['a version that is no number', post('{"format":"claspwise-order","version":NaN}'), 400, 'not-json'],
     [

@@ -79,7 +79,7 @@ it('shows sizes once each, the newest hand, and a click for each piece', () => {
   take({ ...orderFor(catalogue, 'amber-gale', 450), hand: 'right' });
   const last = weir(178);
   const buyer = buyerOf(shop.book, catalogue, last.number, frame)!;
-  expect(buyer.sizes.map(({ of, text }) => `${of} ${text}`)).toEqual([
+  expect(buyer.sizes.map(({ measure: { of, text } }) => `${of} ${text}`)).toEqual([
     'wrist 178 mm',
     'length 450 mm',
     'wrist 165 mm',

@@ -93,10 +93,10 @@ describe('the steps', () => {
     expect(argsOf(pendantNecklace, 'hang-pendant')).toEqual([{ pendant: 'drop', rings: 1, overTail: false }]);
     expect(argsOf(pendantNecklace, 'check-facing')).toEqual([{ pendant: 'drop', addRings: 0 }]);
     expect(argsOf(pendantNecklace, 'draw-up')).toEqual([{ slackMm: strands[0]?.slackMm, roomMm: 1 }]);
-    expect(argsOf(pendantNecklace, 'measure')).toEqual([{ lengthMm: 408 }]);
+    expect(argsOf(pendantNecklace, 'measure')).toEqual([{ lengthMm: 408, chained: false }]);
     expect(argsOf(pendantNecklace, 'check-pattern')).toEqual([{ count: 50 }]);
     expect(argsOf(pendantNecklace, 'close-cover')[0]).toEqual({ end: 'clasp', cover: 'cover' });
-    expect(argsOf(pendantNecklace, 'check-closed')).toEqual([{ lengthMm: 408 }]);
+    expect(argsOf(pendantNecklace, 'check-closed')).toEqual([{ lengthMm: 408, chainMm: 0, chainUsedMm: 0 }]);
     const guarded = design({ ends: { ...design().ends, guard: 'guard' } });
     expect(argsOf(guarded, 'thread-end')[0]).toMatchObject({ guard: 'guard' });
   });
@@ -167,6 +167,8 @@ describe('the steps', () => {
     const chained = (ring: string | null): Design =>
       design({ ends: { ...design().ends, ring, extenderMm: 40 } });
     expect(argsOf(chained('ring'), 'join-chain')).toEqual([{ held: 'whole', finding: 'ring', chainMm: 40 }]);
+    expect(argsOf(chained('ring'), 'measure')).toMatchObject([{ chained: true }]);
+    expect(argsOf(chained('ring'), 'check-closed')).toMatchObject([{ chainMm: 40, chainUsedMm: 0 }]);
     expect(codes(chained(null))).not.toContain('join-chain');
     expect(argsOf(chained(null), 'thread-end')[1]).toMatchObject({ held: 'chain', finding: null });
     const bare = design({ ends: { ...design().ends, ring: null } });

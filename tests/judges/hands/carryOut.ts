@@ -26,6 +26,7 @@ export function carryOut(
     design,
     card.strands.map(({ rows }) => rows),
     rules.wire.gripMm,
+    candidate.chainUsedMm,
   );
   let at = 'before the first step';
   try {

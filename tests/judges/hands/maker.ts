@@ -26,6 +26,7 @@ export class Maker {
   laid: { readonly claspSide: 'left' | 'right' | null } | null = null;
   private readonly design: Design;
   private readonly gripMm: number;
+  private readonly chainUsedMm: number;
   private readonly lists: readonly Listed[][];
   private readonly hung: Hung | null;
   private goggles = false;
@@ -35,10 +36,11 @@ export class Maker {
   private closed = false;
   private readonly eyes = new Set<string>();
 
-  /** @param gripMm wire that she needs to hold an end by, of the shop's rules */
-  constructor(design: Design, rows: readonly (readonly Row[])[], gripMm: number) {
+  /** @param gripMm wire that she needs to hold an end by, of the shop's rules; @param chainUsedMm how far down its chain the size closes */
+  constructor(design: Design, rows: readonly (readonly Row[])[], gripMm: number, chainUsedMm: number) {
     this.design = design;
     this.gripMm = gripMm;
+    this.chainUsedMm = chainUsedMm;
     this.lists = rows.map(listed);
     const { hanging } = design;
     this.hung =
@@ -141,9 +143,12 @@ export class Maker {
       wire.hang(top, name, overTail);
     },
     'draw-up': ({ slackMm, roomMm }, strand) => this.wire(strand).drawUp(slackMm, roomMm),
-    measure: ({ lengthMm }, strand) => this.wire(strand).measure(lengthMm),
+    measure: ({ lengthMm, chained }, strand) => {
+      need(chained === this.design.ends.extenderMm > 0, 'there is a chain, or there is none');
+      this.wire(strand).measure(lengthMm);
+    },
     'check-pattern': ({ count }, strand) => this.wire(strand).readPattern(count),
-    'check-closed': ({ lengthMm }) => {
+    'check-closed': ({ lengthMm, chainMm, chainUsedMm }) => {
       for (const wire of this.wires) {
         for (const { closed, cut } of Object.values(wire.ends)) {
           need(closed, 'an end is open');
@@ -152,6 +157,8 @@ export class Maker {
       }
       const longestMm = Math.max(0, ...this.wires.map((wire) => wire.lengthMm()));
       need(same(longestMm, lengthMm), `it measures ${longestMm}, not ${lengthMm}`);
+      need(same(chainMm, this.design.ends.extenderMm), 'the chain is of another length');
+      need(same(chainUsedMm, this.chainUsedMm), 'the size asks for another link');
       this.closed = true;
     },
   };

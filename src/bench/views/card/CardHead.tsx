@@ -1,5 +1,6 @@
 /** The head of a card: the piece, whose it is, what was said about it, and its figures. */
-import { benchCardWords } from '#words/words.ts';
+import { benchCardWords, orderWords } from '#words/words.ts';
+import { measuredOf } from '../../check/lengths.ts';
 import type { PieceCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
 import { FactList, type Fact } from '../FactList.tsx';
@@ -37,8 +38,7 @@ export function CardHead({
   const words = benchCardWords(lang);
   const facts: Fact[] = [
     { label: words.facts.size, value: size },
-    { label: words.facts.finished, value: format.ruler(card.finishedLengthMm) },
-    { label: words.facts.girth, value: format.ruler(candidate.insideGirthMm) },
+    ...orderWords(lang).measured({ length: format.ruler }, measuredOf(copy.design, candidate)),
     { label: words.facts.hand, value: words.hand[card.hand.reason](card.hand.hand, card.hand.boardSide) },
     ...more,
   ];

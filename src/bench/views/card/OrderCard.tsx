@@ -15,14 +15,14 @@ export function OrderCard({ bench, detail, frame }: Props) {
   const { lang } = frame;
   const words = benchCardWords(lang);
   const { document, dueOn } = detail.entry;
-  const { buyer, quantity, measure, made, number } = document;
+  const { buyer, quantity, number } = document;
   const differs = detail.now.checked.differences.length > 0;
   const head = (
     <CardHead
       bench={bench}
       frame={frame}
       mark={number}
-      size={orderWords(lang).size(measure, made)}
+      size={orderWords(lang).size(frame.format, document)}
       buyer={buyer.name}
       warnings={[
         ...(differs ? [`${words.check} ${words.by[bench.basis]}`] : []),

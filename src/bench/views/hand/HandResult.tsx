@@ -1,7 +1,9 @@
 /** What the piece comes to in the size asked for: figures, price, what is changed in it. */
 import { designIn } from '#catalogue/model/catalogue.ts';
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
+import { orderWords } from '#words/words.ts';
 import { changesText } from '#ui/models/changesText.ts';
+import { measuredOf } from '../../check/lengths.ts';
 import type { Fact } from '../FactList.tsx';
 import { FactList } from '../FactList.tsx';
 import { sizedSentence } from '../sizedSentence.ts';
@@ -13,7 +15,11 @@ export function HandResult({ sheet, frame, words }: HandProps) {
   const said =
     sized.sizing === null
       ? words.liesThere
-      : sizedSentence({ unread: null, sizing: sized.sizing }, sized.choice.measure.of, frame);
+      : sizedSentence(
+          { unread: null, sizing: sized.sizing, design: sized.copy.design },
+          sized.choice.measure.of,
+          frame,
+        );
   return (
     <section class="result" aria-labelledby="comes-to">
       <h2 id="comes-to">{words.shown}</h2>
@@ -31,15 +37,14 @@ function factsOf({ sheet, frame, words }: HandProps): Fact[] {
   const candidate = sized?.candidate ?? null;
   if (sized === null || candidate === null) return [];
   const { format, lang, words: bench } = frame;
-  const { figureRows } = bench.order;
+  const { design } = sized.copy;
   const { quantity } = sized.choice;
   const postageMinor = document?.shown.postageMinor ?? 0;
   const { priceMinor } = candidate;
   const row = { askedMm: sized.choice.measure.mm, candidate, within: candidate.withinTolerance };
   const total = orderTotalMinor({ priceMinor, postageMinor }, quantity);
   return [
-    { label: figureRows.length, value: bench.both(candidate.finishedLengthMm, format) },
-    { label: figureRows.girth, value: bench.both(candidate.insideGirthMm, format) },
+    ...orderWords(lang).measured({ length: (mm) => bench.both(mm, format) }, measuredOf(design, candidate)),
     // What is restrung has its beads already.
     ...(sheet.restring === null && sized.made !== 'ready'
       ? [{ label: words.changes, value: changesText(row, designIn(sized.piece, lang), lang) }]

@@ -35,6 +35,7 @@ export async function orderTexts(content: string): Promise<readonly string[]> {
             choice,
             measureText: `${mm / 10} cm`,
             candidate: sizing.chosen,
+            design: piece.design,
             currency: rules.currency,
             buyer: { name: 'A Buyer', email: 'buyer@example.org', note: '' },
             delivery: { by: 'unsaid' },

@@ -43,6 +43,7 @@ function composeItem(item: OrderItem, form: OrderForm, nowMs: number, number: st
     choice: { ...choice, quantity: quantityOf(form) ?? 1 },
     measureText: made === 'ready' ? '' : textWithUnit(item.text, item.unit),
     candidate,
+    design: piece.design,
     choices: eitherHand ? EITHER_HAND : {},
     currency: piece.rules.currency,
     buyer: { name, email, note },
