@@ -164,6 +164,7 @@ export const stages = {
     { name: 'http', why: 'http reads requests within bounds; it knows no order.' },
     { name: 'book', why: 'book keeps orders, however they came and whoever looks at them.' },
     { name: 'context', why: 'context opens book and settings once; who is served by them comes after.' },
+    { name: 'content', why: 'content is what the maker writes, live, whatever page she changes it on.' },
     {
       name: 'check',
       why: "check sizes an order again from the maker's own copy; what is done about it comes after.",

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
 import { contentFiles } from '#catalogue/read/files.ts';
+import { onDisk } from '#catalogue/read/folder.ts';
 import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { nameAt } from '../../src/command/scale/texts.ts';
 import { writeScaled } from '../../src/command/scale/write.ts';
@@ -18,7 +19,7 @@ function generated(count: number): string {
 }
 
 const digest = (folder: string): string =>
-  contentFiles(folder)
+  contentFiles(onDisk(folder))
     .pieces.reduce(
       (hash, file) => hash.update(file).update(readFileSync(join(folder, file))),
       createHash('sha256'),

@@ -4,6 +4,7 @@ import type { Rules } from '#core/design/rules.ts';
 import type { Labels, Piece } from '../model/catalogue.ts';
 import { labelsFor } from '../model/stored.ts';
 import type { Entry } from '../read/entry.ts';
+import type { Folder } from '../read/folder.ts';
 import type { Problem } from '../read/problem.ts';
 import { revisionOf } from '../model/revision.ts';
 import type { AuthoredPiece } from '../schemas/piece.ts';
@@ -21,7 +22,7 @@ import { buildPictures } from '../build/pictures.ts';
 
 /** What pieces are made of, and the rules they are held against. */
 export type Stock = {
-  readonly folder: string;
+  readonly folder: Folder;
   readonly components: Readonly<Record<string, Component>>;
   readonly labels: Labels;
   readonly wires: Readonly<Record<string, Wire>>;
@@ -56,7 +57,7 @@ export function buildPiece(
 ): { piece: Piece | null; problems: Problem[]; notes: Problem[] } {
   const { value, id } = entry;
   const strands = strandsOf(value);
-  const { pictures, problems: unseen } = buildPictures(stock.folder, entry);
+  const { pictures, problems: unseen } = buildPictures(stock.folder.path, entry);
   const problems = [
     ...writing(entry, strands),
     ...assertComponentsExist(entry, stock.knownComponents),

@@ -19,6 +19,7 @@ import { assertOwnNames, assertOwnNumbers } from '../invariants/names.ts';
 import { collectFiles, collectMaps, idOfFile } from '../read/collect.ts';
 import { readEntry, type Entry } from '../read/entry.ts';
 import { contentFiles } from '../read/files.ts';
+import type { Folder, Overlay } from '../read/folder.ts';
 import { inOrder, problemOfFile, type Problem } from '../read/problem.ts';
 import { readShop } from './readShop.ts';
 import { take } from '../read/source.ts';
@@ -53,7 +54,7 @@ function labelsWritten(
   return { germanNames: written('name-de'), partNumbers: written('part-number'), trays: written('tray') };
 }
 
-function readComponents(folder: string, files: readonly string[], currency: string | null) {
+function readComponents(folder: Folder, files: readonly string[], currency: string | null) {
   const collected = collectMaps(folder, files, componentSchema);
   const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
   const components: Record<string, Component> = {};
@@ -71,7 +72,7 @@ function readComponents(folder: string, files: readonly string[], currency: stri
   };
 }
 
-function readWires(folder: string, files: readonly string[], currency: string | null) {
+function readWires(folder: Folder, files: readonly string[], currency: string | null) {
   const collected = collectMaps(folder, files, wireSchema);
   const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
   const wires: Record<string, Wire> = {};
@@ -89,7 +90,7 @@ function readWires(folder: string, files: readonly string[], currency: string | 
 }
 
 /** Guides live in a folder for each language: `guides/en/measuring.md`. */
-function readGuides(folder: string, files: readonly string[]): { guides: Guide[]; problems: Problem[] } {
+function readGuides(folder: Folder, files: readonly string[]): { guides: Guide[]; problems: Problem[] } {
   const guides: Guide[] = [];
   const problems: Problem[] = [];
   for (const file of files) {
@@ -109,17 +110,23 @@ function readGuides(folder: string, files: readonly string[]): { guides: Guide[]
 }
 
 /**
- * Reads `folder` (absolute, or from the working folder) whole. Never throws
- * for what is written there: every problem comes with its file and line, all
- * of them at once.
+ * Reads a folder whole. Never throws for what is written there: every problem
+ * comes with its file and line, all of them at once.
+ * @param path absolute, or from the working folder
+ * @param overlay texts that are read as if they were saved, so that an edit is
+ *   checked with everything else before it is; pictures are looked at on the disk
  * @param gaps also remark on common sizes that a piece can't be made in, which
  *   sizes each again and again: nothing for a build.
  */
-export function readCatalogue(folder: string, { gaps = false } = {}): Reading {
-  if (!existsSync(folder)) {
-    const missing = problemOfFile(folder, { code: 'folder-missing', folder });
+export function readCatalogue(
+  path: string,
+  { gaps = false, overlay = new Map() }: { readonly gaps?: boolean; readonly overlay?: Overlay } = {},
+): Reading {
+  if (!existsSync(path)) {
+    const missing = problemOfFile(path, { code: 'folder-missing', folder: path });
     return { catalogue: null, problems: [missing], notes: [] };
   }
+  const folder: Folder = { path, overlay };
   const files = contentFiles(folder);
   const { shop, entry: shopEntry, problems: shopProblems } = readShop(folder, files.shop);
   const currency = shop?.rules.currency ?? null;

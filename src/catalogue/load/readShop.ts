@@ -1,6 +1,4 @@
 /** The shop's file: all of it for the catalogue, or its rules alone. */
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import type { z } from 'zod';
 import type { Rules } from '#core/design/rules.ts';
 import { buildShop, rulesOf } from '../build/shop.ts';
@@ -11,6 +9,7 @@ import { assertSitsInOrder } from '../invariants/sits.ts';
 import { rulesSchema, shopSchema, type AuthoredRules, type AuthoredShop } from '../schemas/shop.ts';
 import { assertCurrency } from '../invariants/currency.ts';
 import { readEntry, type Entry } from '../read/entry.ts';
+import { isThere, onDisk, type Folder } from '../read/folder.ts';
 import { problemOfFile, type FieldPath, type Problem } from '../read/problem.ts';
 import { take } from '../read/source.ts';
 
@@ -34,7 +33,7 @@ function strangeAmounts(entry: Entry<AuthoredRules>): Problem[] {
   );
 }
 
-function readAs<Schema extends z.ZodType<AuthoredRules>>(folder: string, file: string, schema: Schema) {
+function readAs<Schema extends z.ZodType<AuthoredRules>>(folder: Folder, file: string, schema: Schema) {
   const taken = take(folder, file);
   if (taken.source === null) return { entry: null, problems: [...taken.problems] };
   const { entry, problems } = readEntry('shop', taken.source, [], schema);
@@ -44,10 +43,10 @@ function readAs<Schema extends z.ZodType<AuthoredRules>>(folder: string, file: s
 
 /** The shop out of its content folder, with its entry to be held against the pieces. */
 export function readShop(
-  folder: string,
+  folder: Folder,
   file: string,
 ): { shop: Shop | null; entry: ShopEntry | null; problems: Problem[] } {
-  if (!existsSync(join(folder, file))) {
+  if (!isThere(folder, file)) {
     return { shop: null, entry: null, problems: [problemOfFile(file, { code: 'shop-missing', file })] };
   }
   const { entry, problems } = readAs(folder, file, shopSchema);
@@ -64,7 +63,7 @@ export function readRules(path: string): {
   unit: Shop['unit'] | null;
   problems: Problem[];
 } {
-  const { entry, problems } = readAs('', path, rulesSchema);
+  const { entry, problems } = readAs(onDisk(''), path, rulesSchema);
   if (entry === null || problems.length > 0) return { rules: null, unit: null, problems };
   const { value } = entry;
   return { rules: rulesOf(value), unit: value.unit ?? null, problems };

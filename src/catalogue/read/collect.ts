@@ -1,6 +1,7 @@
 /** Entries out of files: one a file, or many in one file under their short names. */
 import type { z } from 'zod';
 import { isId } from '../fields/field.ts';
+import type { Folder } from './folder.ts';
 import { problemsIn, readEntry, type Entry } from './entry.ts';
 import { problemOfFile, type Problem, type WrittenPiece } from './problem.ts';
 import { take } from './source.ts';
@@ -18,7 +19,7 @@ export const idOfFile = (file: string): string => file.replace(/^.*\//, '').repl
 
 /** One entry in each file. `broken`: those whose own fields are wrong, of which more may be wrong. */
 export function collectFiles<Schema extends z.ZodType>(
-  folder: string,
+  folder: Folder,
   files: readonly string[],
   schema: Schema,
 ): Collected<z.output<Schema>> & { readonly broken: readonly WrittenPiece[] } {
@@ -43,7 +44,7 @@ export function collectFiles<Schema extends z.ZodType>(
 
 /** Many entries in each file. */
 export function collectMaps<Schema extends z.ZodType>(
-  folder: string,
+  folder: Folder,
   files: readonly string[],
   schema: Schema,
 ): Collected<z.output<Schema>> {

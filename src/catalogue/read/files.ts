@@ -1,6 +1,7 @@
 /** The files of a content folder, by what they hold. */
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Folder } from './folder.ts';
 
 export type ContentFiles = {
   readonly shop: string;
@@ -18,21 +19,23 @@ type Misnamed = { readonly file: string; readonly ending: string; readonly wante
 const TEXT_ENDING = /\.(?:ya?ml|ya?ml\.txt|md\.txt|txt|json|md|markdown|mdx)$/i;
 
 /** Names below a folder that aren't drafts, sorted, with forward slashes; none where the folder isn't there. */
-function under(folder: string, part: string): string[] {
-  let names: string[];
+function under({ path, overlay }: Folder, part: string): string[] {
+  let names: string[] = [];
   try {
-    names = readdirSync(join(folder, part), { recursive: true }) as string[];
+    names = readdirSync(join(path, part), { recursive: true }) as string[];
   } catch {
-    return [];
+    // What isn't there yet may be about to be.
   }
-  return names
-    .map((name) => `${part}/${name.replaceAll('\\', '/')}`)
+  const lying = names.map((name) => `${part}/${name.replaceAll('\\', '/')}`);
+  const unsaved = [...overlay.keys()].filter((file) => file.startsWith(`${part}/`));
+  return [...new Set([...lying, ...unsaved])]
+    .filter((name) => overlay.get(name) !== null)
     .filter((name) => !/(^|\/)[._]/.test(name))
     .sort();
 }
 
 /** What there is to read. Names that begin with a point or an underscore are drafts and left out. */
-export function contentFiles(folder: string): ContentFiles {
+export function contentFiles(folder: Folder): ContentFiles {
   const misnamed: Misnamed[] = [];
   const of = (part: string, wanted: string): string[] =>
     under(folder, part).filter((file) => {

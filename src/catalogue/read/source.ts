@@ -11,6 +11,7 @@ import {
 } from 'yaml';
 import type { CatalogueError } from '#words/catalogueCodes.ts';
 import { fileText } from './fileText.ts';
+import type { Folder } from './folder.ts';
 import { problemOfFile, type FieldPath, type Problem } from './problem.ts';
 import { fieldMistake, firstMistake } from './yamlMistake.ts';
 
@@ -102,10 +103,10 @@ function takeYaml(file: string, text: string, { body, bodyLine }: Body, lineBefo
 }
 
 /** The heading block of a Markdown file and what follows it. */
-const headed = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)([\s\S]*)$/;
+export const headed = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)([\s\S]*)$/;
 
 /** Reads one file of the content folder, YAML or Markdown by its ending. */
-export function take(folder: string, file: string): Taken {
+export function take(folder: Folder, file: string): Taken {
   const { text, problem } = fileText(folder, file);
   if (text === null) return { source: null, problems: [problem] };
   if (!file.endsWith('.md')) return takeYaml(file, text, NO_BODY, 0);

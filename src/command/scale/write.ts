@@ -2,6 +2,7 @@
 import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { contentFiles } from '#catalogue/read/files.ts';
+import { onDisk } from '#catalogue/read/folder.ts';
 import { readCatalogue } from '#catalogue/load/readCatalogue.ts';
 import { take } from '#catalogue/read/source.ts';
 import type { Component } from '#core/design/component.ts';
@@ -62,7 +63,8 @@ export function writeScaled(pattern: string, folder: string, count: number, prog
   const { catalogue } = readCatalogue(pattern);
   if (catalogue === null) throw new Error(`${pattern} holds no catalogue to go by`);
   const kin = kinOf(catalogue.components);
-  const patterns = contentFiles(pattern).pieces.map((file) => take(pattern, file).source?.data as Written);
+  const lying = onDisk(pattern);
+  const patterns = contentFiles(lying).pieces.map((file) => take(lying, file).source?.data as Written);
   progress('patterns', patterns.length);
   rmSync(folder, { recursive: true, force: true });
   for (const part of ['shop.yaml', 'components', 'wires', 'guides']) {

@@ -2,6 +2,7 @@
 import type { AstroIntegration } from 'astro';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { contentFiles } from '#catalogue/read/files.ts';
+import { onDisk } from '#catalogue/read/folder.ts';
 import { readShop } from '#catalogue/load/readShop.ts';
 import { contentFolder } from '../site/contentFolder.ts';
 
@@ -11,7 +12,7 @@ const UNREAD = 'https://unread.invalid/';
 /** `site` and `base` of Astro's settings, from the address in the shop's file. */
 export function siteAndBase(): { readonly site: string; readonly base: string } {
   const folder = contentFolder();
-  const { shop } = readShop(folder, contentFiles(folder).shop);
+  const { shop } = readShop(onDisk(folder), contentFiles(onDisk(folder)).shop);
   const { origin, pathname } = new URL(shop?.address ?? UNREAD);
   return { site: origin, base: pathname };
 }
