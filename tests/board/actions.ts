@@ -54,7 +54,10 @@ export function anyAction(trays: Trays): fc.Arbitrary<Action> {
     fc.record({ type: fc.constant('remove'), span }),
     fc.record({ type: fc.constant('replace'), span, component: bead }),
     fc.record({ type: fc.constant('move'), span, by: fc.constantFrom(1, -1) }),
-    { weight: 3, arbitrary: fc.record({ type: fc.constant('repeat'), span, name }) },
+    {
+      weight: 3,
+      arbitrary: fc.record({ type: fc.constant('repeat'), span, name, times: fc.option(repeats) }),
+    },
     fc.record({ type: fc.constant('loosen'), strand, section: index }),
     { weight: 3, arbitrary: fc.record({ type: fc.constant('section'), strand, section: index, change }) },
     fc.record({ type: fc.constant('counts'), strand, counts: fc.array(repeats, { maxLength: 5 }) }),

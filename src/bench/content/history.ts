@@ -1,6 +1,6 @@
 /** Every save of the content, kept beside the order book, so that any of them can be taken back. */
 import { existsSync, mkdirSync, renameSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { dirname, join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { deflateSync, inflateSync } from 'node:zlib';
 import { textDigest } from '#catalogue/write/saveFile.ts';
@@ -50,6 +50,9 @@ export type History = {
   readonly settle: (digestNow: (file: string) => string | null) => void;
   readonly close: () => void;
 };
+
+/** Where the history of the content lies that goes with an order book. */
+export const historyFile = (bookFile: string): string => join(dirname(bookFile), 'content-history.sqlite');
 
 function opened(file: string): DatabaseSync {
   mkdirSync(dirname(file), { recursive: true, mode: 0o700 });

@@ -1,19 +1,33 @@
 /** What the bead board starts from: a piece as its file has it, or an empty strand of a kind, with all that lies in the trays. */
+import { designIn } from '#catalogue/build/designIn.ts';
 import { partNamesIn, type Catalogue } from '#catalogue/model/catalogue.ts';
 import type { BoardInput } from '#board/model/input.ts';
 import { settled } from '#board/model/settle.ts';
 import { PIECE_KINDS, type Design, type PieceKind } from '#core/design/design.ts';
+import type { Opened } from '../content/entry.ts';
 import type { Frame } from './frame.ts';
 
-/** A piece that has no file yet. */
-export type NewPiece = { readonly id: string; readonly name: string; readonly kind: PieceKind };
+/** A piece that has no design yet. */
+export type NewPiece = {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: PieceKind;
+};
 
 /** An empty strand, held together as the newest piece of its kind is; null where the shop has no wire at all. */
 export function emptyDesign({ pieces, wires, components }: Catalogue, { id, kind }: NewPiece): Design | null {
   const model = (pieces.find(({ design }) => design.kind === kind) ?? pieces[0])?.design;
   const wire = model?.wire ?? Object.values(wires)[0];
   if (wire === undefined) return null;
-  const none = { clasp: '', ring: null, crimp: '', cover: null, loopMm: 3, guard: null, extenderMm: 0 };
+  const none = {
+    clasp: '',
+    ring: null,
+    crimp: '',
+    cover: null,
+    loopMm: 3,
+    guard: null,
+    extenderMm: 0,
+  };
   const { clasp, ring, crimp, cover, loopMm, guard } = model?.ends ?? none;
   const empty: Design = {
     id,
@@ -30,32 +44,44 @@ export function emptyDesign({ pieces, wires, components }: Catalogue, { id, kind
   return settled(empty, { components });
 }
 
+const kindOf = (written: unknown): PieceKind => PIECE_KINDS.find((kind) => kind === written) ?? 'bracelet';
+
 /** A new piece as an address asks for it; anything unknown at its usual. */
-export function newPieceOf(id: string, query: URLSearchParams): NewPiece {
+function newPieceOf(id: string, query: URLSearchParams): NewPiece {
   const name = (query.get('name') ?? '').slice(0, 60).trim();
-  return { id, name, kind: PIECE_KINDS.find((kind) => kind === query.get('kind')) ?? 'bracelet' };
+  return { id, name, kind: kindOf(query.get('kind')) };
 }
 
-export type OpenedPiece = {
-  readonly id: string;
-  readonly name: string;
-  readonly design: Design;
-  /** Of its file; null for none yet. */
-  readonly digest: string | null;
-  readonly listedMinor: number | null;
-};
+type Written = { readonly name?: unknown; readonly kind?: unknown };
 
-export function boardInput(catalogue: Catalogue, opened: OpenedPiece, { lang }: Frame): BoardInput {
-  const { shop, components, wires, partNumbers, trays } = catalogue;
-  const { id, name, design, digest, listedMinor } = opened;
+/**
+ * @param catalogue as it lies there now
+ * @param opened the piece's file; null where there is none yet
+ * @param query what a new piece is called and is
+ * @returns null where nothing can be strung for want of a wire
+ */
+export function boardInput(
+  catalogue: Catalogue,
+  id: string,
+  opened: Opened | null,
+  query: URLSearchParams,
+  { lang, shop }: Frame,
+): BoardInput | null {
+  const { components, wires, partNumbers, trays, pieces } = catalogue;
+  const { name, kind } = (opened?.data ?? {}) as Written;
+  const fresh =
+    opened === null ? newPieceOf(id, query) : { id, name: String(name ?? id), kind: kindOf(kind) };
+  const design =
+    (opened === null ? null : designIn(id, opened.data, catalogue)) ?? emptyDesign(catalogue, fresh);
+  if (design === null) return null;
   return {
     lang,
     unit: shop.unit,
     rules: shop.rules,
-    piece: { id, name },
-    digest,
+    piece: { id, name: fresh.name },
+    digest: opened?.digest ?? null,
     design,
-    listedMinor,
+    listedMinor: pieces.find((piece) => piece.id === id)?.listedMinor ?? null,
     trays: { components, wires },
     names: partNamesIn(catalogue, lang),
     partNumbers,

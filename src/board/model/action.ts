@@ -44,7 +44,13 @@ export type Action =
   | { readonly type: 'replace'; readonly span: Span; readonly component: string }
   | { readonly type: 'move'; readonly span: Span; readonly by: 1 | -1 }
   /** These runs become a section of their own; the same motif following at once is counted with it. */
-  | { readonly type: 'repeat'; readonly span: Span; readonly name: string }
+  | {
+      readonly type: 'repeat';
+      readonly span: Span;
+      readonly name: string;
+      /** How often it is to stand; null: as often as it lies there. */
+      readonly times: number | null;
+    }
   /** A section becomes loose beads. */
   | { readonly type: 'loosen'; readonly strand: number; readonly section: number }
   | {

@@ -49,7 +49,7 @@ function onStrand(sections: readonly Section[], action: OnStrand): on.Laid {
     case 'move':
       return on.move(sections, action.span, action.by);
     case 'repeat':
-      return repeat(sections, action.span, action.name);
+      return repeat(sections, action.span, action.name, action.times);
     case 'loosen':
       return loosen(sections, action.strand, action.section);
     case 'section':

@@ -17,7 +17,7 @@ function timesAtStart(runs: readonly MotifPart[], motif: readonly MotifPart[]): 
 }
 
 /** The runs of a span as a section of their own, what lay before and behind it as loose beads. */
-export function repeat(sections: readonly Section[], span: Span, name: string): Laid {
+export function repeat(sections: readonly Section[], span: Span, name: string, times: number | null): Laid {
   const section = sections[span.section];
   if (section === undefined || section.role === 'focal') return { sections, span: null };
   if (!isLoose(section) && !isWhole(section, span)) return { sections, span: null };
@@ -27,7 +27,7 @@ export function repeat(sections: readonly Section[], span: Span, name: string): 
   const before = section.motif.slice(0, span.from);
   const rest = behind.slice(more * motif.length);
   const others = sections.toSpliced(span.section, 1);
-  const usual = section.usual * (1 + more);
+  const usual = times ?? section.usual * (1 + more);
   const repeated: Section = {
     ...looseSection(others, isWhole(section, span) ? section.name : name, motif),
     ...{ usual, fewest: Math.max(0, usual - 1), most: usual + 1 },

@@ -1,5 +1,6 @@
 /** The whole board: what lies there, the trays beside it, the core's answers, and the way to the file. */
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { majorAmount } from '#words/format.ts';
 import type { Where } from '../model/answers.ts';
 import type { Hit } from '../model/hit.ts';
 import type { BoardInput } from '../model/input.ts';
@@ -28,6 +29,8 @@ type Props = {
   readonly sizesScript: string;
 };
 
+const focus = (selector: string): void => document.querySelector<HTMLElement>(selector)?.focus();
+
 export function BoardApp({ input, sizesScript }: Props) {
   const talk = useMemo(() => talkFor(input), [input]);
   const board = useBoard(input);
@@ -36,8 +39,16 @@ export function BoardApp({ input, sizesScript }: Props) {
   const isNew = board.work.digest === null;
   const [about, setAbout] = useState<About>({ name: input.piece.name, price: '', summary: '', story: '' });
   const ruled = answers.figures === null ? '' : talk.f.money(answers.figures.ruleMinor);
-  const priced = about.price.trim() === '' ? { ...about, price: ruled } : about;
+  const { currency } = input.rules;
+  // Written as files have it, whatever the language of the page.
+  const byRule =
+    answers.figures === null ? '' : `${majorAmount(answers.figures.ruleMinor, currency)} ${currency}`;
+  const priced = about.price.trim() === '' ? { ...about, price: byRule } : about;
   const saving = useSaving(board, isNew ? priced : null);
+  useEffect(() => {
+    // A new piece begins with its first bead.
+    if (input.digest === null) focus('#trays-search');
+  }, [input]);
   const finder = useRef<((x: number, y: number) => Hit | null) | null>(null);
 
   const dropAfter = (x: number, y: number): Place | null => {
@@ -55,7 +66,7 @@ export function BoardApp({ input, sizesScript }: Props) {
     if (typeof where !== 'string') {
       const { strand: on, section, part } = where;
       board.select(part < 0 ? spanOf(design, on, section) : spanAt({ strand: on, section, part }));
-      document.querySelector<HTMLElement>('.runs')?.focus();
+      focus('.runs');
       return;
     }
     const closing = document.querySelector<HTMLDetailsElement>('#board-closing');
@@ -105,7 +116,7 @@ export function BoardApp({ input, sizesScript }: Props) {
           onStrand={board.chooseStrand}
           finder={finder}
         />
-        <Runs board={board} talk={talk} />
+        <Runs board={board} talk={talk} onTrays={() => focus('#trays-search')} />
         <Hand board={board} talk={talk} />
         <Strands board={board} talk={talk} />
         <Closing board={board} input={input} talk={talk} />
@@ -125,7 +136,7 @@ export function BoardApp({ input, sizesScript }: Props) {
         {isNew && <AboutFields about={about} rulePrice={ruled} talk={talk} onChange={setAbout} />}
       </div>
       <div class="beside">
-        <Panel board={board} input={input} talk={talk} dropAfter={dropAfter} />
+        <Panel board={board} input={input} talk={talk} dropAfter={dropAfter} onRuns={() => focus('.runs')} />
         <AnswersView
           design={design}
           answers={answers}

@@ -53,7 +53,7 @@ export function Hand({ board, talk }: Props) {
           {words.hand.outwards}
         </button>
         {section.role !== 'focal' && (
-          <button type="button" onClick={doing.repeat}>
+          <button type="button" onClick={() => doing.repeat(null)}>
             {isLoose(section) ? words.hand.repeats : words.hand.loose}
           </button>
         )}

@@ -18,12 +18,14 @@ type Props = {
   readonly talk: Talk;
   /** The place after which something dropped there goes; null where it isn't on the board. */
   readonly dropAfter: (x: number, y: number) => Place | null;
+  /** Over to the list of what lies there. */
+  readonly onRuns: () => void;
 };
 
 /** Tiles shown at once; a word finds the others. */
 const MOST_SHOWN = 48;
 
-export function Panel({ board, input, talk, dropAfter }: Props) {
+export function Panel({ board, input, talk, dropAfter, onRuns }: Props) {
   const { words, nameOf } = talk;
   const [text, setText] = useState('');
   const [mode, setMode] = useState<Mode>('after');
@@ -46,6 +48,8 @@ export function Panel({ board, input, talk, dropAfter }: Props) {
     const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
     const row = shown[at];
     if (by !== undefined) setActive(Math.min(shown.length - 1, Math.max(0, at + by)));
+    else if (event.key === 'Escape' && text !== '') setText('');
+    else if (event.key === 'Escape') onRuns();
     else if (event.key === 'Enter' && row !== undefined) {
       put(row.component.id, event.shiftKey ? 'middle' : event.altKey ? 'instead' : mode);
     } else return;
@@ -60,6 +64,7 @@ export function Panel({ board, input, talk, dropAfter }: Props) {
         <input
           type="text"
           role="combobox"
+          id="trays-search"
           autocomplete="off"
           aria-expanded="true"
           aria-controls="tray-list"

@@ -8,7 +8,12 @@ import type { Talk } from '../model/talk.ts';
 import { doingFor, type Doing } from './doing.ts';
 import type { Board } from './useBoard.ts';
 
-type Props = { readonly board: Board; readonly talk: Talk };
+type Props = {
+  readonly board: Board;
+  readonly talk: Talk;
+  /** Over to the search of the trays. */
+  readonly onTrays: () => void;
+};
 
 const idOf = ({ strand, section, part }: Place): string => `run-${strand}-${section}-${part}`;
 
@@ -19,7 +24,7 @@ function headOf(span: Span | null, anchor: number | null): Place | null {
   return { strand, section, part: anchor === to ? from : to };
 }
 
-export function Runs({ board, talk }: Props) {
+export function Runs({ board, talk, onTrays }: Props) {
   const { design, strand, span } = board;
   const { words } = talk;
   const [typed, setTyped] = useState('');
@@ -56,6 +61,10 @@ export function Runs({ board, talk }: Props) {
     else if (key === 'Escape' && typed !== '') setTyped('');
     else if (key === 'Enter' && typed !== '') {
       doing.count(Number(typed));
+      setTyped('');
+    } else if (key === 'Enter') onTrays();
+    else if (key.toLowerCase() === 'r') {
+      doing.repeat(typed === '' ? null : Number(typed));
       setTyped('');
     } else if (!move(event) && !did(key, doing)) return;
     event.preventDefault();
@@ -120,9 +129,6 @@ function did(key: string, doing: Doing): boolean {
     case 'delete':
     case 'backspace':
       doing.remove();
-      return true;
-    case 'r':
-      doing.repeat();
       return true;
     case 'm':
       doing.middle();

@@ -7,7 +7,8 @@ export type Doing = {
   readonly count: (count: number) => void;
   readonly remove: () => void;
   readonly move: (by: 1 | -1) => void;
-  readonly repeat: () => void;
+  /** @param times how often; null: as often as it lies there. A section that repeats stands so often from then on. */
+  readonly repeat: (times: number | null) => void;
   readonly middle: () => void;
   readonly whole: () => void;
 };
@@ -35,15 +36,16 @@ export function doingFor(board: Board, { words }: Talk): Doing {
     },
     remove: () => act([{ type: 'remove', span }], hand.removed),
     move: (by) => act([{ type: 'move', span, by }], hand.moved),
-    repeat: () =>
-      isLoose(section)
-        ? act([{ type: 'repeat', span, name: named.pattern }], hand.repeated)
-        : act([{ type: 'loosen', strand, section: at }], hand.loose),
+    repeat: (times) => {
+      if (isLoose(section)) act([{ type: 'repeat', span, name: named.pattern, times }], hand.repeated);
+      else if (times === null) act([{ type: 'loosen', strand, section: at }], hand.loose);
+      else act([{ type: 'section', strand, section: at, change: { usual: times } }], hand.repeated);
+    },
     middle: () =>
       act(
         isLoose(section)
           ? [
-              { type: 'repeat', span, name: named.middle },
+              { type: 'repeat', span, name: named.middle, times: null },
               // What was marked may have become a section of its own behind what lay before it.
               { type: 'section', strand, section: span.from > 0 ? at + 1 : at, change: { role: 'focal' } },
             ]

@@ -1,12 +1,10 @@
 /** A design as its file says it: the same fields that `build/design.ts` reads, those left out that mean the same unwritten. */
 import type { Design, Section, Strand } from '#core/design/design.ts';
 import { shortName } from '#core/design/shortName.ts';
+import type { Plain, PlainMap } from './plain.ts';
 
 /** A design that names its wire, as a file does, and holds no component. */
 export type NamedDesign = Omit<Design, 'wire' | 'components'> & { readonly wire: string };
-
-type Plain = string | number | boolean | null | readonly Plain[] | { readonly [field: string]: Plain };
-type Fields = { readonly [field: string]: Plain };
 
 export const namedDesign = ({ components: _components, wire, ...rest }: Design): NamedDesign => ({
   ...rest,
@@ -24,15 +22,16 @@ function beadsOf({ motif }: Section): Plain {
   return lines.length === 1 ? lines[0]! : lines;
 }
 
-function sectionOf(section: Section): Fields {
+/** @param whole also what goes without saying */
+function sectionOf(section: Section, whole: boolean): PlainMap {
   const { name, role, usual, fewest, most, cost } = section;
   const varies = fewest !== usual || most !== usual;
   return {
     name,
-    ...(role !== 'body' && { role }),
+    ...((whole || role !== 'body') && { role }),
     beads: beadsOf(section),
-    ...((usual !== 1 || varies) && { usual }),
-    ...(varies && { fewest, most }),
+    ...((whole || usual !== 1 || varies) && { usual }),
+    ...((whole || varies) && { fewest, most }),
     ...(cost !== null && { cost }),
   };
 }
@@ -44,7 +43,7 @@ const asWords = (id: string): string => {
 };
 
 /** @param names what the file calls its strands */
-function strandsOf(strands: readonly Strand[], names: readonly string[]): Fields[] {
+function strandsOf(strands: readonly Strand[], names: readonly string[], whole: boolean): PlainMap[] {
   const known = new Set<string>();
   const nameOf = new Map(names.map((name) => [shortName(name, known), name]));
   const taken = new Set<string>();
@@ -55,8 +54,8 @@ function strandsOf(strands: readonly Strand[], names: readonly string[]): Fields
     taken.add(id);
     return {
       name: kept ? written : asWords(id),
-      ...(!mirrored && { mirrored: yesNo(false) }),
-      sections: sections.map(sectionOf),
+      ...((whole || !mirrored) && { mirrored: yesNo(mirrored) }),
+      sections: sections.map((section) => sectionOf(section, whole)),
     };
   });
 }
@@ -64,8 +63,9 @@ function strandsOf(strands: readonly Strand[], names: readonly string[]): Fields
 /**
  * The fields of a piece that its design is written in, in the order of the schema.
  * @param names what the file calls its strands, where it has several
+ * @param whole also what goes without saying
  */
-export function authoredDesign(design: NamedDesign, names: readonly string[]): Fields {
+export function authoredDesign(design: NamedDesign, names: readonly string[], whole = false): PlainMap {
   const { kind, wire, ends, hanging, oneSided, upright, strands, lie, nestGapMm } = design;
   const [only, ...others] = strands;
   const several = others.length > 0;
@@ -84,11 +84,14 @@ export function authoredDesign(design: NamedDesign, names: readonly string[]): F
     ...(hanging !== null && {
       pendant: { hangs: hanging.pendant, ...(hanging.rings.length > 0 && { rings: hanging.rings }) },
     }),
-    ...(oneSided && { 'one-sided': yesNo(true) }),
+    ...((whole || oneSided) && { 'one-sided': yesNo(oneSided) }),
     ...(upright !== undefined && { upright: yesNo(upright) }),
-    ...(only !== undefined && !several && !only.mirrored && { mirrored: yesNo(false) }),
-    ...(only !== undefined && !several && { sections: only.sections.map(sectionOf) }),
-    ...(several && { strands: strandsOf(strands, names), lie }),
+    ...(only !== undefined &&
+      !several && {
+        ...((whole || !only.mirrored) && { mirrored: yesNo(only.mirrored) }),
+        sections: only.sections.map((section) => sectionOf(section, whole)),
+      }),
+    ...(several && { strands: strandsOf(strands, names, whole), lie }),
     ...(several && nestGapMm > 0 && { gap: mm(nestGapMm) }),
   };
 }

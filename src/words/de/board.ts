@@ -29,7 +29,7 @@ export const board: typeof boardEn = {
   trays: {
     heading: 'Ihre Fächer',
     search: 'Perle finden',
-    hint: 'Schreiben Sie, wie viele und was, etwa „5 Schiefer“, und drücken Sie die Eingabetaste.',
+    hint: 'Schreiben Sie, wie viele und was, etwa „5 Schiefer“, und drücken Sie die Eingabetaste; mit Umschalt kommt sie in die Mitte, mit Alt steht sie stattdessen.',
     found: (count) => `${count} gefunden`,
     none: 'Nichts in Ihren Fächern heißt so.',
     more: (count) => `${count} weitere: Ein Wort aus dem Namen findet sie.`,
@@ -50,7 +50,7 @@ export const board: typeof boardEn = {
     heading: 'Was daliegt, von der Mitte nach außen',
     headingOneRun: 'Was daliegt, vom Verschluss zum Ring',
     label: (strand) => `Perlen von Strang ${strand}`,
-    help: 'Pfeiltasten wählen, mit Umschalt markieren sie weiter. Eine Zahl und die Eingabetaste: so viele. Entf: weg. Alt mit Pfeil: verschieben. R: das wiederholt sich. M: in die Mitte. A: der ganze Abschnitt.',
+    help: 'Pfeiltasten wählen, mit Umschalt markieren sie weiter. Eine Zahl und die Eingabetaste: so viele. Eingabetaste allein: zu den Fächern, Esc zurück hierher. Entf: weg. Alt mit Pfeil: verschieben. R: das wiederholt sich, nach einer Zahl so oft. M: in die Mitte. A: der ganze Abschnitt. Strg+Z: zurück.',
     keys: 'Tasten',
     times: (usual, fewest, most) =>
       fewest === most ? (usual === 1 ? '' : `${usual} ×`) : `${usual} × (${fewest} bis ${most})`,
@@ -206,6 +206,18 @@ export const board: typeof boardEn = {
     problems: 'Nicht gespeichert, und zwar deshalb:',
     problem: (what, fix) => `${what} ${fix}`,
     notWritable: 'Die Datei lässt sich nicht schreiben:',
+    why: {
+      full: 'Der Datenträger ist voll.',
+      'read-only': 'Datei oder Ordner dürfen nicht geändert werden.',
+      outside: 'Sie liegt außerhalb des Ordners des Ladens.',
+      failed: 'Der Datenträger weist sie ab.',
+      'not-editable':
+        'Sie hat eine Form, die sich von hier nicht ändern lässt. Öffnen Sie sie in einem Texteditor.',
+      'no-history':
+        'Der Verlauf der Änderungen lässt sich nicht führen, und ohne ihn wird nichts gespeichert.',
+      'name-taken': 'Ein Stück dieses Namens gibt es schon.',
+      gone: 'Die Datei des Stücks ist nicht mehr da.',
+    },
     conflict:
       'Die Datei wurde anderswo geändert, seit Sie sie geöffnet haben. Nichts ist verloren: Hier sind beide.',
     theirs: 'Wie die Datei jetzt ist',
