@@ -93,6 +93,7 @@ export type BenchProblem =
         | 'no-such-buyer'
         | 'no-such-invoice'
         | 'no-such-piece'
+        | 'no-such-entry'
         | 'bad-form'
         | 'upload-too-large'
         | 'upload-broken';

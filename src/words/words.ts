@@ -8,6 +8,7 @@ import { benchCard as benchCardDe } from './de/benchCard.ts';
 import { board as boardDe } from './de/board.ts';
 import { body as bodyDe } from './de/body.ts';
 import { catalogue as catalogueDe } from './de/catalogue.ts';
+import { contentForm as contentFormDe } from './de/contentForm.ts';
 import { desk as deskDe } from './de/desk.ts';
 import { goods as goodsDe } from './de/goods.ts';
 import { hand as handDe } from './de/hand.ts';
@@ -30,6 +31,7 @@ import { benchCard as benchCardEn } from './en/benchCard.ts';
 import { board as boardEn } from './en/board.ts';
 import { body as bodyEn } from './en/body.ts';
 import { catalogue as catalogueEn } from './en/catalogue.ts';
+import { contentForm as contentFormEn } from './en/contentForm.ts';
 import { desk as deskEn } from './en/desk.ts';
 import { goods as goodsEn } from './en/goods.ts';
 import { hand as handEn } from './en/hand.ts';
@@ -73,6 +75,10 @@ export const bodyWords = inLanguages<BodyWords>({ de: bodyDe, en: bodyEn });
 
 /** What is wrong with an authored entry, and how to mend it. */
 export const catalogueWords = inLanguages({ de: catalogueDe, en: catalogueEn });
+
+/** The bench's forms for the content. */
+export type ContentFormWords = typeof contentFormEn;
+export const contentFormWords = inLanguages<ContentFormWords>({ de: contentFormDe, en: contentFormEn });
 
 /** The desk's answers. */
 export type DeskWords = typeof deskEn;

@@ -1,13 +1,22 @@
 /** Finding a piece, however old, to string it again. */
 import { underBase } from '#ui/site/base.ts';
-import { pageWords, searchWords } from '#words/words.ts';
+import { contentFormWords, pageWords, searchWords, type ContentFormWords } from '#words/words.ts';
+import type { PieceMark } from '../models/content/published.ts';
 import type { Frame } from '../models/frame.ts';
 import type { PieceList, PieceRow } from '../models/pieceList.ts';
 import { PiecePicture } from './PiecePicture.tsx';
 
-type Props = { readonly list: PieceList; readonly text: string; readonly frame: Frame };
+type Props = {
+  readonly list: PieceList;
+  readonly text: string;
+  readonly frame: Frame;
+  /** What buyers don't see yet, by id. */
+  readonly notPublished?: ReadonlyMap<string, PieceMark>;
+};
 
-export function PieceListView({ list, text, frame }: Props) {
+const ALL_PUBLISHED: ReadonlyMap<string, PieceMark> = new Map();
+
+export function PieceListView({ list, text, frame, notPublished = ALL_PUBLISHED }: Props) {
   const { words, lang } = frame;
   const { pieces: said } = words;
   const search = searchWords(lang).said;
@@ -44,20 +53,27 @@ export function PieceListView({ list, text, frame }: Props) {
           <p>{sentence}</p>
         ))}
       </div>
-      {rows.length > 0 && <Rows rows={rows} title={said.title} frame={frame} />}
+      {rows.length > 0 && <Rows rows={rows} title={said.title} frame={frame} notPublished={notPublished} />}
       {near.length > 0 && (
         <section>
           <h2>{search.near}</h2>
-          <Rows rows={near} title={search.near} frame={frame} />
+          <Rows rows={near} title={search.near} frame={frame} notPublished={notPublished} />
         </section>
       )}
     </>
   );
 }
 
-type RowsProps = { readonly rows: readonly PieceRow[]; readonly title: string; readonly frame: Frame };
+type RowsProps = Required<Omit<Props, 'list' | 'text'>> & {
+  readonly rows: readonly PieceRow[];
+  readonly title: string;
+};
 
-function Rows({ rows, title, frame }: RowsProps) {
+function Rows({ rows, title, frame, notPublished }: RowsProps) {
+  const own = contentFormWords(frame.lang).pieces;
+  /** A card is made of what is published; a piece that isn't has its words and its board. */
+  const pageOf = (id: string): `/${string}` =>
+    notPublished.get(id) === 'new' ? `/bench/pieces/${id}/words/` : `/bench/pieces/${id}/`;
   const { words, format, lang } = frame;
   const { pieces: said } = words;
   const { kinds, statuses } = pageWords(lang);
@@ -79,10 +95,19 @@ function Rows({ rows, title, frame }: RowsProps) {
                 <span class="pictured">
                   <PiecePicture piece={id} width={72} />
                   <span>
-                    <a class="plain" href={underBase(`/bench/pieces/${id}/`)}>
+                    <a class="plain" href={underBase(pageOf(id))}>
                       {name}
                     </a>
                     <small class="quiet"> {summary}</small>
+                    <Mark of={notPublished.get(id)} said={own.marks} />
+                    <small class="ways">
+                      <a href={underBase(`/bench/pieces/${id}/words/`)} aria-label={`${own.words}: ${name}`}>
+                        {own.words}
+                      </a>
+                      <a href={underBase(`/bench/pieces/${id}/board/`)} aria-label={`${own.board}: ${name}`}>
+                        {own.board}
+                      </a>
+                    </small>
                   </span>
                 </span>
               </th>
@@ -96,4 +121,10 @@ function Rows({ rows, title, frame }: RowsProps) {
       </table>
     </div>
   );
+}
+
+type MarkProps = { readonly of: PieceMark | undefined; readonly said: ContentFormWords['pieces']['marks'] };
+
+function Mark({ of, said }: MarkProps) {
+  return of === undefined ? null : <span class="mark">{said[of]}</span>;
 }

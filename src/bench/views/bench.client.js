@@ -42,3 +42,31 @@ if (text !== null && location.hash.startsWith('#claspwise')) {
   text.value = location.hash.slice(1);
   history.replaceState(null, '', location.pathname);
 }
+
+/** A part is drawn anew as it is typed, and its kind brings the fields that belong to it. */
+const content = document.querySelector('[data-content]');
+const drawn = content?.querySelector('[data-drawn]');
+if (content && drawn) {
+  const RESTS_MS = 200;
+  const show = content.querySelector('[data-show]');
+  show.hidden = true;
+  let waiting = 0;
+  content.addEventListener('input', (event) => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      const typed = [...new FormData(content)].filter(
+        ([name, value]) => value !== '' && !/^(seen|digest|do)/.test(name),
+      );
+      const [address] = drawn.src.split('?');
+      drawn.src = `${address}?${new URLSearchParams(typed)}`;
+    }, RESTS_MS);
+    if (event.target.matches('[data-reshow]')) {
+      // Where the page was, and at the field that was changed.
+      sessionStorage.setItem('bench-reshown', event.target.id);
+      content.requestSubmit(show);
+    }
+  });
+  const reshown = sessionStorage.getItem('bench-reshown');
+  sessionStorage.removeItem('bench-reshown');
+  if (reshown !== null) document.getElementById(reshown)?.focus();
+}

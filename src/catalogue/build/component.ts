@@ -58,6 +58,12 @@ const onlyFor: readonly (readonly [keyof AuthoredComponent & string, readonly Co
   ['joint', ['ring']],
 ];
 
+/** True for a field that a component of this kind may have; one that only some kinds have is refused with others. */
+export function isFieldOf(field: string, kind: string): boolean {
+  const row = onlyFor.find(([name]) => name === field);
+  return row === undefined || row[1].some((one) => one === kind);
+}
+
 type Field = keyof AuthoredComponent & string;
 
 /** Measures that a kind can't do without. */

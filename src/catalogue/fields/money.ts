@@ -59,6 +59,20 @@ export function parseMoney(input: string | number | boolean): Parsed<Money> {
   return { ok: true, value: { minor: Number(whole + decimals.padEnd(places, '0')), currency, written } };
 }
 
+/**
+ * An amount typed without its currency, as it is written with it: decimals
+ * filled up to those of the currency.
+ * @param amount figures alone, a point before decimals
+ * @param way before it as a sign where the currency has one, or behind it as its code
+ */
+export function withCurrency(amount: string, currency: string, way: 'sign' | 'code'): string {
+  const [whole = '', decimals = ''] = amount.split('.');
+  const places = currencyDigits(currency);
+  const full = places === 0 || decimals.length > places ? amount : `${whole}.${decimals.padEnd(places, '0')}`;
+  const sign = Object.keys(symbols).find((one) => symbols[one] === currency);
+  return way === 'sign' && sign !== undefined ? sign + full : `${full} ${currency}`;
+}
+
 /** Reads an amount per something, `£20.00 per hour` or `£0.40 per m`. */
 export function parseRate(input: string | number | boolean, per: 'hour' | 'm'): Parsed<Money> {
   const [money = '', unit, ...rest] = String(input).split(/\s+per\s+|\s*\/\s*/);

@@ -112,6 +112,8 @@ export const bench: typeof en = {
     week: 'Woche',
     gather: 'Bereitlegen',
     pieces: 'Stücke',
+    trays: 'Fächer',
+    rules: 'Laden und Regeln',
     byHand: 'Von Hand',
     buyers: 'Kundschaft',
     takeIn: 'Annehmen',

@@ -31,6 +31,7 @@ export const problems: Sentences<BenchProblem> = {
   'no-such-buyer': () =>
     'Zu dieser Bestellung steht niemand im Buch: Es gibt sie nicht, oder ihre Käuferin wurde gelöscht.',
   'no-such-piece': () => 'Im Katalog gibt es kein solches Stück.',
+  'no-such-entry': () => 'Unter diesem Namen steht nichts im Inhalt, oder seine Datei ist so nicht lesbar.',
   'no-such-order': () => 'Eine Bestellung mit dieser Nummer steht nicht im Buch.',
   'no-such-invoice': () => 'Eine Rechnung mit dieser Nummer steht nicht im Buch.',
   'bad-form': () => 'Das Formular war nicht ausgefüllt, wie es sein soll. Nichts wurde geändert.',

@@ -109,6 +109,8 @@ export const bench = {
     week: 'Week',
     gather: 'To gather',
     pieces: 'Pieces',
+    trays: 'Trays',
+    rules: 'Shop and rules',
     byHand: 'By hand',
     buyers: 'Buyers',
     takeIn: 'Take in',

@@ -29,6 +29,8 @@ export const problems: Sentences<BenchProblem> = {
     'This order was changed in another window or at another bench. Nothing was overwritten: look at it as it is now, then do it again.',
   'no-such-buyer': () => 'Nobody in the book goes by this order: it isn’t there, or its buyer was erased.',
   'no-such-piece': () => 'There is no such piece in the catalogue.',
+  'no-such-entry': () =>
+    'There is nothing of that name in the content, or its file can’t be read as it stands.',
   'no-such-order': () => 'There is no order with this number in the book.',
   'no-such-invoice': () => 'There is no invoice with this number in the book.',
   'bad-form': () => 'The form was not filled in as it should be. Nothing was changed.',

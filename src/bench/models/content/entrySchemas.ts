@@ -1,0 +1,37 @@
+/** The fields of each kind of entry, and which of them its form at the bench asks for. */
+import { isFieldOf } from '#catalogue/build/component.ts';
+import { componentSchema } from '#catalogue/schemas/component.ts';
+import { describeFields, type FormField } from '#catalogue/schemas/describe.ts';
+import { guideSchema } from '#catalogue/schemas/guide.ts';
+import { pieceSchema } from '#catalogue/schemas/piece.ts';
+import { shopSchema } from '#catalogue/schemas/shop.ts';
+import { wireSchema } from '#catalogue/schemas/wire.ts';
+import type { FormNode } from '../../intake/contentForm/formTree.ts';
+import type { EntryKind } from '../../content/entry.ts';
+
+/** What a piece is strung of is set on the board, and its photographs stand on a page of their own. */
+const ON_THE_BOARD: readonly string[] = [
+  ...['wire', 'closing', 'pendant', 'one-sided', 'upright', 'mirrored', 'sections', 'strands', 'lie', 'gap'],
+  'pictures',
+];
+
+export const entryFields: Readonly<Record<EntryKind, readonly FormField[]>> = {
+  component: describeFields(componentSchema),
+  wire: describeFields(wireSchema),
+  guide: describeFields(guideSchema),
+  piece: describeFields(pieceSchema).filter(({ name }) => !ON_THE_BOARD.includes(name)),
+  shop: describeFields(shopSchema),
+};
+
+/** What stands in the field `kind` of a form of a component. */
+export function kindIn(nodes: readonly FormNode[]): string {
+  const node = nodes.find(({ key }) => key === 'kind');
+  return node?.node === 'value' ? node.typed : '';
+}
+
+/** Whether a field has its control: not one that only other kinds have, unless something stands in it. */
+export function isOffered(kind: EntryKind, nodes: readonly FormNode[]): (node: FormNode) => boolean {
+  if (kind !== 'component') return () => true;
+  const of = kindIn(nodes);
+  return (node) => isFieldOf(node.key, of) || (node.node === 'value' && node.typed !== '');
+}

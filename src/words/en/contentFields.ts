@@ -1,0 +1,207 @@
+/** What the fields and choices of the content are called in the bench's forms. */
+
+/**
+ * By field: its path within the entry with points between, or as much of the
+ * end of it as tells it apart; the kind of entry before it where that matters.
+ */
+const labels: Readonly<Record<string, string>> = {
+  'shop.address': 'Address of the shop on the web',
+  ...{ name: 'Name', 'name-de': 'Name in German', 'part-number': 'Number on the bag', tray: 'Tray' },
+  ...{ kind: 'What it is', shape: 'Shape', size: 'Size', along: 'Length on the wire', across: 'Width' },
+  ...{ rounding: 'Rounding of the edge', hole: 'Hole', material: 'Material', colour: 'Colour' },
+  ...{ accent: 'Second colour', 'component.weight': 'Weight of one', 'component.cost': 'Cost of one' },
+  ...{ stock: 'How many are left', closed: 'Width once closed', takes: 'Largest closed crimp it goes round' },
+  ...{ 'one-handed': 'Worked with one hand', ways: 'Loops for strands', 'component.loop': 'Its loop lies' },
+  ...{ joint: 'The ring', hang: 'How far it hangs', cautions: 'Cautions' },
+  ...{
+    diameter: 'Diameter',
+    'wire.strands': 'Steel wires in it',
+    break: 'Breaks at',
+    'wire.weight': 'Weight of a metre',
+  },
+  ...{ 'wire.cost': 'Cost of a metre', 'wire.part-number': 'Number on the reel' },
+  ...{ title: 'Title', summary: 'In a line', order: 'Place in the list' },
+  ...{ 'piece.kind': 'Kind', status: 'Now', made: 'First made', 'lies-since': 'This one lies there since' },
+  ...{ price: 'Price', 'piece.summary': 'In a line', story: 'Its story', de: 'In German' },
+  ...{ gaps: 'Why some sizes can’t be had', instead: 'What a buyer may choose instead' },
+  ...{
+    clasps: 'Other clasps',
+    'clasps.clasp': 'Clasp',
+    'clasps.ring': 'Closes into',
+    pendants: 'Other pendants',
+  },
+  ...{ 'shop.name': 'Name of the shop', maker: 'Your name', place: 'Place', since: 'Since the year' },
+  ...{
+    line: 'Line under the name',
+    'line-de': 'The same in German',
+    currency: 'Currency',
+    unit: 'Lengths are shown in',
+  },
+  ...{
+    orders: 'Orders',
+    email: 'E-mail for orders',
+    desk: 'Address that takes orders',
+    form: 'Form service instead',
+  },
+  ...{
+    payment: 'Payment address',
+    carriers: 'Carriers',
+    'carriers.name': 'Name',
+    track: 'Page where a parcel is followed',
+  },
+  ...{
+    ready: 'Time from agreement to sending',
+    keep: 'Buyers’ data are kept',
+    'keep-invoices': 'Invoices are kept',
+  },
+  ...{
+    hours: 'Your hours at the board',
+    post: 'Posting',
+    packing: 'Packing of a parcel',
+    groups: 'Countries and prices',
+  },
+  ...{
+    countries: 'Countries',
+    bands: 'Prices by weight',
+    from: 'From',
+    'up-to': 'Up to',
+    'free-from': 'Free from',
+  },
+  ...{
+    collection: 'Where and when it can be collected',
+    'collection-de': 'The same in German',
+    'return-to': 'Sender on the label',
+  },
+  ...{
+    seller: 'Invoices',
+    'seller.name': 'Who issues them',
+    address: 'Address',
+    'tax-number': 'Tax number',
+    tax: 'Tax within the prices',
+  },
+  ...{
+    'tax-text': 'Sentence about tax',
+    'tax-text-de': 'The same in German',
+    'invoice-numbers': 'Numbers begin with',
+  },
+  ...{ tolerance: 'How far a piece may be from the size asked for', ease: 'What each sit adds' },
+  ...{
+    necklace: 'Necklace',
+    bracelet: 'Bracelet',
+    anklet: 'Anklet',
+    collar: 'Collar',
+    snug: 'Snug',
+    easy: 'Easy',
+    loose: 'Loose',
+  },
+  ...{
+    'shop.wire': 'Wire',
+    tail: 'Tail run back, each end',
+    grip: 'To hold by, each end',
+    snag: 'A sudden tug',
+  },
+  ...{ safety: 'Strength kept over that', 'crimp-play': 'Room of the wire in a crimp' },
+  ...{
+    minutes: 'Minutes',
+    'minutes.piece': 'A piece',
+    'minutes.strand': 'A strand',
+    'minutes.end': 'An end',
+    'minutes.bead': 'A bead',
+  },
+  ...{
+    'shop.price': 'Prices',
+    labour: 'Your hour',
+    'price.packing': 'Packing of a piece',
+    'price.material': 'Material is charged at',
+  },
+  ...{ 'round-up-to': 'Rounded up to', 'smaller-costs-less': 'A smaller size costs less' },
+};
+
+const hints: Readonly<Record<string, string>> = {
+  'shop.address': 'With its folder, if it lies in one: https://ninepin.example/',
+  shape: 'Left out, it is the one most of its kind have.',
+  tray: 'Where it lies: A2, B7. Lists go from tray to tray.',
+  size: 'If it is as long as it is wide. Else give length and width.',
+  along: 'Of a clasp or ring: from where it bears to where it bears.',
+  hole: 'Measure a few and give the least.',
+  rounding: 'Left out, it follows from the shape.',
+  stock: 'Leave it out if you don’t count.',
+  'component.weight': 'As weighed. Left out, it is reckoned from its size.',
+  'part-number': 'The seller’s number, or your own.',
+  break: 'As the seller states it. Leave it out where nothing is stated.',
+  made: '2026, 2026-11 or 2026-11-20',
+  'lies-since': 'The day the one that lies there was finished: 2026-11-20',
+  gaps: 'Buyers don’t read it. Said here, the check doesn’t ask again.',
+  story: 'Leave a line empty between paragraphs.',
+  'de.name': 'Left out, the name is the same.',
+  desk: 'Left out, orders come by e-mail only.',
+  form: 'It takes the place of the address above.',
+  payment: 'With {number}, {amount} and {currency} where they go.',
+  track: 'With {tracking} where the number goes.',
+  'keep-invoices': 'Left out, name and address go with the buyer.',
+  hours: 'Left out, no days are proposed.',
+  countries: 'With commas between, or “everywhere else”.',
+  from: 'Left out, it begins where the one before ends.',
+  'free-from': 'Left out, it is never free.',
+  address: 'A line for each line.',
+  tax: '20 %, or “not registered”',
+  'invoice-numbers': 'A count follows. {year} stands for the year.',
+  'crimp-play': 'How much wider a crimp’s inside may be than what is in it.',
+  packing: 'Box, tissue, card.',
+};
+
+/** By field and choice, the field told apart as above. */
+const options: Readonly<Record<string, string>> = {
+  ...{ 'component.kind.bead': 'Bead', 'component.kind.spacer': 'Spacer', 'component.kind.cap': 'Bead cap' },
+  ...{
+    'component.kind.crimp': 'Crimp',
+    'component.kind.cover': 'Crimp cover',
+    'component.kind.ring': 'Ring',
+  },
+  ...{ 'component.kind.clasp': 'Clasp', 'component.kind.pendant': 'Pendant' },
+  ...{
+    'shape.ball': 'Ball',
+    'shape.rondelle': 'Rondelle',
+    'shape.bicone': 'Bicone',
+    'shape.tube': 'Tube',
+    'shape.cube': 'Cube',
+  },
+  ...{
+    'shape.chip': 'Chip',
+    'shape.coin': 'Coin',
+    'shape.drop': 'Drop',
+    'shape.cap': 'Cap',
+    'shape.ring': 'Ring',
+  },
+  ...{ 'shape.lobster': 'Lobster clasp', 'shape.spring-ring': 'Spring ring', 'shape.toggle': 'Toggle' },
+  ...{ 'shape.hook': 'Hook and eye', 'shape.box': 'Box clasp', 'shape.magnetic': 'Magnetic clasp' },
+  ...{
+    'loop.in-plane': 'flat, as the pendant does',
+    'loop.through': 'from front to back (a bail, a side hole)',
+  },
+  ...{
+    'joint.closed': 'is closed for good',
+    'joint.open': 'is cut through (a jump ring)',
+    'joint.split': 'has two turns (a split ring)',
+  },
+  ...{
+    'cautions.magnet': 'It has a magnet',
+    'cautions.nickel': 'It may release nickel',
+    'cautions.lead': 'It holds lead',
+  },
+  'cautions.sharp': 'It has sharp ends',
+  ...{
+    'status.available': 'One lies finished, and more can be made',
+    'status.to-order': 'Made to order',
+    'status.past': 'Not made any more',
+  },
+  ...{
+    'piece.kind.necklace': 'Necklace',
+    'piece.kind.bracelet': 'Bracelet',
+    'piece.kind.anklet': 'Anklet',
+    'piece.kind.collar': 'Collar',
+  },
+  ...{ 'unit.in': 'inches', 'unit.cm': 'centimetres' },
+};
+
+export const contentFields = { labels, hints, options };
