@@ -4,25 +4,41 @@ import { defineConfig } from 'astro/config';
 import { bundledScripts } from './src/ui/build/bundledScripts.ts';
 import { folderOfHost, siteAndBase } from './src/ui/build/folder.ts';
 import { islandScripts } from './src/ui/build/islandScripts.ts';
-import { searchIndex } from './src/ui/search/integration.ts';
+import { READ_FROM } from './src/catalogue/released/place.ts';
+import { keepRenderer } from './src/release/keepRenderer.ts';
+import { reloadOnContent } from './src/release/reloadOnContent.ts';
+
+/** The folder of the release that is being made; `npm run build` says which. */
+const making = process.env[READ_FROM];
+if (making === undefined && process.argv.includes('build')) {
+  throw new Error(
+    `A shop is built by \`npm run build\`, which checks the content first and names the folder.`,
+  );
+}
 
 export default defineConfig({
   // From the shop's address in content/shop.yaml: its host, and the folder that the shop lies in.
   ...siteAndBase(),
   output: 'static',
+  outDir: making ?? 'dist',
   // Only /bench and /desk run on demand; everything else is a file.
   adapter: node({ mode: 'standalone' }),
-  integrations: [preact(), islandScripts(), bundledScripts(), searchIndex(), folderOfHost()],
+  integrations: [
+    preact(),
+    islandScripts(),
+    bundledScripts(),
+    folderOfHost(),
+    keepRenderer(),
+    reloadOnContent(),
+  ],
   // Astro's Preact client can hand signals to islands; none of these has any, and their code would be built along.
   vite: {
+    // The folder is fresh, but for the catalogue.
+    build: { emptyOutDir: false },
     resolve: { alias: { '@preact/signals': new URL('.config/noSignals.ts', import.meta.url).pathname } },
   },
   // Outside node_modules, which `npm ci` empties.
   cacheDir: './.cache/astro',
-  experimental: {
-    // A page whose key (src/ui/build) is the last build's is taken over from it.
-    incrementalBuild: true,
-  },
   devToolbar: { enabled: false },
   // The guides hold no code, and a highlighter's inline styles would break the policy below.
   markdown: { syntaxHighlight: false },

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
-import { CONTENT, DIST } from '../tests/support/inFolder/shop.ts';
+import { CONTENT, DIST, RELEASES } from '../tests/support/inFolder/shop.ts';
 
 /** Tests that count what is called, by a mocked module: they need modules of their own. */
 const COUNTING = 'tests/**/effort.test.ts';
@@ -38,7 +38,7 @@ export default defineConfig({
         test: {
           name: 'site-in-folder',
           include: ANY_SHOP.map((name) => `tests/site/${name}.test.ts`),
-          env: { CLASPWISE_DIST: DIST, CLASPWISE_CONTENT: CONTENT },
+          env: { CLASPWISE_DIST: DIST, CLASPWISE_RELEASES: RELEASES, CLASPWISE_CONTENT: CONTENT },
           testTimeout: 60_000,
         },
       },

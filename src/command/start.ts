@@ -1,30 +1,31 @@
 /**
- * `npm start`: builds the shop, then serves shop and bench on this machine.
- * `--built` serves what is already in dist/, or in the folder that CLASPWISE_DIST names. PORT and HOST as environment
+ * `npm start`: builds the shop where anything has changed since it was built last, then
+ * serves shop and bench on this machine. `--built` serves what was built last. PORT and HOST as environment
  * variables; HOST stands at 127.0.0.1, since the bench is the maker's alone.
  */
 import { spawn } from 'node:child_process';
 import { accessSync, constants, mkdirSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
+import { releasesFolder } from '#catalogue/released/place.ts';
 import { serve } from './serve/server.ts';
 
 const root = resolve(import.meta.dirname, '../..');
-const built = process.argv.includes('--built');
-const dist = resolve(root, (built ? process.env.CLASPWISE_DIST : undefined) ?? 'dist');
+process.chdir(root);
 const host = process.env.HOST ?? '127.0.0.1';
 const wantedPort = Number(process.env.PORT ?? 4321);
 
 try {
-  if (!built) {
-    if (!isWritable(dist)) {
+  if (!process.argv.includes('--built')) {
+    const folder = releasesFolder();
+    if (!isWritable(folder)) {
       throw new Error(
-        `${dist} can't be written, so nothing was built. Fix: give your account the right to write into it, or serve what was built before: npm start -- --built`,
+        `${folder} can't be written, so nothing was built. Fix: give your account the right to write into it, or serve what was built before: npm start -- --built`,
       );
     }
     console.log('Building the shop from content/ …');
-    console.log(`Built in ${(await build(root)).toFixed(1)} s.`);
+    await build();
   }
-  const { port, base } = await serve(dist, host, wantedPort, (taken) => {
+  const { port, base } = await serve(host, wantedPort, (taken) => {
     console.log(`Port ${taken} is in use, perhaps by a shop started before. Trying the next.`);
   });
   console.log(`Shop   http://${host}:${port}${base}`);
@@ -54,22 +55,17 @@ async function openBook(page: string): Promise<void> {
 }
 
 /**
- * Runs the project's build in `root`.
- * @returns seconds it took
- * @throws Error carrying the build's whole output, where it failed
+ * Makes a release, where anything has changed since the last one; says on the terminal what it does.
+ * @throws Error where it failed: what is to mend has been said then
  */
-async function build(root: string): Promise<number> {
-  const started = process.hrtime.bigint();
-  const npm = process.env.npm_execpath;
-  const [command, args] = npm === undefined ? ['npm', []] : [process.execPath, [npm]];
-  const child = spawn(command, [...args, 'run', '--silent', 'build'], { cwd: root });
-  let output = '';
-  for (const stream of [child.stdout, child.stderr])
-    stream.on('data', (chunk: Buffer) => (output += chunk.toString()));
+async function build(): Promise<void> {
+  const child = spawn(process.execPath, [join(root, 'src/command/publish.ts'), '--start'], {
+    cwd: root,
+    stdio: 'inherit',
+  });
   const code = await new Promise<number | null>((resolve, reject) => {
     child.on('error', reject);
     child.on('close', resolve);
   });
-  if (code !== 0) throw new Error(output);
-  return Number(process.hrtime.bigint() - started) / 1e9;
+  if (code !== 0) throw new Error('Nothing was built, and so nothing is served.');
 }

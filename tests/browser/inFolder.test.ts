@@ -1,13 +1,13 @@
 /** The buyer's road in a shop that lies in a folder of its host: nothing is asked for outside the folder, and nothing is missing. */
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { CONTENT, DIST } from '../support/inFolder/shop.ts';
+import { CONTENT, RELEASES } from '../support/inFolder/shop.ts';
 import { startShop, type RunningShop } from '../support/shop.ts';
 import { fillIn, giveSize, sizer, standing, type Wish } from './order/buyer.ts';
 import { visit } from './shop.ts';
 
 let inFolder: RunningShop;
 beforeAll(async () => {
-  inFolder = await startShop({ CLASPWISE_DIST: DIST, CLASPWISE_CONTENT: CONTENT });
+  inFolder = await startShop({ CLASPWISE_RELEASES: RELEASES, CLASPWISE_CONTENT: CONTENT });
 });
 afterAll(() => inFolder.stop());
 

@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { brotliCompressSync } from 'node:zlib';
 import { catalogueOf } from '#tests/support/catalogue.ts';
+import { currentRelease } from '#catalogue/released/place.ts';
 import { baseOf } from '../../src/command/serve/base.ts';
 
 const DIST = process.env.CLASPWISE_DIST ?? 'dist';
@@ -18,7 +19,7 @@ if (!existsSync(CLIENT)) {
 export const catalogue = catalogueOf(process.env.CLASPWISE_CONTENT);
 
 /** The folder of its host that it lies in, with a slash at both ends. */
-const BASE = baseOf(DIST);
+const BASE = baseOf(currentRelease() ?? '');
 
 /** Its host: `https://ninepin.example`. */
 export const SITE = new URL(catalogue.shop.address).origin;

@@ -1,4 +1,4 @@
-/** The built shop with its bench, served from dist/ with an order book of its own. */
+/** The built shop with its bench, served as it was built last, with an order book of its own. */
 import { spawn, type ChildProcess } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';

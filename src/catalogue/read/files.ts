@@ -18,6 +18,9 @@ type Misnamed = { readonly file: string; readonly ending: string; readonly wante
 /** Endings that a text may have been saved under by an editor; pictures lie beside pieces and have their own. */
 const TEXT_ENDING = /\.(?:ya?ml|ya?ml\.txt|md\.txt|txt|json|md|markdown|mdx)$/i;
 
+/** Names that begin with a point or an underscore, or lie in such a folder. */
+export const isDraft = (name: string): boolean => /(^|\/)[._]/.test(name);
+
 /** Names below a folder that aren't drafts, sorted, with forward slashes; none where the folder isn't there. */
 function under({ path, overlay }: Folder, part: string): string[] {
   let names: string[] = [];
@@ -30,7 +33,7 @@ function under({ path, overlay }: Folder, part: string): string[] {
   const unsaved = [...overlay.keys()].filter((file) => file.startsWith(`${part}/`));
   return [...new Set([...lying, ...unsaved])]
     .filter((name) => overlay.get(name) !== null)
-    .filter((name) => !/(^|\/)[._]/.test(name))
+    .filter((name) => !isDraft(name))
     .sort();
 }
 

@@ -115,11 +115,11 @@ const build: Disaster = {
   name: 'build folder not writable',
   play: async ({ folder }) => {
     const project = join(folder, 'project');
-    mkdirSync(join(project, 'dist'), { recursive: true });
+    mkdirSync(join(project, '.releases'), { recursive: true });
     for (const name of PROJECT) cpSync(join(root, name), join(project, name), { recursive: true });
     symlinkSync(join(root, 'node_modules'), join(project, 'node_modules'));
     for (const one of [dirname(folder), folder]) chmodSync(one, 0o755);
-    chmodSync(join(project, 'dist'), 0o500);
+    chmodSync(join(project, '.releases'), 0o500);
     chmodSync(project, 0o555);
     const home = join(folder, 'home');
     mkdirSync(home, { mode: 0o777 });
@@ -134,7 +134,7 @@ const build: Disaster = {
     child.stderr.on('data', (part: Buffer) => (said += part.toString()));
     const [code] = (await once(child, 'exit')) as [number | null];
     chmodSync(project, 0o755);
-    chmodSync(join(project, 'dist'), 0o755);
+    chmodSync(join(project, '.releases'), 0o755);
     const line = said.split('\n').find((one) => one.trim() !== '') ?? 'nothing';
     return { receipted: 0, found: 0, saw: `${line.slice(0, 150)} (ended with ${code})` };
   },

@@ -28,7 +28,7 @@ export type ShopOptions = {
 const START_MS = 60_000;
 
 /**
- * Serves what lies in dist/.
+ * Serves what was built last.
  * @throws Error with what it said, where it doesn't start
  */
 export async function startShop(book: string, options: ShopOptions = {}): Promise<Shop> {

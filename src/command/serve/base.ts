@@ -3,11 +3,11 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /**
- * @param dist the build's folder
+ * @param release its folder
  * @returns path with a slash at both ends; `/` where the build says nothing
  */
-export function baseOf(dist: string): string {
-  const file = join(dist, 'server', 'base.json');
+export function baseOf(release: string): string {
+  const file = join(release, 'server', 'base.json');
   if (!existsSync(file)) return '/';
   const { base } = JSON.parse(readFileSync(file, 'utf8')) as { readonly base: string };
   return base;

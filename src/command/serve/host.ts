@@ -11,12 +11,17 @@ const BROTLI_QUALITY = 5;
 export type Handler = (request: IncomingMessage, response: ServerResponse) => void;
 
 /**
- * Puts the headers of `_headers` on all answers, pages that are not found and refusals among them;
+ * Hands requests to what answers on demand, or to the public files, and puts the headers of `_headers` on all answers, pages that are not found and refusals among them;
  * bench and desk write their own, stricter ones over them. Public files go compressed, as from a
  * static host. What a passphrase guards stays uncompressed: lengths of compressed pages tell of secrets.
  * @param base path of the folder that the shop stands in, with a slash at both ends
  */
-export function asHost(handler: Handler, rules: readonly HeaderRule[], base = '/'): Handler {
+export function asHost(
+  onDemand: Handler,
+  files: Handler,
+  rules: () => readonly HeaderRule[],
+  base = '/',
+): Handler {
   // Typed for another server, it asks of Node's own no more than they are.
   const compress = compression({
     brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: BROTLI_QUALITY } },
@@ -25,11 +30,11 @@ export function asHost(handler: Handler, rules: readonly HeaderRule[], base = '/
     const path = (request.url ?? '/').split('?')[0] ?? '/';
     const admitted = admission(request, base);
     const covered = admitted.admit && admitted.area === 'files' ? path : base;
-    for (const [name, value] of headersFor(rules, covered)) response.setHeader(name, value);
+    for (const [name, value] of headersFor(rules(), covered)) response.setHeader(name, value);
     if (!admitted.admit) return refuse(response, admitted);
-    if (admitted.area === 'files') return compress(request, response, () => handler(request, response));
+    if (admitted.area === 'files') return compress(request, response, () => files(request, response));
     response.setHeader('cache-control', 'no-store');
-    handler(request, response);
+    onDemand(request, response);
   };
 }
 

@@ -1,35 +1,33 @@
 /** The built shop and the bench behind one HTTP server on this machine. */
-import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
+import { READ_FROM, releasesFolder } from '#catalogue/released/place.ts';
+import { PARTS } from '#release/files.ts';
+import { noteInUse } from '#release/sweep.ts';
 import { baseOf } from './base.ts';
-import { readHeaders } from './fileHeaders.ts';
 import { asHost, type Handler } from './host.ts';
+import { answerWithFile } from './publicFiles.ts';
+import { follow, type Served } from './served.ts';
 
 /** How many ports above the wanted one are tried when it is taken. */
 const PORTS_TRIED = 20;
 
 /**
- * Serves what was built.
- * @param dist folder of the build
+ * Serves the release that is current, and each one that is put in its place.
  * @param host address to listen on; 127.0.0.1 keeps the bench to this machine
  * @param port wanted port; the next free one is taken where it is in use; 0 for any
  * @param onTaken told of each port that is in use, before the next one is tried
  * @returns `base`: path of the folder that the shop was built for, with a slash at both ends
- * @throws Error where the build is missing or no port is free
+ * @throws Error where nothing has been built or no port is free
  */
 export async function serve(
-  dist: string,
   host: string,
   port: number,
   onTaken: (port: number) => void = () => undefined,
 ): Promise<{ server: Server; port: number; base: string }> {
-  const file = join(dist, 'client', '_headers');
-  const rules = existsSync(file) ? readHeaders(readFileSync(file, 'utf8')) : [];
-  const base = baseOf(dist);
-  const handler = asHost(await builtHandler(dist), rules, base);
+  const { handler, base } = await shopHandler();
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
     const server = createServer(handler);
     if (await listens(server, host, candidate)) {
@@ -40,10 +38,32 @@ export async function serve(
   throw new Error(`No free port from ${port} to ${port + PORTS_TRIED}. Fix: set PORT to a free one.`);
 }
 
-async function builtHandler(dist: string): Promise<Handler> {
+async function shopHandler(): Promise<{ handler: Handler; base: string }> {
+  const current = follow(releasesFolder());
+  let served = current();
+  process.env[READ_FROM] = served.folder;
+  // Its code is read from there as it is needed, so the folder has to stay.
+  noteInUse(releasesFolder(), served.id);
+  const onDemand = await builtHandler(served.folder);
+  const { code } = served;
+  const now = (): Served => {
+    const next = current();
+    // Another program's release belongs to another process; this one goes on with its own.
+    if (next.id !== served.id && next.code === code) {
+      served = next;
+      process.env[READ_FROM] = served.folder;
+    }
+    return served;
+  };
+  const base = baseOf(served.folder);
+  const files: Handler = (request, response) => answerWithFile(request, response, now(), base);
+  return { handler: asHost(onDemand, files, () => now().rules, base), base };
+}
+
+async function builtHandler(release: string): Promise<Handler> {
   // The adapter would listen by itself on import; here the server is ours.
   process.env.ASTRO_NODE_AUTOSTART = 'disabled';
-  const entry = pathToFileURL(join(dist, 'server', 'entry.mjs')).href;
+  const entry = pathToFileURL(join(release, PARTS.server, 'entry.mjs')).href;
   const { handler } = (await import(entry)) as { handler: Handler };
   return handler;
 }

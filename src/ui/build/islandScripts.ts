@@ -9,9 +9,11 @@
 import { underBase } from '../site/base.ts';
 import type { AstroIntegration } from 'astro';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { dirname, join } from 'node:path';
+import { READ_FROM } from '#catalogue/released/place.ts';
 
-const NOTE = '.cache/island-scripts.json';
+/** Kept with what makes pages, so that a later release made by it finds the same. */
+const noteFile = (): string => join(process.env[READ_FROM] ?? '', 'render', 'island-scripts.json');
 
 /** From the name of an entry's source file, `SizerEn`, to the built files it imports at once, itself first. */
 type Scripts = Readonly<Record<string, readonly string[]>>;
@@ -49,8 +51,9 @@ export function islandScripts(): AstroIntegration {
                   const chunks = Object.entries(bundle).flatMap(([file, made]) =>
                     made.type === 'chunk' ? [[file, made] as const] : [],
                   );
-                  mkdirSync(dirname(NOTE), { recursive: true });
-                  writeFileSync(NOTE, JSON.stringify(scriptsByEntry(new Map(chunks))));
+                  const note = noteFile();
+                  mkdirSync(dirname(note), { recursive: true });
+                  writeFileSync(note, JSON.stringify(scriptsByEntry(new Map(chunks))));
                 },
               },
             ],
@@ -69,7 +72,7 @@ let noted: Scripts | null = null;
  * @throws Error where the build knows no such entry
  */
 export function scriptsFor(entries: readonly string[]): readonly string[] {
-  noted ??= JSON.parse(readFileSync(NOTE, 'utf8')) as Scripts;
+  noted ??= JSON.parse(readFileSync(noteFile(), 'utf8')) as Scripts;
   const scripts = noted;
   const files = entries.flatMap((entry) => {
     const found = scripts[entry];

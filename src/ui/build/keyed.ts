@@ -7,7 +7,7 @@ import { codeMark } from './codeMark.ts';
 import { pageKeys } from './pageKey.ts';
 
 /** What a page is made with: its code, the settings of the build, the versions of the libraries. */
-const CODE = ['src', 'astro.config.mjs', 'package-lock.json'] as const;
+export const CODE = ['src', 'astro.config.mjs', 'package-lock.json'] as const;
 
 let keys: ReturnType<typeof pageKeys> | null = null;
 

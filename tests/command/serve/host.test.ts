@@ -5,22 +5,21 @@ import { createServer, request, type IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readHeaders } from '../../../src/command/serve/fileHeaders.ts';
-import { asHost } from '../../../src/command/serve/host.ts';
+import { asHost, type Handler } from '../../../src/command/serve/host.ts';
 
 const rules = readHeaders(readFileSync('public/_headers', 'utf8'));
 const page = 'a page of some length '.repeat(200);
 
 /** Knows two pages; for all others it answers as a static server does, with no header of its own. */
-const server = createServer(
-  asHost((incoming, response) => {
-    if (incoming.url === '/bench/') {
-      response.writeHead(200, { 'content-type': 'text/html', 'x-frame-options': 'DENY' });
-    } else {
-      response.writeHead(incoming.url === '/' ? 200 : 404, { 'content-type': 'text/html' });
-    }
-    response.end(page);
-  }, rules),
-);
+const handler: Handler = (incoming, response) => {
+  if (incoming.url === '/bench/') {
+    response.writeHead(200, { 'content-type': 'text/html', 'x-frame-options': 'DENY' });
+  } else {
+    response.writeHead(incoming.url === '/' ? 200 : 404, { 'content-type': 'text/html' });
+  }
+  response.end(page);
+};
+const server = createServer(asHost(handler, handler, () => rules));
 
 beforeAll(async () => {
   server.listen(0, '127.0.0.1');

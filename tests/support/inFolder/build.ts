@@ -5,7 +5,7 @@
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ADDRESS, CONTENT, PIECES } from './shop.ts';
+import { ADDRESS, CONTENT, DIST, PIECES, RELEASES } from './shop.ts';
 
 const root = new URL('../../..', import.meta.url).pathname;
 const from = join(root, 'content');
@@ -19,13 +19,14 @@ for (const id of PIECES) cpSync(join(from, 'pieces', `${id}.yaml`), join(to, 'pi
 const shop = readFileSync(join(from, 'shop.yaml'), 'utf8');
 writeFileSync(join(to, 'shop.yaml'), shop.replace(/^address: \S+/m, `address: ${ADDRESS}`));
 
-const { status } = spawnSync(
-  process.execPath,
-  [join(root, 'node_modules/astro/bin/astro.mjs'), 'build', '--config', 'tests/support/inFolder/config.mjs'],
-  {
-    cwd: root,
-    stdio: 'inherit',
-    env: { ...process.env, CLASPWISE_CONTENT: CONTENT },
+const { status } = spawnSync(process.execPath, [join(root, 'src/command/publish.ts')], {
+  cwd: root,
+  stdio: 'inherit',
+  env: {
+    ...process.env,
+    CLASPWISE_CONTENT: CONTENT,
+    CLASPWISE_RELEASES: RELEASES,
+    CLASPWISE_DIST: DIST,
   },
-);
+});
 process.exitCode = status ?? 1;

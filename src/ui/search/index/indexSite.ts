@@ -12,7 +12,7 @@ import { indexedPage } from './indexedPage.ts';
 import { recordOf } from './recordOf.ts';
 
 /** Where the indexes lie in the site. */
-const FOLDER = 'pagefind';
+export const SEARCH_FOLDER = 'pagefind';
 /** Pagefind's own look, and its code for a thread of its own and for other languages, which the shop doesn't use. */
 const UNUSED = /^pagefind-(ui|modular-ui|component-ui|highlight|worker)\.|^wasm\.(?!unknown)/;
 /** Words are indexed by their stems, as the shop's own search makes them; so Pagefind needs no language's rules. */
@@ -29,7 +29,7 @@ export async function indexSite(site: string): Promise<number> {
   let pages = 0;
   for (const lang of LANGS) {
     const entries = entriesOf(site, lang);
-    await writeIndex(join(site, FOLDER, lang), entries);
+    await writeIndex(join(site, SEARCH_FOLDER, lang), entries);
     pages += entries.length;
   }
   await close();

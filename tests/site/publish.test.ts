@@ -1,0 +1,189 @@
+/** Publishing beside a running shop. */
+import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { currentRelease } from '#catalogue/released/place.ts';
+import { filesBelow } from '#release/files.ts';
+import { readKept, writeKept } from '#release/pages.ts';
+import { readProgress, writeProgress } from '#release/progress.ts';
+import { isWhole, readRecord } from '#release/record.ts';
+import { ownPlace, type Place } from '#tests/support/publishing.ts';
+import { startShop, type RunningShop } from '#tests/support/shop.ts';
+
+// Several publishings one after the other, on a machine that may be busy with other tests.
+vi.setConfig({ testTimeout: 240_000 });
+
+const PIECE = 'pieces/banked-fire.yaml';
+const WORDS = 'Words that nobody has read before';
+
+let place: Place;
+let shop: RunningShop | null = null;
+
+beforeEach(() => {
+  place = ownPlace();
+});
+afterEach(async () => {
+  await shop?.stop();
+  shop = null;
+  place.remove();
+});
+
+const served = (): string => currentRelease(place.releases) ?? '';
+const changeSummary = (by: string): void => {
+  const line = /^summary: .*$/m.exec(readFileSync(join(place.content, PIECE), 'utf8'))?.[0] ?? '';
+  place.change(PIECE, line, `summary: ${by}`);
+};
+const textOf = async (path: string): Promise<string> => (await fetch(shop?.base + path)).text();
+
+describe('a change is published', () => {
+  test('while people look around, who get every page whole', async () => {
+    shop = await startShop(place.env);
+    const before = served();
+    const asked = [
+      '/',
+      '/pieces/',
+      '/pieces/banked-fire/',
+      '/de/pieces/banked-fire/',
+      '/find/words.json',
+      '/bench/pieces/',
+    ];
+    let going = true;
+    let answers = 0;
+    const wrong: string[] = [];
+    const visitor = async (): Promise<void> => {
+      while (going) {
+        for (const path of asked) {
+          const answer = await fetch(shop?.base + path);
+          const text = await answer.text();
+          const whole = path.endsWith('.json') ? text.endsWith('}') : text.trimEnd().endsWith('</html>');
+          answers += 1;
+          if (answer.status !== 200 || !whole) wrong.push(`${answer.status} ${path} ${text.slice(-20)}`);
+        }
+      }
+    };
+    const visitors = [visitor(), visitor(), visitor()];
+    changeSummary(WORDS);
+    const { code, said } = await place.publish('--quick');
+    const after = await textOf('/pieces/banked-fire/');
+    going = false;
+    await Promise.all(visitors);
+    expect([code, said]).toEqual([0, expect.stringContaining('Built in')]);
+    expect(wrong).toEqual([]);
+    expect(answers).toBeGreaterThan(asked.length);
+    expect(after).toContain(WORDS);
+    expect(served()).not.toBe(before);
+    expect(readFileSync(join(place.folder, 'dist/client/pieces/banked-fire/index.html'), 'utf8')).toBe(after);
+  });
+
+  test('and the bench has it at once, and a page that was open before still finds its pictures', async () => {
+    shop = await startShop(place.env);
+    const picture = /\/pictures\/banked-fire-[\w-]+\.svg/.exec(await textOf('/pieces/'))?.[0] ?? '';
+    const name = /^name: .*$/m.exec(readFileSync(join(place.content, PIECE), 'utf8'))?.[0] ?? '';
+    place.change(PIECE, name, 'name: Smothered Ember');
+    await place.publish('--quick');
+    expect(await textOf('/pieces/')).not.toContain(picture);
+    expect(await textOf('/bench/pieces/banked-fire/')).toContain('Smothered Ember');
+    expect((await fetch(shop.base + picture)).status).toBe(200);
+  });
+});
+
+test('pages that are made anew by what was kept are those of the whole build, byte for byte', async () => {
+  const built = served();
+  const { pages, ...kept } = readKept(join(built, 'render'));
+  const none = Object.fromEntries(Object.keys(pages).map((file) => [file, null]));
+  writeKept(join(built, 'render'), { ...kept, pages: none });
+  const record = JSON.parse(readFileSync(join(built, 'release.json'), 'utf8')) as object;
+  rmSync(join(built, 'release.json'));
+  const sizes = {
+    ...readRecordSizes(record),
+    'render/kept.json': statSync(join(built, 'render/kept.json')).size,
+  };
+  writeFileSync(join(built, 'release.json'), JSON.stringify({ ...record, content: 'another', sizes }));
+  const { said } = await place.publish('--quick');
+  expect(said).toContain('Built in');
+  expect(said).not.toContain('Building everything');
+  expect(served()).not.toBe(built);
+  const [one, other] = [join(built, 'client'), join(served(), 'client')];
+  expect(filesBelow(other)).toEqual(filesBelow(one));
+  const unlike = filesBelow(one).filter(
+    (file) => !readFileSync(join(one, file)).equals(readFileSync(join(other, file))),
+  );
+  expect(unlike).toEqual([]);
+});
+
+const readRecordSizes = (record: object): Readonly<Record<string, number>> =>
+  (record as { sizes: Readonly<Record<string, number>> }).sizes;
+
+describe('nothing is put in place', () => {
+  test('where nothing has changed', async () => {
+    const before = served();
+    const { code, said } = await place.publish('--start');
+    expect([code, said]).toEqual([0, expect.stringContaining('Nothing has changed')]);
+    expect(served()).toBe(before);
+  });
+
+  test('of content with a mistake, which is named with its file and field', async () => {
+    shop = await startShop(place.env);
+    const before = served();
+    place.change(PIECE, 'status: ', 'status: sold-out-');
+    const { code, said } = await place.publish('--quick');
+    expect(code).toBe(1);
+    expect(said).toContain(PIECE);
+    expect(said).toContain('status');
+    expect(served()).toBe(before);
+    expect((await fetch(`${shop.base}/pieces/banked-fire/`)).status).toBe(200);
+  });
+
+  test('where another publishing runs', async () => {
+    writeFileSync(join(place.releases, 'publishing'), String(process.pid));
+    const before = served();
+    changeSummary(WORDS);
+    expect((await place.publish('--quick')).code).toBe(3);
+    expect(served()).toBe(before);
+  });
+
+  test('of a publishing that was killed, which the next one clears away', async () => {
+    writeFileSync(join(place.releases, 'publishing'), '999999999');
+    writeProgress(place.releases, {
+      state: 'running',
+      since: '2026-04-01T10:00:00Z',
+      step: 'pages',
+      pieces: null,
+    });
+    expect(readProgress(place.releases).state).toBe('failed');
+    changeSummary(WORDS);
+    expect((await place.publish('--quick')).code).toBe(0);
+    expect(readProgress(place.releases)).toMatchObject({ state: 'done', outcome: 'made' });
+    expect(readFileSync(join(served(), 'client/pieces/banked-fire/index.html'), 'utf8')).toContain(WORDS);
+  });
+});
+
+describe('what was published is taken back', () => {
+  test('at once, and a start doesn\u2019t publish it again', async () => {
+    shop = await startShop(place.env);
+    const before = served();
+    changeSummary(WORDS);
+    await place.publish('--quick');
+    expect(await textOf('/pieces/banked-fire/')).toContain(WORDS);
+    expect((await place.publish('--back')).code).toBe(0);
+    expect(served()).toBe(before);
+    expect(await textOf('/pieces/banked-fire/')).not.toContain(WORDS);
+    expect((await place.publish('--start')).said).toContain('Nothing has changed');
+    expect(served()).toBe(before);
+    expect((await place.publish('--quick')).said).toContain('Built in');
+    expect(await textOf('/pieces/banked-fire/')).toContain(WORDS);
+  });
+
+  test('not where there is no release before', async () => {
+    const { code, said } = await place.publish('--back');
+    expect([code, said]).toEqual([1, expect.stringContaining('no release before')]);
+  });
+});
+
+test('a release that lacks a file isn\u2019t whole', () => {
+  const record = readRecord(served());
+  if (record === null) throw new Error('got no record');
+  expect(isWhole(served(), record)).toBe(true);
+  rmSync(join(served(), 'client/index.html'));
+  expect(isWhole(served(), record)).toBe(false);
+});
