@@ -189,6 +189,10 @@ export const stages = {
       name: 'check',
       why: "check sizes an order again from the maker's own copy; what is done about it comes after.",
     },
+    {
+      name: 'publish',
+      why: 'publish has releases made and says how they stand; it knows no order and no page.',
+    },
     { name: 'letters', why: 'letters are drafts to a buyer, made of the order alone.' },
     { name: 'intake', why: 'intake reads what the maker sends in by form, file or mail.' },
     { name: 'desk', why: 'desk answers buyers, who see no page of the bench.' },

@@ -14,8 +14,9 @@ import { ContentError } from '#release/content.ts';
 import { copyForHand } from '#release/handCopy.ts';
 import { takeLock } from '#release/lock.ts';
 import { makeRelease } from '#release/make.ts';
-import { writeProgress, type Step } from '#release/progress.ts';
+import { writeProgress } from '#release/progress.ts';
 import { takeBack } from '#release/takeBack.ts';
+import type { Step } from '#words/publishing.ts';
 
 /** A large catalogue may have a remark on every piece; the first tell what there is to know. */
 const MOST_NOTES = 10;
@@ -93,6 +94,13 @@ if (lock === null) {
   console.error('Another publishing runs. Fix: wait until it is done.');
   process.exitCode = 3;
 } else {
+  // Told to end, it takes along what it started; half a release is cleared away by the next publishing.
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+    process.once(signal, () => {
+      lock.release();
+      process.exit(1);
+    });
+  }
   try {
     if (values.back) goBack();
     else await publish();

@@ -7,7 +7,8 @@ import { spawn } from 'node:child_process';
 import { accessSync, constants, mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { releasesFolder } from '#catalogue/released/place.ts';
-import { serve } from './serve/server.ts';
+import { TAKES_OVER } from './serve/handOver.ts';
+import { serve, serveInPlace } from './serve/server.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 process.chdir(root);
@@ -15,6 +16,14 @@ const host = process.env.HOST ?? '127.0.0.1';
 const wantedPort = Number(process.env.PORT ?? 4321);
 
 try {
+  if (process.argv.includes(TAKES_OVER)) await serveInPlace();
+  else await start();
+} catch (error) {
+  console.error(error instanceof Error ? error.message : String(error));
+  process.exitCode = 1;
+}
+
+async function start(): Promise<void> {
   if (!process.argv.includes('--built')) {
     const folder = releasesFolder();
     if (!isWritable(folder)) {
@@ -32,9 +41,6 @@ try {
   console.log(`Bench  http://${host}:${port}${base}bench/`);
   console.log('Stop with Ctrl+C.');
   await openBook(`http://127.0.0.1:${port}${base}bench/keep/`);
-} catch (error) {
-  console.error(error instanceof Error ? error.message : String(error));
-  process.exitCode = 1;
 }
 
 /** True for a folder that may be written, or made. */

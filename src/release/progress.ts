@@ -2,10 +2,8 @@
 import { readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Problem } from '#catalogue/read/problem.ts';
+import type { Step } from '#words/publishing.ts';
 import { publisher } from './lock.ts';
-
-/** `reading` content, building the `program`, making `pages`, the `search` index, `putting` it in place. */
-export type Step = 'reading' | 'program' | 'pages' | 'search' | 'putting';
 
 /** Times in ISO 8601. */
 export type Progress =

@@ -19,6 +19,7 @@ import { money as moneyDe } from './de/money.ts';
 import { order as orderDe } from './de/order.ts';
 import { pages as pagesDe } from './de/pages.ts';
 import { plainMail as plainMailDe } from './de/plainMail.ts';
+import { publish as publishDe } from './de/publish.ts';
 import { search as searchDe } from './de/search.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
@@ -42,6 +43,7 @@ import { money as moneyEn } from './en/money.ts';
 import { order as orderEn } from './en/order.ts';
 import { pages as pagesEn } from './en/pages.ts';
 import { plainMail as plainMailEn } from './en/plainMail.ts';
+import { publish as publishEn } from './en/publish.ts';
 import type { screen as screenEn } from './en/screen.ts';
 import { search as searchEn } from './en/search.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
@@ -118,6 +120,10 @@ export const pageWords = inLanguages<PageWords>({ de: pagesDe, en: pagesEn });
 
 /** The e-mails that a piece's page offers without JavaScript. */
 export const plainMailWords = inLanguages({ de: plainMailDe, en: plainMailEn });
+
+/** Publishing, at the bench. */
+export type PublishWords = typeof publishEn;
+export const publishWords = inLanguages<PublishWords>({ de: publishDe, en: publishEn });
 
 /** Measuring the screen. */
 export type ScreenWords = typeof screenEn;

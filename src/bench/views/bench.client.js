@@ -70,3 +70,24 @@ if (content && drawn) {
   sessionStorage.removeItem('bench-reshown');
   if (reshown !== null) document.getElementById(reshown)?.focus();
 }
+
+/** A publishing that runs: how far it is, until it has ended. */
+const publishing = document.querySelector('[data-publishing]');
+if (publishing !== null) {
+  const part = (name) => publishing.querySelector(name);
+  const look = async () => {
+    const state = await fetch(publishing.dataset.publishing).then(
+      (answer) => answer.json(),
+      () => null,
+    );
+    if (state?.running === false) return location.reload();
+    if (state !== null) {
+      // Told again only where it says something else: a screen reader reads every change aloud.
+      if (part('[data-step]').textContent !== state.step) part('[data-step]').textContent = state.step;
+      part('[data-count]').textContent = state.count;
+      part('progress').value = state.share;
+    }
+    setTimeout(look, 400);
+  };
+  setTimeout(look, 400);
+}

@@ -7,6 +7,7 @@ import { READ_FROM, releasesFolder } from '#catalogue/released/place.ts';
 import { PARTS } from '#release/files.ts';
 import { noteInUse } from '#release/sweep.ts';
 import { baseOf } from './base.ts';
+import { handOver, takeOver } from './handOver.ts';
 import { asHost, type Handler } from './host.ts';
 import { answerWithFile } from './publicFiles.ts';
 import { follow, type Served } from './served.ts';
@@ -27,10 +28,11 @@ export async function serve(
   port: number,
   onTaken: (port: number) => void = () => undefined,
 ): Promise<{ server: Server; port: number; base: string }> {
-  const { handler, base } = await shopHandler();
+  const { handler, base, onOther } = await shopHandler();
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
     const server = createServer(handler);
     if (await listens(server, host, candidate)) {
+      onOther(() => handOver(server));
       return { server, port: (server.address() as AddressInfo).port, base };
     }
     onTaken(candidate);
@@ -38,7 +40,22 @@ export async function serve(
   throw new Error(`No free port from ${port} to ${port + PORTS_TRIED}. Fix: set PORT to a free one.`);
 }
 
-async function shopHandler(): Promise<{ handler: Handler; base: string }> {
+/** The same in place of a process that runs another program: it sends the socket. */
+export async function serveInPlace(): Promise<void> {
+  const { handler, onOther } = await shopHandler();
+  const server = createServer(handler);
+  onOther(() => handOver(server));
+  takeOver(server);
+}
+
+type Shop = {
+  readonly handler: Handler;
+  readonly base: string;
+  /** Says what to do where a release of another program is to be served; asked once for each. */
+  readonly onOther: (act: () => Promise<unknown>) => void;
+};
+
+async function shopHandler(): Promise<Shop> {
   const current = follow(releasesFolder());
   let served = current();
   process.env[READ_FROM] = served.folder;
@@ -46,18 +63,30 @@ async function shopHandler(): Promise<{ handler: Handler; base: string }> {
   noteInUse(releasesFolder(), served.id);
   const onDemand = await builtHandler(served.folder);
   const { code } = served;
+  let refused = '';
+  let other: () => Promise<unknown> = () => Promise.resolve();
   const now = (): Served => {
     const next = current();
-    // Another program's release belongs to another process; this one goes on with its own.
-    if (next.id !== served.id && next.code === code) {
+    if (next.id === served.id || next.id === refused) return served;
+    if (next.code === code) {
       served = next;
       process.env[READ_FROM] = served.folder;
+    } else {
+      // Another program's release belongs to another process; until that answers, this one goes on with its own.
+      refused = next.id;
+      void other();
     }
     return served;
   };
   const base = baseOf(served.folder);
   const files: Handler = (request, response) => answerWithFile(request, response, now(), base);
-  return { handler: asHost(onDemand, files, () => now().rules, base), base };
+  return {
+    handler: asHost(onDemand, files, () => now().rules, base),
+    base,
+    onOther: (act) => {
+      other = act;
+    },
+  };
 }
 
 async function builtHandler(release: string): Promise<Handler> {

@@ -38,6 +38,7 @@ const PAGES = [
   '/bench/guides/',
   '/bench/guides/en/care/',
   '/bench/in/',
+  '/bench/publish/',
   '/bench/keep/',
   '/bench/access/',
 ];

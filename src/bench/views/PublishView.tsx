@@ -1,0 +1,156 @@
+/** Publishing: what will change, how far it is, what came of it, and the way back. */
+import { explain, type Problem } from '#catalogue/read/problem.ts';
+import { formatDateTime } from '#words/format.ts';
+import { underBase } from '#ui/site/base.ts';
+import { publishWords } from '#words/words.ts';
+import type { Changed } from '#words/publishing.ts';
+import { isNothing, type ChangedKind, type Changes } from '#release/changes.ts';
+import type { Frame } from '../models/frame.ts';
+import { howFar } from '../models/howFar.ts';
+import type { Standing } from '../publish/standing.ts';
+import { SureForm } from './SureForm.tsx';
+
+type Props = { readonly frame: Frame; readonly standing: Standing };
+
+export function PublishView({ frame, standing }: Props) {
+  const words = publishWords(frame.lang);
+  const { progress, servedSince, problems, changes, before } = standing;
+  if (progress.state === 'running') return <Running frame={frame} progress={progress} />;
+  const when = (iso: string): string => formatDateTime(iso, frame.lang);
+  return (
+    <>
+      <Outcome frame={frame} standing={standing} />
+      <p>{words.lead}</p>
+      {servedSince !== null && <p>{words.since(when(servedSince))}</p>}
+      {problems.length > 0 && (
+        <section aria-labelledby="mend">
+          <h2 id="mend">{words.mend}</h2>
+          <p>{words.mendLead}</p>
+          <Problems frame={frame} problems={problems} />
+        </section>
+      )}
+      {changes !== null && <Changing frame={frame} changes={changes} />}
+      {problems.length === 0 && (
+        <form method="post" action={underBase('/bench/publish/begin/')}>
+          <button class="main" type="submit">
+            {changes !== null && isNothing(changes) ? words.again : words.button}
+          </button>
+        </form>
+      )}
+      {before !== null && (
+        <section aria-labelledby="back">
+          <h2 id="back">{words.back}</h2>
+          <p>{words.backLead(when(before))}</p>
+          <SureForm
+            action={underBase('/bench/publish/back/')}
+            sure={words.backSure}
+            button={words.backButton}
+          />
+        </section>
+      )}
+    </>
+  );
+}
+
+type RunningProps = {
+  readonly frame: Frame;
+  readonly progress: Standing['progress'] & { readonly state: 'running' };
+};
+
+function Running({ frame, progress }: RunningProps) {
+  const words = publishWords(frame.lang);
+  const { step, count, share } = howFar(progress, words);
+  return (
+    <section aria-labelledby="running" data-publishing={underBase('/bench/publish/progress.json')}>
+      <h2 id="running">{words.running}</h2>
+      <p role="status">
+        <span data-step>{step}</span> <span data-count>{count}</span>
+      </p>
+      <progress aria-labelledby="running" max={1} value={share} />
+      <p class="quiet">{words.stay}</p>
+    </section>
+  );
+}
+
+function Outcome({ frame, standing: { progress } }: Props) {
+  const words = publishWords(frame.lang);
+  if (progress.state === 'none' || progress.state === 'running') return null;
+  const when = formatDateTime(progress.at, frame.lang);
+  if (progress.state === 'done') {
+    const sentence = {
+      made: words.made(when, frame.format.number(progress.seconds, 1)),
+      same: words.same(when),
+      'taken-back': words.takenBack(when),
+    }[progress.outcome];
+    return (
+      <p class="good" role="status">
+        {sentence}
+      </p>
+    );
+  }
+  const { problems, said } = progress;
+  return (
+    <div class="warning" role="alert">
+      <p>{words.failed(when)}</p>
+      {problems.length === 0 && said === '' && <p>{words.stopped}</p>}
+      {problems.length > 0 && <Problems frame={frame} problems={problems} />}
+      {said !== '' && (
+        <details>
+          <summary>{words.said}</summary>
+          <pre>{said}</pre>
+        </details>
+      )}
+    </div>
+  );
+}
+
+function Problems({ frame, problems }: { readonly frame: Frame; readonly problems: readonly Problem[] }) {
+  return (
+    <ul>
+      {problems.map((problem) => {
+        const { what, fix } = explain(problem, frame.lang);
+        const { file, line, field } = problem;
+        return (
+          <li>
+            <b>{file}</b>, {line}
+            {field !== '' && `, ${field}`}: {what} {fix}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+const KINDS = ['pieces', 'components', 'wires', 'guides'] as const satisfies readonly ChangedKind[];
+
+/** Where the bench shows an entry; null for what is gone. */
+function placeOf(kind: ChangedKind, { id, how }: Changed): string | null {
+  if (how === 'gone') return null;
+  return kind === 'pieces' ? underBase(`/bench/pieces/${id}/`) : null;
+}
+
+function Changing({ frame, changes }: { readonly frame: Frame; readonly changes: Changes }) {
+  const words = publishWords(frame.lang);
+  if (isNothing(changes)) return <p>{words.nothing}</p>;
+  return (
+    <section aria-labelledby="will">
+      <h2 id="will">{words.will}</h2>
+      {changes.shop && <p>{words.shop}</p>}
+      {KINDS.filter((kind) => changes[kind].length > 0).map((kind) => (
+        <>
+          <h3>{words.kinds[kind]}</h3>
+          <ul>
+            {changes[kind].map((one) => {
+              const place = placeOf(kind, one);
+              return (
+                <li>
+                  {place === null ? one.name : <a href={place}>{one.name}</a>}: {words.how[one.how]}
+                </li>
+              );
+            })}
+          </ul>
+        </>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,55 @@
+/**
+ * A new program takes over: a process of its own gets the listening socket, and
+ * from then on every new request; this one ends those that it has and waits
+ * beside it, for it was this one that was started.
+ */
+import { fork, type ChildProcess } from 'node:child_process';
+import type { Server } from 'node:http';
+import { join } from 'node:path';
+import { READ_FROM } from '#catalogue/released/place.ts';
+
+const START = join(import.meta.dirname, '..', 'start.ts');
+/** Tells start.ts that the socket comes from another process. */
+export const TAKES_OVER = '--takes-over';
+const LISTEN = 'listen';
+const READY = 'ready';
+
+/**
+ * Settles once the new process answers requests; where it can't, this one goes on as before.
+ * @returns whether it took over
+ */
+export async function handOver(server: Server): Promise<boolean> {
+  const { [READ_FROM]: _mine, ...env } = process.env;
+  const child = fork(START, [TAKES_OVER], { env });
+  const ready = await new Promise<boolean>((resolve) => {
+    child.once('message', (message) => resolve(message === READY));
+    for (const event of ['exit', 'error']) child.once(event, () => resolve(false));
+    child.send(LISTEN, server);
+  });
+  if (!ready) {
+    child.kill();
+    return false;
+  }
+  // What has begun is answered here to its end.
+  server.close();
+  server.closeIdleConnections();
+  waitBeside(child);
+  return true;
+}
+
+/** Ends when the other ends, and takes it along when told to end. */
+function waitBeside(child: ChildProcess): void {
+  child.once('exit', (code) => process.exit(code ?? 1));
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+    process.once(signal, () => child.kill(signal));
+  }
+}
+
+/** In the new process: has the server listen on the socket that it is given. */
+export function takeOver(server: Server): void {
+  process.once('message', (message, socket: unknown) => {
+    if (message === LISTEN) server.listen(socket, () => process.send?.(READY));
+  });
+  // Whoever started it was ended without a word.
+  process.once('disconnect', () => process.exit());
+}

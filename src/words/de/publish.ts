@@ -1,0 +1,43 @@
+/** Was die Macherin liest, wenn ihre Änderungen in den Laden sollen. */
+import type { publish as english } from '../en/publish.ts';
+
+const stuecke = (count: number): string => (count === 1 ? '1 Stück' : `${count} Stücken`);
+
+export const publish: typeof english = {
+  title: 'Veröffentlichen',
+  waiting: 'Was du geändert hast, ist noch nicht im Laden.',
+  lead: 'Was du am Werktisch änderst, siehst nur du, bis du es veröffentlichst. Dann ändert sich der ganze Laden auf einmal, und er bleibt dabei offen.',
+  since: (when) => `Der Laden steht so, wie du ihn am ${when} veröffentlicht hast.`,
+  nothing: 'Seitdem hat sich nichts geändert.',
+  will: 'Was sich ändern wird',
+  kinds: { pieces: 'Stücke', components: 'Perlen und Zubehör', wires: 'Drähte', guides: 'Ratgeber' },
+  shop: 'Die Regeln des Ladens: Preise der Arbeit, Versand, Adressen oder was sonst in seiner Datei steht',
+  how: { new: 'neu', changed: 'geändert', gone: 'weg' },
+  button: 'Jetzt veröffentlichen',
+  again: 'Trotzdem veröffentlichen',
+  running: 'Es wird veröffentlicht',
+  steps: {
+    reading: 'Lese, was du geschrieben hast …',
+    program:
+      'Der ganze Laden wird neu gebaut, weil sich das Programm geändert hat. Das dauert etwa eine Minute …',
+    pages: 'Die Seiten werden gemacht …',
+    search: 'Die Suche wird gemacht …',
+    putting: 'Alles kommt an seinen Platz …',
+  },
+  progress: (done, of) => `${done} von ${stuecke(of)}`,
+  stay: 'Du kannst diese Seite schließen; es geht von selbst weiter.',
+  made: (when, seconds) => `Veröffentlicht am ${when}, in ${seconds} s. Alle sehen es jetzt.`,
+  same: (when) => `Es hatte sich nichts geändert, also wurde nichts veröffentlicht (${when}).`,
+  takenBack: (when) =>
+    `Zurückgenommen (${when}). Deine Änderungen stehen noch hier; der Laden zeigt, was vorher da war.`,
+  failed: (when) => `Es konnte nicht veröffentlicht werden (${when}). Der Laden bleibt, wie er war.`,
+  stopped: 'Es wurde unterbrochen, bevor es fertig war. Veröffentliche noch einmal.',
+  mend: 'Erst zu richten',
+  mendLead: 'Der Laden bleibt, wie er ist, bis das gerichtet ist:',
+  said: 'Was das Programm dazu sagte',
+  back: 'Zurücknehmen',
+  backLead: (when) =>
+    `Der Laden von davor, veröffentlicht am ${when}, kann sofort wieder gezeigt werden. Was du geschrieben hast, bleibt geschrieben.`,
+  backButton: 'Den Laden von davor zeigen',
+  backSure: 'Das zuletzt Veröffentlichte zurücknehmen',
+};

@@ -1,0 +1,75 @@
+/** Publishing at the bench, as she does it. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { ownPlace, type Place } from '#tests/support/publishing.ts';
+import { startShop, type RunningShop } from '#tests/support/shop.ts';
+import { tooWide, visit } from '../shop.ts';
+
+// A publishing within each, on a machine that may be busy with other tests.
+vi.setConfig({ testTimeout: 240_000 });
+
+const PIECE = 'pieces/banked-fire.yaml';
+const WORDS = 'Words that nobody has read before';
+const WAIT_MS = 120_000;
+
+let place: Place;
+let shop: RunningShop;
+beforeEach(async () => {
+  place = ownPlace();
+  shop = await startShop(place.env);
+});
+afterEach(async () => {
+  await shop.stop();
+  place.remove();
+});
+
+function changeSummary(by: string): void {
+  const line = /^summary: .*$/m.exec(readFileSync(join(place.content, PIECE), 'utf8'))?.[0] ?? '';
+  place.change(PIECE, line, `summary: ${by}`);
+}
+const pieceText = async (): Promise<string> => (await fetch(`${shop.base}/pieces/banked-fire/`)).text();
+
+test('what changed is listed, published with how far it is, and taken back', async () => {
+  const { page, complaints } = await visit(
+    '/bench/publish/',
+    { viewport: { width: 360, height: 740 } },
+    shop.base,
+  );
+  await page.getByText('Nothing has changed').waitFor();
+  changeSummary(WORDS);
+  await page.reload();
+  expect(await page.locator('main').innerText()).toMatch(/Banked Fire: changed/);
+  expect(await tooWide(page)).toBeLessThanOrEqual(0);
+  await page.getByRole('button', { name: 'Publish now' }).click();
+  await page.getByRole('progressbar').waitFor({ timeout: WAIT_MS });
+  expect(await tooWide(page)).toBeLessThanOrEqual(0);
+  await page.getByText('Everybody sees it now').waitFor({ timeout: WAIT_MS });
+  expect(await pieceText()).toContain(WORDS);
+  await page.getByLabel('Take back what was published last').check();
+  await page.getByRole('button', { name: 'Show the shop as it was' }).click();
+  await page.getByText('Taken back').waitFor({ timeout: WAIT_MS });
+  expect(await pieceText()).not.toContain(WORDS);
+  expect(await page.locator('main').innerText()).toMatch(/Banked Fire: changed/);
+  expect(complaints).toEqual([]);
+});
+
+test('the same without JavaScript, and with the window closed meanwhile', async () => {
+  changeSummary(WORDS);
+  const { page } = await visit('/bench/publish/', { javaScriptEnabled: false }, shop.base);
+  await page.getByRole('button', { name: 'Publish now' }).click();
+  await page.getByRole('progressbar').waitFor({ timeout: WAIT_MS });
+  await page.close();
+  await vi.waitUntil(async () => (await pieceText()).includes(WORDS), { timeout: WAIT_MS, interval: 250 });
+  const { page: again } = await visit('/bench/publish/', { javaScriptEnabled: false }, shop.base);
+  await again.getByText('Everybody sees it now').waitFor({ timeout: WAIT_MS });
+});
+
+test('a mistake is named with its file and how to mend it, and nothing can be published', async () => {
+  place.change(PIECE, 'status: ', 'status: sold-out-');
+  const { page } = await visit('/bench/publish/', {}, shop.base);
+  const said = await page.locator('main').innerText();
+  expect(said).toContain('To mend first');
+  expect(said).toContain(PIECE);
+  expect(await page.getByRole('button', { name: 'Publish' }).count()).toBe(0);
+});
