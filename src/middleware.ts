@@ -5,6 +5,7 @@ import { bench } from '#bench/context/bench.ts';
 import { rule } from '#bench/access/guard.ts';
 import { guardHeaders } from '#bench/access/headers.ts';
 import { hasPassphrase } from '#bench/access/passphrase.ts';
+import { asPreview, isPreview } from '#bench/access/previewPage.ts';
 import { bookTroubleResponse, refusalResponse } from '#bench/access/refusal.ts';
 import { BookError } from '#bench/book/problem.ts';
 import { isVisiting } from '#bench/access/visit.ts';
@@ -28,7 +29,9 @@ async function answer(request: Request, visitor: Visitor, next: MiddlewareNext):
       hasPassphrase: () => hasPassphrase(book()),
       knows: (token) => isVisiting(book(), token, nowMs()),
     });
-    return ruling.admit ? await next() : refusalResponse(ruling.refusal, request);
+    if (!ruling.admit) return refusalResponse(ruling.refusal, request);
+    const response = await next();
+    return isPreview(visitor.path) ? await asPreview(response) : response;
   } catch (error) {
     if (!(error instanceof BookError)) throw error;
     return bookTroubleResponse(error.problem, request);

@@ -20,6 +20,7 @@ import { order as orderDe } from './de/order.ts';
 import { pages as pagesDe } from './de/pages.ts';
 import { plainMail as plainMailDe } from './de/plainMail.ts';
 import { publish as publishDe } from './de/publish.ts';
+import { preview as previewDe } from './de/preview.ts';
 import { search as searchDe } from './de/search.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
@@ -45,6 +46,7 @@ import { pages as pagesEn } from './en/pages.ts';
 import { plainMail as plainMailEn } from './en/plainMail.ts';
 import { publish as publishEn } from './en/publish.ts';
 import type { screen as screenEn } from './en/screen.ts';
+import { preview as previewEn } from './en/preview.ts';
 import { search as searchEn } from './en/search.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
 import { slip as slipEn } from './en/slip.ts';
@@ -127,6 +129,10 @@ export const publishWords = inLanguages<PublishWords>({ de: publishDe, en: publi
 
 /** Measuring the screen. */
 export type ScreenWords = typeof screenEn;
+
+/** Round a page that is shown before it is published. */
+export type PreviewWords = typeof previewEn;
+export const previewWords = inLanguages<PreviewWords>({ de: previewDe, en: previewEn });
 
 /** What people call things when they look for a piece, and what the search answers. */
 export type SearchWords = typeof searchEn;

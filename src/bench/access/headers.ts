@@ -1,4 +1,5 @@
 /** The headers that every answer of bench and desk carries. */
+import { isPreview } from './previewPage.ts';
 
 /** Only the bench's own files run, load or receive a form; nothing inline, no frame. */
 const BENCH_POLICY = [
@@ -24,6 +25,10 @@ const HEADERS: Readonly<Record<string, string>> = {
   'x-robots-tag': 'noindex, nofollow',
 };
 
+/** A page of the shop brings hashes of its own scripts along; no other page may hold it all the same. */
+const previewPolicy = (ownPolicy: string): string =>
+  `${ownPolicy.replace(/;?\s*$/, '')}; frame-ancestors 'none'`;
+
 /** Orders are personal: kept by no cache. Assets hold nothing personal. */
 const ASSET = /^\/bench\/assets\//;
 
@@ -34,5 +39,6 @@ export function guardHeaders(headers: Headers, path: string, strict: boolean): v
   if (headers.get('content-type') === 'text/html') headers.set('content-type', 'text/html; charset=utf-8');
   if (!ASSET.test(path)) headers.set('cache-control', 'no-store');
   if (path.startsWith('/desk')) headers.set('cross-origin-resource-policy', 'cross-origin');
-  if (strict) headers.set('content-security-policy', BENCH_POLICY);
+  const own = isPreview(path) ? headers.get('content-security-policy') : null;
+  if (strict) headers.set('content-security-policy', own === null ? BENCH_POLICY : previewPolicy(own));
 }

@@ -46,7 +46,7 @@ function drawingsOf(piece: Piece, shop: Shop): PictureFile[] {
 }
 
 /** Each bead and finding once, however many pieces have it. */
-function partsOf(pieces: readonly Piece[]): PictureFile[] {
+export function partsOf(pieces: readonly Piece[]): PictureFile[] {
   const drawn = pieces.flatMap(({ design }) =>
     lookedFor(design).map((component) => partDrawing(design, component)),
   );
@@ -58,12 +58,14 @@ function partsOf(pieces: readonly Piece[]): PictureFile[] {
   }));
 }
 
-function ofShop(shop: Shop): PictureFile[] {
+/** The shop's own. */
+export function shopFiles(shop: Shop): PictureFile[] {
   if (!MAKES_PIXELS) return [];
   return [{ name: shopShareName(shop), type: MEDIA_TYPES.jpeg, bytes: () => shopShareBytes(shop) }];
 }
 
-async function filesOf(piece: Piece, shop: Shop): Promise<PictureFile[]> {
+/** All files that are of one piece alone. */
+export async function filesOf(piece: Piece, shop: Shop): Promise<PictureFile[]> {
   return [...drawingsOf(piece, shop), ...(await photographsOf(piece))];
 }
 
@@ -77,7 +79,7 @@ export async function pictureFiles(
   encodeNow: boolean,
 ): Promise<PictureFile[]> {
   const ofPieces = (await inTurn(pieces, AT_ONCE, (piece) => filesOf(piece, shop))).flat();
-  const files = [...ofPieces, ...partsOf(pieces), ...ofShop(shop)];
+  const files = [...ofPieces, ...partsOf(pieces), ...shopFiles(shop)];
   if (encodeNow) {
     const encoded = files.filter(({ type }) => type !== MEDIA_TYPES.svg);
     await inTurn(encoded, AT_ONCE, async (file) => void (await file.bytes()));

@@ -16,7 +16,7 @@ export type Photograph = Size & {
 };
 
 /** Last part of the file's path without its ending: a name that a person knows again. */
-const stem = (file: string): string => (file.split('/').at(-1) ?? file).replace(/\.\w+$/, '');
+export const stemOf = (file: string): string => (file.split('/').at(-1) ?? file).replace(/\.\w+$/, '');
 
 /** The widths a photograph can fill; at least its own. */
 function widthsOf({ width }: Size): readonly number[] {
@@ -35,7 +35,7 @@ export async function photograph(picture: Picture): Promise<Photograph> {
   const facts = JSON.parse(kept.toString()) as Size & { placeholder: string };
   const files = FORMATS.flatMap((format) =>
     widthsOf(facts).map((width) => ({
-      name: `${stem(picture.file)}-${key}-${width}.${format}`,
+      name: `${stemOf(picture.file)}-${key}-${width}.${format}`,
       width,
       format,
     })),

@@ -1,0 +1,10 @@
+/** What the maker reads round a page of the shop that is shown before it is published. */
+export const preview = {
+  title: 'Preview',
+  lead: 'What buyers will see once you publish. Orders tried out here go nowhere.',
+  noOrders: 'This is a preview: the order went nowhere, and nothing of it was kept.',
+  notYet: 'This piece can’t be shown yet',
+  languages: { en: 'English', de: 'Deutsch' },
+  ways: { words: 'Words and price', board: 'Bead board', photos: 'Photographs', publish: 'Publish' },
+  open: 'Preview',
+};

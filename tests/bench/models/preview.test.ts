@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import { guardHeaders } from '#bench/access/headers.ts';
+import { amongPreviews, asPreview, isPreview } from '#bench/access/previewPage.ts';
+import { previewPiece, readingMark } from '#bench/models/preview.ts';
+import { findPicture } from '#ui/pictures/find.ts';
+import { pictureFiles } from '#ui/pictures/files.ts';
+import { keptContent } from '#tests/bench/content.ts';
+import { catalogue } from '#tests/bench/shop.ts';
+
+const ROW = { id: 'row', file: 'pieces/row.yaml', lang: 'en' } as const;
+
+describe('a preview', () => {
+  test('shows what lies in the files at this moment', () => {
+    const { store } = keptContent();
+    const opened = store.open({ kind: 'piece', id: 'row' });
+    if (opened === null) throw new Error('no row');
+    const before = readingMark(store.reading());
+    expect(readingMark(store.reading())).toBe(before);
+    expect(store.save(opened, [{ path: ['name'], value: 'Hedge' }]).ok).toBe(true);
+    expect(readingMark(store.reading())).not.toBe(before);
+    const result = previewPiece(store.reading(), ROW, []);
+    expect(result.kind === 'page' && result.page.piece.name).toBe('Hedge');
+  });
+
+  test('sends orders nowhere that keeps them', () => {
+    const reading = { catalogue, problems: [], notes: [] };
+    const id = catalogue.pieces[0]?.id ?? '';
+    const result = previewPiece(reading, { ...ROW, id }, []);
+    expect(result.kind === 'page' && result.page.frame.shop.orders).toMatchObject({
+      desk: '/bench/preview/orders/',
+      form: null,
+    });
+  });
+
+  test('tells what keeps a piece from being shown, and of none that isn’t there', () => {
+    const { store } = keptContent([{ file: ROW.file, from: 'kind: bracelet', to: 'kind: hat' }]);
+    const result = previewPiece(store.reading(), ROW, []);
+    expect(result.kind === 'problems' && result.problems.map(({ file, field }) => [file, field])).toEqual([
+      [ROW.file, 'kind'],
+    ]);
+    expect(previewPiece(store.reading(), { ...ROW, id: 'no', file: null }, [])).toEqual({ kind: 'none' });
+  });
+});
+
+describe('the page of a preview', () => {
+  test('has its pictures and pieces from the bench, and other links as they are', () => {
+    const html =
+      '<a href="/de/pieces/a-b/#size"></a><a href="/pieces/"></a><img srcset="/pictures/a.webp 1w, /pictures/b.webp 2w"><i data-props="{&quot;/pictures/c.svg&quot;}">';
+    expect(amongPreviews(html)).toBe(
+      '<a href="/bench/preview/de/pieces/a-b/#size"></a><a href="/pieces/"></a><img srcset="/bench/preview/pictures/a.webp 1w, /bench/preview/pictures/b.webp 2w"><i data-props="{&quot;/bench/preview/pictures/c.svg&quot;}">',
+    );
+  });
+
+  test('leaves what is no page alone', async () => {
+    const picture = new Response('"/pictures/x"', { headers: { 'content-type': 'image/svg+xml' } });
+    expect(await asPreview(picture)).toBe(picture);
+  });
+
+  test('keeps the policy of its scripts, and is held by no other page; all else has the bench’s', () => {
+    const policyOf = (path: string, own: string | null): string | null => {
+      const headers = new Headers(own === null ? {} : { 'content-security-policy': own });
+      guardHeaders(headers, path, true);
+      return headers.get('content-security-policy');
+    };
+    const own = "default-src 'self'; script-src 'sha256-x';";
+    expect(policyOf('/bench/preview/pieces/row/', own)).toBe(
+      "default-src 'self'; script-src 'sha256-x'; frame-ancestors 'none'",
+    );
+    expect(policyOf('/bench/preview/pieces/row/', null)).toContain("default-src 'none'");
+    expect(policyOf('/bench/pieces/row/', own)).toContain("default-src 'none'");
+    expect(isPreview('/bench/previews')).toBe(false);
+  });
+});
+
+test('every picture file is found by its name alone', async () => {
+  const pieces = catalogue.pieces.slice(0, 4);
+  const files = await pictureFiles(pieces, catalogue.shop, false);
+  const found = await Promise.all(files.map(({ name }) => findPicture(pieces, catalogue.shop, name)));
+  expect(found.map((file) => file?.name)).toEqual(files.map(({ name }) => name));
+  expect(await findPicture(pieces, catalogue.shop, 'no-such.svg')).toBeNull();
+});
