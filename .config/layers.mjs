@@ -80,6 +80,7 @@ export const layers = {
       'zod',
       'html-to-text',
       'postal-mime',
+      'sharp',
       'node',
     ],
     why: "bench is the maker's side; only pages may stand on it.",
@@ -185,6 +186,7 @@ export const stages = {
     { name: 'book', why: 'book keeps orders, however they came and whoever looks at them.' },
     { name: 'context', why: 'context opens book and settings once; who is served by them comes after.' },
     { name: 'content', why: 'content is what the maker writes, live, whatever page she changes it on.' },
+    { name: 'photos', why: 'photos takes photographs in and knows no page that asks for them.' },
     {
       name: 'check',
       why: "check sizes an order again from the maker's own copy; what is done about it comes after.",

@@ -176,6 +176,7 @@ export type CatalogueError =
   | { readonly code: 'picture-missing'; readonly file: string }
   | { readonly code: 'picture-format'; readonly file: string }
   | { readonly code: 'picture-broken'; readonly file: string }
+  | { readonly code: 'picture-crop'; readonly value: string }
   // Guides
   | { readonly code: 'guide-language'; readonly language: string; readonly known: string }
   | { readonly code: 'html-in-guide'; readonly tag: string }

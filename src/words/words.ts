@@ -18,6 +18,7 @@ import { measuring as measuringDe } from './de/measuring.ts';
 import { money as moneyDe } from './de/money.ts';
 import { order as orderDe } from './de/order.ts';
 import { pages as pagesDe } from './de/pages.ts';
+import { photos as photosDe } from './de/photos.ts';
 import { plainMail as plainMailDe } from './de/plainMail.ts';
 import { publish as publishDe } from './de/publish.ts';
 import { preview as previewDe } from './de/preview.ts';
@@ -43,6 +44,7 @@ import { measuring as measuringEn } from './en/measuring.ts';
 import { money as moneyEn } from './en/money.ts';
 import { order as orderEn } from './en/order.ts';
 import { pages as pagesEn } from './en/pages.ts';
+import { photos as photosEn } from './en/photos.ts';
 import { plainMail as plainMailEn } from './en/plainMail.ts';
 import { publish as publishEn } from './en/publish.ts';
 import type { screen as screenEn } from './en/screen.ts';
@@ -129,6 +131,10 @@ export const publishWords = inLanguages<PublishWords>({ de: publishDe, en: publi
 
 /** Measuring the screen. */
 export type ScreenWords = typeof screenEn;
+
+/** A piece's photographs, at the bench. */
+export type PhotoWords = typeof photosEn;
+export const photoWords = inLanguages<PhotoWords>({ de: photosDe, en: photosEn });
 
 /** Round a page that is shown before it is published. */
 export type PreviewWords = typeof previewEn;

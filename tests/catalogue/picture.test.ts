@@ -55,6 +55,7 @@ it('goes with its piece, with its words in both languages', async () => {
       file: 'pieces/row.jpg',
       format: 'jpeg',
       alt: { en: 'A row of green beads on slate.', de: 'Eine Reihe grüner Perlen auf Schiefer.' },
+      crop: null,
     },
   ]);
 });

@@ -16,7 +16,12 @@ afterAll(() => rmSync(folder, { recursive: true }));
 const read = readContent(CONTENT, []);
 const [newest, ...others] = read.catalogue.pieces;
 if (newest === undefined) throw new Error('got no pieces');
-const SHOT = { file: 'pieces/shot.jpg', format: 'jpeg', alt: { en: 'On a stone', de: null } } as const;
+const SHOT = {
+  file: 'pieces/shot.jpg',
+  format: 'jpeg',
+  alt: { en: 'On a stone', de: null },
+  crop: null,
+} as const;
 const catalogue: Catalogue = { ...read.catalogue, pieces: [{ ...newest, pictures: [SHOT] }, ...others] };
 const content: Content = { ...read, catalogue, photographs: { [SHOT.file]: 'its mark' } };
 await writeCatalogue(folder, catalogue);

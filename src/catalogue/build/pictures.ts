@@ -1,6 +1,7 @@
 /** The photographs of a piece, each looked at. */
 import { join, posix } from 'node:path';
 import type { Picture } from '../model/catalogue.ts';
+import { readCrop } from '../model/crop.ts';
 import type { Entry } from '../read/entry.ts';
 import { lookAtPicture } from '../read/picture.ts';
 import type { Problem } from '../read/problem.ts';
@@ -26,9 +27,16 @@ export function buildPictures(
       problems.push(entry.problemAt(path, { code: 'picture-outside', file: written.file }));
       return;
     }
+    const crop = written.crop === undefined ? null : readCrop(written.crop);
+    if (written.crop !== undefined && crop === null) {
+      const error = { code: 'picture-crop', value: written.crop } as const;
+      problems.push(entry.problemAt(['pictures', index, 'crop'], error));
+      return;
+    }
     const seen = lookAtPicture(join(folder, file));
     if (seen.state === 'whole') {
-      pictures.push({ file, format: seen.format, alt: { en: written.alt, de: written['alt-de'] ?? null } });
+      const alt = { en: written.alt, de: written['alt-de'] ?? null };
+      pictures.push({ file, format: seen.format, alt, crop });
     } else {
       problems.push(entry.problemAt(path, { code: faults[seen.state], file: written.file }));
     }

@@ -10,6 +10,7 @@ import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import type { Lang } from '#words/lang.ts';
+import type { Crop } from './crop.ts';
 
 /** `available`: lies on the shelf in its listed size. `to-order`: made when asked for. `past`: not made any more. */
 export const STATUSES = ['available', 'to-order', 'past'] as const;
@@ -25,6 +26,8 @@ export type Picture = {
   readonly format: 'jpeg' | 'png' | 'webp' | 'avif';
   /** What a person who doesn't see it should know, by language; English always. */
   readonly alt: { readonly en: string; readonly de: string | null };
+  /** The part of it that is shown; null for all. */
+  readonly crop: Crop | null;
 };
 
 /** What is written on a component or wire besides what is computed by: by its id, or by `wireKey`; only where she wrote any. */

@@ -58,7 +58,15 @@ export const pieceSchema = fields({
   summary: text(200),
   story: text(longestStory),
   de: german.optional(),
-  pictures: listOf(fields({ file: text(120), alt: text(250), 'alt-de': text(250).optional() })).optional(),
+  pictures: listOf(
+    fields({
+      file: text(120),
+      alt: text(250),
+      'alt-de': text(250).optional(),
+      /** The part that is shown, in percent: from the left, from the top, width, height. */
+      crop: text(40).optional(),
+    }),
+  ).optional(),
   /** Why it can't be had in every size that is often asked for. */
   gaps: text(300).optional(),
   wire: idOf('wire'),

@@ -49,7 +49,7 @@ export const textDigest = (text: string): string => createHash('sha256').update(
 
 /** The steps of a save that a test may let fail. */
 export type Disk = {
-  readonly write: (handle: number, text: string) => void;
+  readonly write: (handle: number, text: string | Uint8Array) => void;
   readonly rename: (from: string, to: string) => void;
 };
 
@@ -104,7 +104,7 @@ function putInPlace(from: string, to: string, isNew: boolean, disk: Disk): void 
   disk.rename(from, to);
 }
 
-function writeWhole(target: string, text: string, isNew: boolean, disk: Disk): void {
+function writeWhole(target: string, text: string | Uint8Array, isNew: boolean, disk: Disk): void {
   mkdirSync(dirname(target), { recursive: true });
   const unfinished = join(dirname(target), `${UNFINISHED}${randomBytes(6).toString('hex')}`);
   try {
@@ -123,9 +123,9 @@ function writeWhole(target: string, text: string, isNew: boolean, disk: Disk): v
   syncFolder(dirname(target));
 }
 
-function failure(error: unknown): SaveResult {
+function whyNot(error: unknown): Unwritable {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  return { ok: false, code: 'not-writable', why: BY_CODE[code] ?? 'failed' };
+  return BY_CODE[code] ?? 'failed';
 }
 
 /**
@@ -161,8 +161,35 @@ export function saveFile(
     if (error instanceof Error && 'code' in error && error.code === 'EEXIST') {
       return { ok: false, code: 'changed-meanwhile', now: textOf(target) };
     }
-    return failure(error);
+    return { ok: false, code: 'not-writable', why: whyNot(error) };
   }
+}
+
+export type BytesResult =
+  | { readonly ok: true; /** False where the same file lay there already. */ readonly isNew: boolean }
+  | { readonly ok: false; readonly why: Unwritable };
+
+/**
+ * Puts a new file into the content folder, whole and synced: a picture, named by what is in it.
+ * @param file path within the folder, with forward slashes; one that is there already is left as it is
+ * @returns never throws for what the disk does
+ */
+export function saveBytes(folder: string, file: string, bytes: Uint8Array): BytesResult {
+  const target = targetOf(folder, file);
+  if (target === null) return { ok: false, why: 'outside' };
+  if (existsSync(target)) return { ok: true, isNew: false };
+  try {
+    writeWhole(target, bytes, true, DISK);
+    return { ok: true, isNew: true };
+  } catch (error) {
+    return { ok: false, why: whyNot(error) };
+  }
+}
+
+/** Takes a file away again that `saveBytes` put there and nothing came to name. */
+export function removeNew(folder: string, file: string): void {
+  const target = targetOf(folder, file);
+  if (target !== null) rmSync(target, { force: true });
 }
 
 /** Takes away what a crash has left half written. */

@@ -27,9 +27,12 @@ function widthsOf({ width }: Size): readonly number[] {
 /** Reads a photograph's shape and names its files; nothing large is encoded yet. */
 export async function photograph(picture: Picture): Promise<Photograph> {
   const bytes = await readFile(join(contentFolder(), picture.file));
-  const key = keyOf(bytes, JSON.stringify(ENCODING));
+  const key = keyOf(bytes, JSON.stringify(ENCODING), JSON.stringify(picture.crop));
   const kept = await cached(`${key}.json`, async () => {
-    const facts = { ...(await sizeOf(bytes)), placeholder: await placeholder(bytes) };
+    const facts = {
+      ...(await sizeOf(bytes, picture.crop)),
+      placeholder: await placeholder(bytes, picture.crop),
+    };
     return Buffer.from(JSON.stringify(facts));
   });
   const facts = JSON.parse(kept.toString()) as Size & { placeholder: string };
@@ -47,7 +50,7 @@ export async function photograph(picture: Picture): Promise<Photograph> {
 export function photographBytes(picture: Picture, file: PhotographFile): Promise<Buffer> {
   return cached(file.name, async () => {
     const bytes = await readFile(join(contentFolder(), picture.file));
-    return encode(bytes, file.width, file.format);
+    return encode(bytes, file.width, file.format, picture.crop);
   });
 }
 

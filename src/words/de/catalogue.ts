@@ -285,6 +285,10 @@ export const catalogue: CatalogueSentences = {
     what: `Das Bild „${file}“ ist beschädigt: Sein Ende fehlt.`,
     fix: 'Kopieren Sie es noch einmal von der Kamera.',
   }),
+  'picture-crop': ({ value }) => ({
+    what: `„${value}“ ist kein Ausschnitt des Bildes.`,
+    fix: 'Schreiben Sie vier Prozentzahlen: von links, von oben, Breite und Höhe, wie in 10% 0% 80% 100%.',
+  }),
   'guide-language': ({ language, known }) => ({
     what: `Der Laden ist nicht auf „${language}“ geschrieben.`,
     fix: `Legen Sie den Ratgeber in einen Ordner mit einem dieser Namen: ${known}.`,

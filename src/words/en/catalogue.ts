@@ -286,6 +286,10 @@ export const catalogue: CatalogueSentences = {
     what: `The picture “${file}” is broken: its end is missing.`,
     fix: 'Copy it again from the camera.',
   }),
+  'picture-crop': ({ value }) => ({
+    what: `“${value}” isn’t a part of the picture.`,
+    fix: 'Write four percentages: from the left, from the top, width and height, as in 10% 0% 80% 100%.',
+  }),
   'guide-language': ({ language, known }) => ({
     what: `The shop isn’t written in “${language}”.`,
     fix: `Put the guide into a folder named after one of: ${known}.`,

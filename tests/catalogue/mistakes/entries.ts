@@ -209,6 +209,19 @@ export const entryMistakes: readonly Mistake[] = [
     fix: 'Copy it again',
   },
   {
+    code: 'picture-crop',
+    edits: [
+      change(
+        row,
+        'wire: soft-19',
+        'pictures: [{ file: row.jpg, alt: A row., crop: 90% 0% 20% 100% }]\nwire: soft-19',
+      ),
+    ],
+    at: 'pieces/row.yaml:8 pictures 1, crop',
+    what: '“90% 0% 20% 100%” isn’t a part of the picture.',
+    fix: 'four percentages',
+  },
+  {
     code: 'guide-language',
     edits: [write('guides/fr/measuring.md', '---\ntitle: A\nsummary: B\norder: 1\n---\nC\n')],
     at: 'guides/fr/measuring.md:1',

@@ -17,7 +17,12 @@ beforeAll(() => {
   // The key takes the bytes as they are; they needn't be a photograph.
   folder = mkdtempSync(join(tmpdir(), 'keys-'));
   writeFileSync(join(folder, 'front.jpg'), 'bytes');
-  const picture = { file: 'front.jpg', format: 'jpeg', alt: { en: 'On grey.', de: null } } as const;
+  const picture = {
+    file: 'front.jpg',
+    format: 'jpeg',
+    alt: { en: 'On grey.', de: null },
+    crop: null,
+  } as const;
   whole = catalogue;
   [pictured, other] = [
     { ...first, pictures: [picture] },

@@ -22,7 +22,7 @@ async function turnedPhotograph(): Promise<Buffer> {
 
 describe('a photograph', () => {
   test('is measured as it is seen, turned upright', async () => {
-    expect(await sizeOf(await turnedPhotograph())).toEqual({ width: 200, height: 300 });
+    expect(await sizeOf(await turnedPhotograph(), null)).toEqual({ width: 200, height: 300 });
   });
 
   test.each(FORMATS)(
@@ -30,7 +30,7 @@ describe('a photograph', () => {
     async (format) => {
       const original = await turnedPhotograph();
       expect((await sharp(original).metadata()).exif).toBeDefined();
-      const made = await sharp(await encode(original, 120, format)).metadata();
+      const made = await sharp(await encode(original, 120, format, null)).metadata();
       expect(made).toMatchObject({ width: 120, height: 180, format: format === 'avif' ? 'heif' : format });
       expect(made.exif).toBeUndefined();
       expect(made.orientation ?? 1).toBe(1);
@@ -38,12 +38,12 @@ describe('a photograph', () => {
   );
 
   test('is never made larger than it is', async () => {
-    const made = await sharp(await encode(await turnedPhotograph(), 4000, 'webp')).metadata();
+    const made = await sharp(await encode(await turnedPhotograph(), 4000, 'webp', null)).metadata();
     expect(made.width).toBe(200);
   });
 
   test('has a placeholder of few bytes', async () => {
-    const address = await placeholder(await turnedPhotograph());
+    const address = await placeholder(await turnedPhotograph(), null);
     expect(address).toMatch(/^data:image\/webp;base64,/);
     expect(address.length).toBeLessThan(400);
   });

@@ -5,6 +5,8 @@ import script from '#bench/views/bench.client.js?raw';
 import board from '#board/entry.tsx?bundle';
 import boardSizes from '#board/sizes.ts?bundle';
 import boardStyle from '#board/styles/board.css?raw';
+import photos from '#bench/views/photos.client.js?raw';
+import photosStyle from '#bench/styles/photos.css?raw';
 import preview from '#bench/views/preview.client.js?raw';
 import previewStyle from '#bench/styles/preview.css?raw';
 import style from '#bench/styles/bench.css?raw';
@@ -21,6 +23,8 @@ const FILES: Readonly<Record<string, { readonly type: string; readonly text: str
   'board.css': { type: 'text/css; charset=utf-8', text: boardStyle },
   'board.js': { type: 'text/javascript; charset=utf-8', text: board },
   'board-sizes.js': { type: 'text/javascript; charset=utf-8', text: boardSizes },
+  'photos.css': { type: 'text/css; charset=utf-8', text: photosStyle },
+  'photos.js': { type: 'text/javascript; charset=utf-8', text: photos },
   'preview.css': { type: 'text/css; charset=utf-8', text: previewStyle },
   'preview.js': { type: 'text/javascript; charset=utf-8', text: preview },
 };
