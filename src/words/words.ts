@@ -9,6 +9,7 @@ import { board as boardDe } from './de/board.ts';
 import { body as bodyDe } from './de/body.ts';
 import { catalogue as catalogueDe } from './de/catalogue.ts';
 import { contentForm as contentFormDe } from './de/contentForm.ts';
+import { contentHistory as contentHistoryDe } from './de/contentHistory.ts';
 import { desk as deskDe } from './de/desk.ts';
 import { goods as goodsDe } from './de/goods.ts';
 import { hand as handDe } from './de/hand.ts';
@@ -35,6 +36,7 @@ import { board as boardEn } from './en/board.ts';
 import { body as bodyEn } from './en/body.ts';
 import { catalogue as catalogueEn } from './en/catalogue.ts';
 import { contentForm as contentFormEn } from './en/contentForm.ts';
+import { contentHistory as contentHistoryEn } from './en/contentHistory.ts';
 import { desk as deskEn } from './en/desk.ts';
 import { goods as goodsEn } from './en/goods.ts';
 import { hand as handEn } from './en/hand.ts';
@@ -89,6 +91,13 @@ export const contentFormWords = inLanguages<ContentFormWords>({ de: contentFormD
 /** The desk's answers. */
 export type DeskWords = typeof deskEn;
 export const deskWords = inLanguages<DeskWords>({ de: deskDe, en: deskEn });
+
+/** What was changed of the content at the bench, and two versions of one file. */
+export type ContentHistoryWords = typeof contentHistoryEn;
+export const contentHistoryWords = inLanguages<ContentHistoryWords>({
+  de: contentHistoryDe,
+  en: contentHistoryEn,
+});
 
 /** Materials, colours, closings, cautions and care. */
 export type GoodsWords = typeof goodsEn;

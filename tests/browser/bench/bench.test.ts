@@ -40,6 +40,7 @@ const PAGES = [
   '/bench/shop/',
   '/bench/guides/',
   '/bench/guides/en/care/',
+  '/bench/history/',
   '/bench/in/',
   '/bench/keep/',
   '/bench/access/',

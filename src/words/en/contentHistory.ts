@@ -1,0 +1,57 @@
+/** What was changed at the bench, and two versions of one file. */
+type Action = 'save' | 'create' | 'remove' | 'undo';
+type Stop =
+  'full' | 'read-only' | 'outside' | 'failed' | 'not-editable' | 'no-history' | 'gone' | 'name-taken';
+
+const ACTIONS: Readonly<Record<Action, string>> = {
+  save: 'changed',
+  create: 'new',
+  remove: 'taken out',
+  undo: 'a change taken back',
+};
+
+const STOPS: Readonly<Record<Stop, string>> = {
+  full: 'The disk is full. Make room on it and try again; nothing was changed.',
+  'read-only':
+    'The file may not be written to from here. Allow it, or try on the machine it lies on; nothing was changed.',
+  outside: 'The file would lie outside the shop’s own folder; nothing was changed.',
+  failed:
+    'The disk would not take it. Try again; if that doesn’t help, look after the disk. Nothing was changed.',
+  'not-editable':
+    'The file is written in a way that it can’t be changed from here. Change it in a text editor.',
+  'no-history':
+    'The record of changes can’t be kept (the disk may be full or locked), so nothing was changed.',
+  gone: 'That change isn’t in the record.',
+  'name-taken': 'There is one of this name already.',
+};
+
+export const contentHistory = {
+  title: 'What was changed',
+  lead: 'Every change to pieces, beads, guides and rules that was saved here, the newest first. Any of them can be taken back, and that again.',
+  none: 'Nothing has been changed here yet.',
+  action: (action: Action): string => ACTIONS[action],
+  shop: 'The shop’s rules',
+  fields: (names: readonly string[]): string => `In it: ${names.join('; ')}`,
+  text: 'text',
+  see: 'See the lines',
+  old: 'before:',
+  new: 'after:',
+  left: (count: number): string => (count === 1 ? '1 line as it was' : `${count} lines as they were`),
+  undo: (name: string): string => `Take back: ${name}`,
+  undoShort: 'Take back',
+  undone: 'Taken back since.',
+  done: 'It is taken back.',
+  older: 'Older changes',
+  newest: 'The newest changes',
+  stopped: (why: Stop): string => STOPS[why],
+  problems: 'It can’t be taken back as things stand now:',
+  conflict: {
+    title: 'This was changed in between',
+    lead: 'What this change had changed was changed again since, so it isn’t taken back. Here are both versions; copy what you want to keep.',
+    now: 'As it stands now',
+    yours: 'As it was before',
+    gone: 'It is no longer there.',
+    none: 'It wasn’t there yet.',
+    differs: 'differs:',
+  },
+};
