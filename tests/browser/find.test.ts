@@ -51,6 +51,23 @@ async function allHits(page: Page): Promise<string[]> {
 }
 
 describe('the search page', () => {
+  test('answers what was typed before its script had come', async () => {
+    const { page } = await visit('about:blank');
+    let typed = (): void => undefined;
+    const whenTyped = new Promise<void>((resolve) => (typed = resolve));
+    await page.route(/\.js$/, async (route) => {
+      await whenTyped;
+      await route.continue();
+    });
+    await page.goto('/find/', { waitUntil: 'commit' });
+    await page.locator('#find-words').fill('porcelain');
+    typed();
+    await answered(page);
+    expect(await hits(page)).toContain('Wash Day');
+    expect(page.url()).toContain('q=porcelain');
+    await page.context().close();
+  });
+
   test('fetches nothing of the index before someone searches', async () => {
     const { page } = await visit('about:blank');
     const asked: string[] = [];

@@ -158,8 +158,11 @@ formElement.addEventListener('reset', (event) => {
   set(EMPTY);
 });
 
-const first = fromParams(new URLSearchParams(location.search));
-form.write(first);
-byId<HTMLDetailsElement>('find-narrow').open = Object.keys(first.filters).length > 0;
+const addressed = fromParams(new URLSearchParams(location.search));
+// On a slow phone somebody types before this script is there; those words are kept where the address has none.
+const early = isEmpty(addressed);
+if (!early) form.write(addressed);
+byId<HTMLDetailsElement>('find-narrow').open = Object.keys(form.read().filters).length > 0;
 showSizeFields();
-if (!isEmpty(first)) void answer(first, false);
+if (!early) void answer(addressed, false);
+else if (!isEmpty(form.read())) ask();
