@@ -42,7 +42,8 @@ export function readBoardRequest(text: string, id: string, catalogue: Catalogue)
   if (!isObject(sent) || !isObject(sent['design'])) return null;
   const { digest, design } = sent;
   const about = aboutOf(sent['about']);
-  const wire = catalogue.wires[String(sent['design']['wire'])];
+  const wireId = String(sent['design']['wire']);
+  const wire = Object.hasOwn(catalogue.wires, wireId) ? catalogue.wires[wireId] : undefined;
   if ((digest !== null && !isText(digest)) || about === undefined || wire === undefined) return null;
   // Its components are looked up; whatever was sent for them isn't read.
   const whole = { ...(design as object), id, wire, components: {} } as Design;

@@ -74,9 +74,7 @@ export const contentForm: typeof english = {
   },
   shop: {
     title: 'Laden und Regeln',
-    more: 'Mehr zum Laden',
     guides: 'Ratgeber',
-    history: 'Was gespeichert wurde',
     publish: 'Veröffentlichen',
     basics: 'Der Laden selbst',
   },

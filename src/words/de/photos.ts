@@ -63,6 +63,5 @@ export const photos: typeof english = {
   fileGone: (file) =>
     `Die Datei „${file}“ ist nicht da oder nicht lesbar. Legen Sie sie zurück, oder nehmen Sie das Foto weg.`,
   trouble: troubles,
-  ways: { card: 'Werkkarte', preview: 'Vorschau', words: 'Texte und Preis', board: 'Perlenbrett' },
   size: (width: number, height: number, f: Format) => `${f.number(width)} × ${f.number(height)} Punkte`,
 };

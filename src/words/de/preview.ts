@@ -7,6 +7,13 @@ export const preview: typeof english = {
   noOrders: 'Das ist eine Vorschau: Die Bestellung ging nirgendwohin, und nichts davon wurde aufgehoben.',
   notYet: 'Dieses Stück lässt sich noch nicht zeigen',
   languages: { en: 'English', de: 'Deutsch' },
-  ways: { words: 'Texte und Preis', board: 'Perlenbrett', photos: 'Fotos', publish: 'Veröffentlichen' },
-  open: 'Vorschau',
+  /** The pages of a piece at the bench, and what comes after them. */
+  ways: {
+    words: 'Texte und Preis',
+    board: 'Perlenbrett',
+    photos: 'Fotos',
+    preview: 'Vorschau',
+    card: 'Werkkarte',
+    publish: 'Veröffentlichen',
+  },
 };

@@ -71,9 +71,7 @@ export const contentForm = {
   },
   shop: {
     title: 'Shop and rules',
-    more: 'More of the shop',
     guides: 'Guides',
-    history: 'What was saved',
     publish: 'Publish',
     basics: 'The shop itself',
   },

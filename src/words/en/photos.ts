@@ -61,7 +61,6 @@ export const photos = {
   fileGone: (file: string): string =>
     `The file “${file}” isn’t there or can’t be read. Put it back, or take the photograph away.`,
   trouble: troubles,
-  ways: { card: 'Bench card', preview: 'Preview', words: 'Words and price', board: 'Bead board' },
   size: (width: number, height: number, f: Format): string =>
     `${f.number(width)} × ${f.number(height)} points`,
 };

@@ -5,6 +5,13 @@ export const preview = {
   noOrders: 'This is a preview: the order went nowhere, and nothing of it was kept.',
   notYet: 'This piece can’t be shown yet',
   languages: { en: 'English', de: 'Deutsch' },
-  ways: { words: 'Words and price', board: 'Bead board', photos: 'Photographs', publish: 'Publish' },
-  open: 'Preview',
+  /** The pages of a piece at the bench, and what comes after them. */
+  ways: {
+    words: 'Words and price',
+    board: 'Bead board',
+    photos: 'Photographs',
+    preview: 'Preview',
+    card: 'Bench card',
+    publish: 'Publish',
+  },
 };
