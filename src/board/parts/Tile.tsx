@@ -58,7 +58,6 @@ export function Tile({ row, input, talk, isActive, onPut, onDrop }: Props) {
       class={isActive ? 'tile active' : 'tile'}
       role="option"
       aria-selected={isActive}
-      aria-label={[name, ...facts].join(', ')}
       onPointerDown={(event) => {
         if (event.button !== 0) return;
         start.current = [event.clientX, event.clientY];
