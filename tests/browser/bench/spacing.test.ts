@@ -68,7 +68,8 @@ function cutOff(page: Page): Promise<string[]> {
       const style = getComputedStyle(element);
       // Words for screen readers alone are a point in size on purpose.
       if (style.position === 'absolute' && element.clientWidth <= 1) return [];
-      const hides = /hidden|clip/.test(style.overflowX + style.overflowY);
+      // A field of one line clips what is longer and scrolls it along with the caret.
+      const hides = element.localName !== 'input' && /hidden|clip/.test(style.overflowX + style.overflowY);
       const overflows =
         element.scrollHeight > element.clientHeight + SLACK_PX ||
         element.scrollWidth > element.clientWidth + SLACK_PX;
