@@ -7,7 +7,7 @@ import { authoredDesign, namedDesign } from '#catalogue/write/authoredDesign.ts'
 import { pieceChanges } from '#catalogue/write/pieceChanges.ts';
 import type { PlainMap } from '#catalogue/write/plain.ts';
 import type { Lang } from '#words/lang.ts';
-import { boardWords } from '#words/words.ts';
+import { notSavedWords } from '#words/words.ts';
 import type { Saved } from './content/entry.ts';
 import type { ContentStore } from './content/store.ts';
 import type { BoardRequest } from './intake/boardRequest.ts';
@@ -29,7 +29,7 @@ const problemOf = (problem: Problem, lang: Lang): SavedProblem => ({
 
 function answerOf(saved: Saved, content: ContentStore, id: string, lang: Lang): SaveAnswer {
   if (saved.ok) return { ok: true, digest: saved.digest };
-  const words = boardWords(lang).save;
+  const words = notSavedWords(lang);
   switch (saved.code) {
     case 'changed-meanwhile': {
       const digest = content.open({ kind: 'piece', id })?.digest ?? null;
@@ -48,10 +48,10 @@ function answerOf(saved: Saved, content: ContentStore, id: string, lang: Lang): 
         problems: saved.problems.map((one) => problemOf(one, lang)),
       };
     case 'not-writable':
-      return { ok: false, code: 'not-writable', why: words.why[saved.why] };
+      return { ok: false, code: 'not-writable', why: words[saved.why] };
     case 'name-taken':
     case 'gone':
-      return { ok: false, code: 'not-writable', why: words.why[saved.code] };
+      return { ok: false, code: 'not-writable', why: words[saved.code] };
   }
 }
 

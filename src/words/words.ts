@@ -17,6 +17,7 @@ import { invoice as invoiceDe } from './de/invoice.ts';
 import { letter as letterDe } from './de/letter.ts';
 import { measuring as measuringDe } from './de/measuring.ts';
 import { money as moneyDe } from './de/money.ts';
+import { notSaved as notSavedDe } from './de/notSaved.ts';
 import { order as orderDe } from './de/order.ts';
 import { pages as pagesDe } from './de/pages.ts';
 import { photos as photosDe } from './de/photos.ts';
@@ -44,6 +45,7 @@ import { invoice as invoiceEn } from './en/invoice.ts';
 import { letter as letterEn } from './en/letter.ts';
 import { measuring as measuringEn } from './en/measuring.ts';
 import { money as moneyEn } from './en/money.ts';
+import { notSaved as notSavedEn } from './en/notSaved.ts';
 import { order as orderEn } from './en/order.ts';
 import { pages as pagesEn } from './en/pages.ts';
 import { photos as photosEn } from './en/photos.ts';
@@ -59,6 +61,7 @@ import { strip as stripEn } from './en/strip.ts';
 import { terminal as terminalEn } from './en/terminal.ts';
 import { week as weekEn } from './en/week.ts';
 import type { Lang } from './lang.ts';
+import type { NotSaved } from './notSavedCodes.ts';
 
 /** Gives the function that picks one language of an area. */
 function inLanguages<Words>(all: Readonly<Record<Lang, Words>>): (lang: Lang) => Words {
@@ -68,6 +71,12 @@ function inLanguages<Words>(all: Readonly<Record<Lang, Words>>): (lang: Lang) =>
 /** The maker's side. */
 export type BenchWords = typeof benchEn;
 export const benchWords = inLanguages<BenchWords>({ de: benchDe, en: benchEn });
+
+/** Why nothing of the content was saved, by its code. */
+export const notSavedWords = inLanguages<Readonly<Record<NotSaved, string>>>({
+  de: notSavedDe,
+  en: notSavedEn,
+});
 
 /** Headings of the bench card and of the sheets for a parcel. */
 export type BenchCardWords = typeof benchCardEn;

@@ -7,6 +7,11 @@ for (const button of document.querySelectorAll('[data-print]')) {
   button.addEventListener('click', () => window.print());
 }
 
+/** Where she is stands in sight, also in a row that is wider than the screen. */
+for (const here of document.querySelectorAll('.bar [aria-current]')) {
+  here.parentElement.scrollLeft = here.offsetLeft - here.parentElement.clientWidth / 2 + here.offsetWidth / 2;
+}
+
 /** Ticks of a card are kept on this device until the card has others. */
 const card = document.querySelector('[data-ticks]');
 if (card !== null) {

@@ -1,5 +1,5 @@
 /** Lists and fields on lines of their own, changed item by item; the lines of the others stay as they are. */
-import { isMap, isScalar, isSeq, type Pair, type YAMLMap, type YAMLSeq } from 'yaml';
+import { isMap, isScalar, isSeq, type Pair, type YAMLSeq } from 'yaml';
 import { align } from './align.ts';
 import {
   blockOf,
@@ -13,9 +13,18 @@ import {
   type Lying,
 } from './chunks.ts';
 import { mergedKeys } from './order.ts';
-import { isFields, isList, isScalarValue, samePlain, type Plain, type PlainMap } from './plain.ts';
+import { isScalarValue, type Plain, type PlainMap } from './plain.ts';
 import { fieldLines, flowText, itemLines, valueText } from './render.ts';
-import { lineEnd, NoSplice, spliced, type At, type EditNode, type Sheet, type Splice } from './splice.ts';
+import {
+  lineEnd,
+  NoSplice,
+  spliced,
+  type At,
+  type EditNode,
+  type Editors,
+  type Sheet,
+  type Splice,
+} from './splice.ts';
 
 /** A remark behind the name, on its line, which stays when the value is written anew. */
 function remarkOnLine({ text }: Sheet, { mark, contentEnd, node }: Lying): string {
@@ -136,12 +145,13 @@ const newBody = (lines: readonly string[], column: number, eol: string): string 
 
 function editMap(
   sheet: Sheet,
-  node: YAMLMap,
+  node: unknown,
   old: PlainMap,
   next: PlainMap,
   at: At,
   editNode: EditNode,
 ): Splice[] {
+  if (!isMap(node)) throw new NoSplice();
   const block = blockOf(sheet, node);
   const names = (node.items as readonly Pair[]).map(({ key }) => (isScalar(key) ? String(key.value) : ''));
   const parts = mergedKeys(names, next, sheet.order(at.path)).map((name): Part => {
@@ -174,12 +184,13 @@ function itemBody(sheet: Sheet, node: YAMLSeq, block: Block, value: Plain): stri
 
 function editList(
   sheet: Sheet,
-  node: YAMLSeq,
+  node: unknown,
   old: readonly Plain[],
   next: readonly Plain[],
   at: At,
   editNode: EditNode,
 ): Splice[] {
+  if (!isSeq(node)) throw new NoSplice();
   const block = blockOf(sheet, node);
   const parts = align(old, next).map(({ from, moved }, to): Part => {
     const value = next[to] as Plain;
@@ -197,21 +208,5 @@ function editList(
   return finish(sheet, block, parts);
 }
 
-/** Changes a block; null where nothing is to be left in it, or it becomes something else. */
-export function editBlock(
-  sheet: Sheet,
-  node: unknown,
-  old: Plain,
-  next: Plain,
-  at: At,
-  editNode: EditNode,
-): Splice[] | null {
-  if (samePlain(old, next)) return [];
-  if (isSeq(node) && isList(old) && isList(next)) {
-    return next.length === 0 ? null : editList(sheet, node, old, next, at, editNode);
-  }
-  if (isMap(node) && isFields(old) && isFields(next)) {
-    return Object.keys(next).length === 0 ? null : editMap(sheet, node, old, next, at, editNode);
-  }
-  return null;
-}
+/** On lines of their own. */
+export const onLines: Editors = { list: editList, fields: editMap };

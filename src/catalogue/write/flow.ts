@@ -1,9 +1,17 @@
 /** Lists in brackets and fields in braces, changed in the way they are written. */
 import { isAlias, isMap, isScalar, isSeq, type Pair } from 'yaml';
 import { align } from './align.ts';
-import { isFields, isList, type Plain } from './plain.ts';
+import type { Plain, PlainMap } from './plain.ts';
 import { flowPair, flowText } from './render.ts';
-import { NoSplice, spliced, type At, type EditNode, type Sheet, type Splice } from './splice.ts';
+import {
+  NoSplice,
+  spliced,
+  type At,
+  type EditNode,
+  type Editors,
+  type Sheet,
+  type Splice,
+} from './splice.ts';
 import { mergedKeys } from './order.ts';
 
 type Span = { readonly start: number; readonly end: number };
@@ -77,8 +85,8 @@ function editFlowList(
 function editFlowMap(
   sheet: Sheet,
   node: unknown,
-  old: Readonly<Record<string, Plain>>,
-  next: Readonly<Record<string, Plain>>,
+  old: PlainMap,
+  next: PlainMap,
   at: At,
   editNode: EditNode,
 ): Splice[] {
@@ -103,21 +111,5 @@ function editFlowMap(
   return [{ ...whole, by: rebuilt(sheet.text, whole, spans, elements) }];
 }
 
-/** Changes a list in brackets or fields in braces; null where nothing stands in them or nothing shall. */
-export function editFlow(
-  sheet: Sheet,
-  node: unknown,
-  old: Plain,
-  next: Plain,
-  at: At,
-  editNode: EditNode,
-): Splice[] | null {
-  if (isList(old) && isList(next)) {
-    return old.length === 0 || next.length === 0 ? null : editFlowList(sheet, node, old, next, at, editNode);
-  }
-  if (isFields(old) && isFields(next)) {
-    const empty = Object.keys(old).length === 0 || Object.keys(next).length === 0;
-    return empty ? null : editFlowMap(sheet, node, old, next, at, editNode);
-  }
-  return null;
-}
+/** Within brackets and braces. */
+export const inBraces: Editors = { list: editFlowList, fields: editFlowMap };

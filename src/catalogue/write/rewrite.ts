@@ -2,10 +2,18 @@
 import { isCollection, isMap, isScalar, isSeq, Lexer, parseDocument, visit, type Document } from 'yaml';
 import { firstMistake, fieldMistake } from '../read/yamlMistake.ts';
 import type { FieldPath } from '../read/problem.ts';
-import { editBlock } from './block.ts';
-import { editFlow } from './flow.ts';
+import { onLines } from './block.ts';
+import { inBraces } from './flow.ts';
 import { throughModel } from './model.ts';
-import { isFields, isScalarValue, samePlain, type Plain, type PlainMap, type Scalar } from './plain.ts';
+import {
+  isFields,
+  isList,
+  isScalarValue,
+  samePlain,
+  type Plain,
+  type PlainMap,
+  type Scalar,
+} from './plain.ts';
 import { fieldLines, type Look } from './render.ts';
 import { scalarText, type Style } from './scalarText.ts';
 import { columnOf, lineEnd, NoSplice, spliced, type At, type Sheet, type Splice } from './splice.ts';
@@ -111,9 +119,15 @@ function editNode(sheet: Sheet, node: unknown, old: Plain | undefined, next: Pla
   if (!isCollection(node)) return null;
   const inner = (one: unknown, was: Plain | undefined, becomes: Plain, where: At): Splice[] | null =>
     editNode(sheet, one, was, becomes, where);
-  return node.flow === true
-    ? editFlow(sheet, node, old, next, at, inner)
-    : editBlock(sheet, node, old, next, at, inner);
+  const { list, fields } = node.flow === true ? inBraces : onLines;
+  if (isList(old) && isList(next)) {
+    return old.length === 0 || next.length === 0 ? null : list(sheet, node, old, next, at, inner);
+  }
+  if (isFields(old) && isFields(next)) {
+    const empty = Object.keys(old).length === 0 || Object.keys(next).length === 0;
+    return empty ? null : fields(sheet, node, old, next, at, inner);
+  }
+  return null;
 }
 
 /** Fields behind all remarks of a file that has none yet. */

@@ -1,7 +1,7 @@
 /** Replacing parts of a text. */
 import type { Document } from 'yaml';
 import type { FieldPath } from '../read/problem.ts';
-import type { Plain } from './plain.ts';
+import type { Plain, PlainMap } from './plain.ts';
 import type { Look } from './render.ts';
 
 /** `text` from `start` to before `end` becomes `by`. */
@@ -29,6 +29,18 @@ export type At = {
   /** Indentation that lines of its own would have. */
   readonly indent: number;
 };
+
+type Edit<Value> = (
+  sheet: Sheet,
+  node: unknown,
+  old: Value,
+  next: Value,
+  at: At,
+  editNode: EditNode,
+) => Splice[];
+
+/** Changes what stands in a list or in fields, in one of the two ways of writing them; neither is empty before or after. */
+export type Editors = { readonly list: Edit<readonly Plain[]>; readonly fields: Edit<PlainMap> };
 
 /** A place in a file that is written in a way that parts of it can't be replaced: the file is then written from its model. */
 export class NoSplice extends Error {}

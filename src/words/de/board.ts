@@ -205,19 +205,7 @@ export const board: typeof boardEn = {
       'Es ließ sich nicht speichern: Die Werkbank antwortet nicht. Was auf dem Brett liegt, ist auf diesem Gerät bewahrt; versuchen Sie es noch einmal.',
     problems: 'Nicht gespeichert, und zwar deshalb:',
     problem: (what, fix) => `${what} ${fix}`,
-    notWritable: 'Die Datei lässt sich nicht schreiben:',
-    why: {
-      full: 'Der Datenträger ist voll.',
-      'read-only': 'Datei oder Ordner dürfen nicht geändert werden.',
-      outside: 'Sie liegt außerhalb des Ordners des Ladens.',
-      failed: 'Der Datenträger weist sie ab.',
-      'not-editable':
-        'Sie hat eine Form, die sich von hier nicht ändern lässt. Öffnen Sie sie in einem Texteditor.',
-      'no-history':
-        'Der Verlauf der Änderungen lässt sich nicht führen, und ohne ihn wird nichts gespeichert.',
-      'name-taken': 'Ein Stück dieses Namens gibt es schon.',
-      gone: 'Die Datei des Stücks ist nicht mehr da.',
-    },
+    notWritable: 'Es ist nicht gespeichert.',
     conflict:
       'Die Datei wurde anderswo geändert, seit Sie sie geöffnet haben. Nichts ist verloren: Hier sind beide.',
     theirs: 'Wie die Datei jetzt ist',

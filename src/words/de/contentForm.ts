@@ -1,18 +1,7 @@
 /** Die Formulare am Arbeitsplatz für das, was im Inhalt steht: was sie fragen und was aus dem Speichern wurde. */
 import type { contentForm as english } from '../en/contentForm.ts';
 import { contentFields } from './contentFields.ts';
-
-/** Warum sich eine Datei nicht schreiben lässt. */
-const WHY: Readonly<Record<string, string>> = {
-  full: 'auf der Platte ist kein Platz mehr',
-  'read-only': 'in den Ordner des Inhalts kann nicht geschrieben werden',
-  outside: 'die Datei liegt außerhalb des Ordners',
-  failed: 'das Schreiben ist misslungen',
-  'not-editable':
-    'die Datei ist so geschrieben, dass sie hier nicht geändert werden kann; ändern Sie sie in einem Editor',
-  'no-history': 'was gespeichert wird, lässt sich nicht festhalten, und dann ließe sich nichts zurücknehmen',
-  gone: 'es ist nicht mehr da',
-};
+import { notSaved } from './notSaved.ts';
 
 export const contentForm: typeof english = {
   ...contentFields,
@@ -47,7 +36,7 @@ export const contentForm: typeof english = {
   now: (text) => `Jetzt steht da: ${text}`,
   nowNothing: 'nichts',
   notWritable: (why) =>
-    `Es ist nicht gespeichert: ${WHY[why] ?? why}. Was Sie geschrieben haben, steht noch unten.`,
+    `Es ist nicht gespeichert. ${notSaved[why]} Was Sie geschrieben haben, steht noch unten.`,
   unreadable: 'Diese Datei ist so nicht lesbar, darum gibt es kein Formular dafür.',
   shortName: 'Kurzname',
   shortNameHint:

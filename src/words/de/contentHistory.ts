@@ -1,5 +1,6 @@
 /** Was an der Werkbank geändert wurde, und zwei Fassungen einer Datei. */
 import type { contentHistory as english } from '../en/contentHistory.ts';
+import { notSaved } from './notSaved.ts';
 
 type ContentHistoryWords = typeof english;
 
@@ -8,21 +9,6 @@ const ACTIONS: Readonly<Record<Parameters<ContentHistoryWords['action']>[0], str
   create: 'neu',
   remove: 'herausgenommen',
   undo: 'eine Änderung zurückgenommen',
-};
-
-const STOPS: Readonly<Record<Parameters<ContentHistoryWords['stopped']>[0], string>> = {
-  full: 'Die Festplatte ist voll. Schaffen Sie Platz und versuchen Sie es noch einmal; geändert wurde nichts.',
-  'read-only':
-    'Die Datei darf von hier aus nicht beschrieben werden. Erlauben Sie es, oder versuchen Sie es an dem Rechner, auf dem sie liegt; geändert wurde nichts.',
-  outside: 'Die Datei läge außerhalb des Ordners der Werkstatt; geändert wurde nichts.',
-  failed:
-    'Die Festplatte hat es nicht angenommen. Versuchen Sie es noch einmal; hilft das nicht, sehen Sie nach der Festplatte. Geändert wurde nichts.',
-  'not-editable':
-    'Die Datei ist so geschrieben, dass sie sich von hier aus nicht ändern lässt. Ändern Sie sie mit einem Texteditor.',
-  'no-history':
-    'Über die Änderung lässt sich nicht Buch führen (vielleicht ist die Festplatte voll oder gesperrt); darum wurde nichts geändert.',
-  gone: 'Diese Änderung ist nicht verzeichnet.',
-  'name-taken': 'Unter diesem Namen gibt es schon etwas.',
 };
 
 export const contentHistory: ContentHistoryWords = {
@@ -43,7 +29,7 @@ export const contentHistory: ContentHistoryWords = {
   done: 'Es ist zurückgenommen.',
   older: 'Ältere Änderungen',
   newest: 'Die neuesten Änderungen',
-  stopped: (why) => STOPS[why],
+  stopped: (why) => (why === 'gone' ? 'Diese Änderung ist nicht verzeichnet.' : notSaved[why]),
   problems: 'So, wie es jetzt steht, lässt es sich nicht zurücknehmen:',
   conflict: {
     title: 'Inzwischen wurde hier etwas geändert',

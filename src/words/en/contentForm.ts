@@ -1,16 +1,7 @@
 /** The bench's forms for what stands in the content: what they ask, and what became of a save. */
+import type { NotSaved } from '../notSavedCodes.ts';
 import { contentFields } from './contentFields.ts';
-
-/** Why a file can't be written, by the store's code. */
-const WHY: Readonly<Record<string, string>> = {
-  full: 'there is no room left on the disk',
-  'read-only': 'the folder of the content can’t be written to',
-  outside: 'the file lies outside the folder of the content',
-  failed: 'writing the file failed',
-  'not-editable': 'the file is written in a way that can’t be changed here; change it in an editor',
-  'no-history': 'the record of saves can’t be kept, and without it nothing could be taken back',
-  gone: 'it isn’t there any more',
-};
+import { notSaved } from './notSaved.ts';
 
 export const contentForm = {
   ...contentFields,
@@ -44,7 +35,7 @@ export const contentForm = {
     'In another window, or in the file itself. Your words stand in the fields; what is there now stands below them. Save once more if yours are to hold.',
   now: (text: string) => `There now: ${text}`,
   nowNothing: 'nothing',
-  notWritable: (why: string) => `It isn’t saved: ${WHY[why] ?? why}. What you typed still stands below.`,
+  notWritable: (why: NotSaved) => `It isn’t saved. ${notSaved[why]} What you typed still stands below.`,
   unreadable: 'This file can’t be read as it stands, so that no form can be made of it.',
   shortName: 'Short name',
   shortNameHint:

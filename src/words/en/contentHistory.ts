@@ -1,28 +1,13 @@
 /** What was changed at the bench, and two versions of one file. */
-type Action = 'save' | 'create' | 'remove' | 'undo';
-type Stop =
-  'full' | 'read-only' | 'outside' | 'failed' | 'not-editable' | 'no-history' | 'gone' | 'name-taken';
+import type { NotSaved } from '../notSavedCodes.ts';
+import { notSaved } from './notSaved.ts';
 
+type Action = 'save' | 'create' | 'remove' | 'undo';
 const ACTIONS: Readonly<Record<Action, string>> = {
   save: 'changed',
   create: 'new',
   remove: 'taken out',
   undo: 'a change taken back',
-};
-
-const STOPS: Readonly<Record<Stop, string>> = {
-  full: 'The disk is full. Make room on it and try again; nothing was changed.',
-  'read-only':
-    'The file may not be written to from here. Allow it, or try on the machine it lies on; nothing was changed.',
-  outside: 'The file would lie outside the shop’s own folder; nothing was changed.',
-  failed:
-    'The disk would not take it. Try again; if that doesn’t help, look after the disk. Nothing was changed.',
-  'not-editable':
-    'The file is written in a way that it can’t be changed from here. Change it in a text editor.',
-  'no-history':
-    'The record of changes can’t be kept (the disk may be full or locked), so nothing was changed.',
-  gone: 'That change isn’t in the record.',
-  'name-taken': 'There is one of this name already.',
 };
 
 export const contentHistory = {
@@ -43,7 +28,7 @@ export const contentHistory = {
   done: 'It is taken back.',
   older: 'Older changes',
   newest: 'The newest changes',
-  stopped: (why: Stop): string => STOPS[why],
+  stopped: (why: NotSaved): string => (why === 'gone' ? 'That change isn’t in the record.' : notSaved[why]),
   problems: 'It can’t be taken back as things stand now:',
   conflict: {
     title: 'This was changed in between',

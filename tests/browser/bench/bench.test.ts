@@ -7,6 +7,7 @@ import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { mailBody } from '#order/mail.ts';
 import { axeFindingsInBothSchemes } from '../axe.ts';
 import { sendOrder } from './order.ts';
+import { addressOf, PAGES } from './pages.ts';
 import { bytesOf, newPage, tooWide, visit, type Watched } from '../shop.ts';
 import { catalogue, orderFor } from '#tests/bench/shop.ts';
 
@@ -22,31 +23,6 @@ afterAll(() => shop.stop());
 const send = (id: string): Promise<string> => sendOrder(shop.base, id);
 const open = async (path: string): Promise<Page> => (await visit(path, {}, shop.base)).page;
 
-const PAGES = [
-  '/bench/',
-  'order',
-  'order/card/',
-  'order/packing/',
-  'order/care/',
-  '/bench/gather/',
-  '/bench/pieces/',
-  '/bench/pieces/banked-fire/?size=165+mm&hand=left',
-  '/bench/pieces/banked-fire/words/',
-  '/bench/pieces/new/',
-  '/bench/trays/',
-  '/bench/trays/ember-20/',
-  '/bench/trays/new/?kind=crimp',
-  '/bench/wires/soft-19/',
-  '/bench/shop/',
-  '/bench/guides/',
-  '/bench/guides/en/care/',
-  '/bench/history/',
-  '/bench/in/',
-  '/bench/keep/',
-  '/bench/access/',
-];
-const addressOf = (path: string): string => path.replace(/^order\/?/, `/bench/orders/${number}/`);
-
 describe('every page', () => {
   let watched: Watched;
   beforeAll(async () => {
@@ -58,7 +34,7 @@ describe('every page', () => {
     beforeAll(async () => {
       watched.complaints.length = 0;
       await watched.page.setViewportSize({ width: 320, height: 700 });
-      await watched.page.goto(addressOf(path));
+      await watched.page.goto(addressOf(path, number));
     });
 
     test('is silent, needs no other host, and fits a narrow phone', async () => {

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { newPage, tooWide } from '../shop.ts';
 import { sendOrder } from './order.ts';
+import { addressOf, PAGES } from './pages.ts';
 
 /** The values that the criterion names. */
 const SPACING = `* {
@@ -13,36 +14,6 @@ const SPACING = `* {
 }
 p { margin-block-end: 2em !important; }`;
 
-const PAGES = [
-  '/bench/',
-  'order',
-  'order/card/',
-  'order/packing/',
-  'order/label/',
-  'order/care/',
-  '/bench/orders/new/',
-  '/bench/week/',
-  '/bench/months/',
-  '/bench/gather/',
-  '/bench/buyers/',
-  'buyer',
-  '/bench/pieces/',
-  '/bench/pieces/banked-fire/?size=165+mm&hand=left',
-  '/bench/pieces/banked-fire/words/',
-  '/bench/pieces/new/',
-  '/bench/trays/',
-  '/bench/trays/ember-20/',
-  '/bench/trays/new/?kind=crimp',
-  '/bench/wires/soft-19/',
-  '/bench/shop/',
-  '/bench/guides/',
-  '/bench/guides/en/care/',
-  '/bench/in/',
-  '/bench/publish/',
-  '/bench/keep/',
-  '/bench/access/',
-];
-
 let shop: RunningShop;
 let number: string;
 beforeAll(async () => {
@@ -50,9 +21,6 @@ beforeAll(async () => {
   number = await sendOrder(shop.base, 'weir-light');
 });
 afterAll(() => shop.stop());
-
-const addressOf = (path: string): string =>
-  path.replace(/^order\/?/, `/bench/orders/${number}/`).replace(/^buyer$/, `/bench/buyers/${number}/`);
 
 /** What is cut off: text that its own box hides, and anything beyond the window's sides that can't be scrolled to. */
 function cutOff(page: Page): Promise<string[]> {
@@ -89,7 +57,7 @@ test('loses nothing, and no page scrolls sideways', async () => {
   const { page } = await newPage({ bypassCSP: true, viewport: { width: 320, height: 700 } }, shop.base);
   const found: Record<string, unknown> = {};
   for (const path of PAGES) {
-    const response = await page.goto(addressOf(path));
+    const response = await page.goto(addressOf(path, number));
     expect([path, response?.status()]).toEqual([path, 200]);
     await page.addStyleTag({ content: SPACING });
     const letters = await page.locator('h1').evaluate((h1) => parseFloat(getComputedStyle(h1).letterSpacing));

@@ -8,6 +8,7 @@ import {
   type FieldChange,
   type Plain,
 } from '#catalogue/write/plain.ts';
+import type { NotSaved } from '#words/notSavedCodes.ts';
 import { formChanges } from '../../intake/contentForm/formChanges.ts';
 import { formTree, type FormNode } from '../../intake/contentForm/formTree.ts';
 import { withTenMeasured } from '../../intake/contentForm/tenInARow.ts';
@@ -30,7 +31,7 @@ export type EntrySheet = {
   readonly placed: Placed;
   readonly clashes: readonly Clash[];
   /** Why it can't be written; null where that isn't the matter. */
-  readonly notWritable: string | null;
+  readonly notWritable: NotSaved | null;
 };
 
 /** `unchanged`: nothing on the form was different. */

@@ -3,6 +3,7 @@ import { isId } from '#catalogue/fields/field.ts';
 import type { Problem } from '#catalogue/read/problem.ts';
 import type { PlainMap } from '#catalogue/write/plain.ts';
 import type { Lang } from '#words/lang.ts';
+import type { NotSaved } from '#words/notSavedCodes.ts';
 import { catalogueWords, contentFormWords } from '#words/words.ts';
 import { freshFields } from '../../intake/contentForm/formChanges.ts';
 import { formTree } from '../../intake/contentForm/formTree.ts';
@@ -42,7 +43,7 @@ function sheetOf(
   prefill: PlainMap,
   form: URLSearchParams | null,
   placed: Placed,
-  why?: string,
+  why?: NotSaved,
 ) {
   const body = wanted.kind === 'guide' ? (form?.get(BODY) ?? '') : null;
   const key: EntryKey = { ...wanted, id: '' };
@@ -93,7 +94,7 @@ function placeOf(problems: readonly Problem[], { kind }: Wanted, id: string) {
 /** What a posted form comes to. */
 export function stepNew(posted: URLSearchParams, wanted: Wanted, { store, frame }: EntryPlace): NewStep {
   const form = wanted.kind === 'component' ? withTenMeasured(posted) : posted;
-  const again = (placed: Placed, why?: string): NewStep => ({
+  const again = (placed: Placed, why?: NotSaved): NewStep => ({
     sheet: sheetOf(wanted, {}, form, placed, why),
   });
   if (form.get('do') !== 'save') return again(NOTHING);
