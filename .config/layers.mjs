@@ -192,6 +192,10 @@ export const stages = {
       why: "check sizes an order again from the maker's own copy; what is done about it comes after.",
     },
     {
+      name: 'stock',
+      why: 'stock says what there is and what of it is promised, whatever page or form asks.',
+    },
+    {
       name: 'publish',
       why: 'publish has releases made and says how they stand; it knows no order and no page.',
     },

@@ -1,13 +1,14 @@
 /** One change to an order, from its form to the answer. */
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
-import type { BenchProblem } from '#words/benchCodes.ts';
-import { change } from './book/change.ts';
+import type { BenchProblem, StockHand } from '#words/benchCodes.ts';
+import { change, type Change } from './book/change.ts';
 import type { InvoiceContent } from './book/invoiceContent.ts';
 import { invoicesOf } from './book/invoices.ts';
 import type { Book } from './book/open.ts';
 import { readChange } from './intake/changeForm.ts';
 import type { Attempt } from './models/attempt.ts';
 import { frameIn, type Frame } from './models/frame.ts';
+import { stockNow, takesOfEntry } from './stock/stockNow.ts';
 import { invoiceContent, prefixOf } from './models/invoice.ts';
 import { orderDetail, orderedName, type OrderDetail } from './models/orderDetail.ts';
 
@@ -23,13 +24,14 @@ export type Changed =
       readonly status: number;
     };
 
-/** Does what a form of the order's page asks for. Throws BookError. */
+/** Does what a form of the order's page asks for. `who`: at which machine she sits. Throws BookError. */
 export function changeOrder(
   book: Book,
   catalogue: Catalogue,
   number: string,
   form: URLSearchParams,
   frame: Frame,
+  who: StockHand = 'machine',
 ): Changed {
   const detail = orderDetail(book, catalogue, number, frame);
   if (detail === null) return { outcome: 'trouble', problem: { code: 'no-such-order' }, status: 404 };
@@ -47,7 +49,8 @@ export function changeOrder(
     status,
   });
   if ('problem' in read) return again(read.problem, 422);
-  const outcome = change(book, number, read.version, frame.now, read.change, figure);
+  const wanted = withTakes(book, catalogue, detail, read.change, who);
+  const outcome = change(book, number, read.version, frame.now, wanted, figure);
   if (outcome === 'no-such-order') {
     return { outcome: 'trouble', problem: { code: outcome }, status: 404 };
   }
@@ -59,6 +62,19 @@ export function changeOrder(
   }
   const write = read.write === null ? '' : `?write=${read.write}`;
   return { outcome: 'done', location: `/bench/orders/${number}/${write}` };
+}
+
+/** A new state with what the order takes once it is strung, by the maker's copy and what there is for it. */
+function withTakes(
+  book: Book,
+  catalogue: Catalogue,
+  { entry }: OrderDetail,
+  wanted: Change,
+  who: StockHand,
+): Change {
+  if (wanted.kind !== 'state') return wanted;
+  const there = stockNow(book, catalogue).thereFor(entry);
+  return { ...wanted, stock: { takes: takesOfEntry(book, catalogue, entry, there), who } };
 }
 
 /** In the buyer's language, the piece's name too. */

@@ -43,6 +43,21 @@ export type ChangeProblem =
   | { readonly code: 'not-agreed' | 'no-seller' | 'buyer-erased' }
   | { readonly code: 'changed-meanwhile' };
 
+/** What moved stock. `strung`: an order took it. `put-aside`: wire cut off the reel and kept. `struck`: takes another back. */
+export const MOVEMENT_KINDS = [
+  'received',
+  'counted',
+  'strung',
+  'broken',
+  'sold',
+  'put-aside',
+  'struck',
+] as const;
+export type MovementKind = (typeof MOVEMENT_KINDS)[number];
+
+/** Where somebody sat who changed stock: at the shop's own machine, or signed in from elsewhere. */
+export type StockHand = 'machine' | 'visit';
+
 /** How an order that she enters by hand came to her. */
 export const HAND_WAYS = ['fair', 'telephone', 'mail'] as const;
 export type HandWay = (typeof HAND_WAYS)[number];

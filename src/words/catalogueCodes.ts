@@ -9,7 +9,7 @@ import type { Sit } from '#core/design/choice.ts';
 import type { Sentences } from './sentence.ts';
 
 /** The units that ranges are told in. */
-export type QuantityUnit = 'mm' | 'g' | 'g/m' | 'N' | '%' | 'min' | 'weeks' | 'hours a week' | 'months';
+export type QuantityUnit = 'mm' | 'm' | 'g' | 'g/m' | 'N' | '%' | 'min' | 'weeks' | 'hours a week' | 'months';
 
 /** What closes gaps, each proven by sizing the changed design. `name`: of the section that goes further, up or down to `to`. */
 export type GapClosing = {
@@ -87,6 +87,8 @@ export type CatalogueError =
       readonly kind: string;
       readonly options: string;
     }
+  /** `from`: what its pieces could be reckoned from. */
+  | { readonly code: 'sold-unclear'; readonly by: string; readonly from: string }
   | { readonly code: 'field-not-for'; readonly field: string; readonly kind: string }
   | MeasureError
   | { readonly code: 'sections-or-strands' }

@@ -53,6 +53,7 @@ async function send(bench: Bench, order = orderFor(catalogue, 'weir-light', 165.
     inbox: bench.inbox,
     pieceNow: () => Promise.resolve(null),
     standing: () => Promise.resolve(null),
+    there: () => Promise.resolve(() => null),
     origins: ['http://127.0.0.1:4321'],
     throttle: throttle(0),
     nowMs: bench.nowMs,
@@ -196,7 +197,7 @@ describe('the check of the whole book', () => {
     await send(bench);
     expect(bench.check.last().state).toBe('running');
     await vi.waitFor(() => expect(bench.check.last().state).toBe('done'), 20_000);
-    const findings = { structure: [], orders: [], invoices: [], snapshots: 0 };
+    const findings = { structure: [], orders: [], invoices: [], stock: [], snapshots: 0 };
     bench.check.start();
     await vi.waitFor(
       () => expect(bench.check.last()).toMatchObject({ state: 'done', at: AT, findings }),
@@ -205,7 +206,7 @@ describe('the check of the whole book', () => {
     expect(refusesWrites(bench.book())).toBe(false);
   });
 
-  it('names orders, invoices and copies of pieces that were changed, none of which closes the desk', async () => {
+  it('names orders, invoices, stock and copies of pieces that were changed, none of which closes the desk', async () => {
     const bench = start();
     const [one, other] = [await send(bench), await send(bench)];
     const { db } = bench.book();
@@ -218,11 +219,19 @@ describe('the check of the whole book', () => {
       one.order.number,
       AT,
     );
+    db.exec(
+      `INSERT INTO movement VALUES
+         (1, 'agate-6', 'received', 64, NULL, NULL, '', NULL, NULL, '', 'machine', ''),
+         (2, 'agate-6', 'struck', -46, NULL, NULL, '', NULL, 1, '', 'machine', ''),
+         (3, 'jet-4', 'received', 9, NULL, NULL, '', NULL, NULL, '', 'machine', ''),
+         (4, 'jet-4', 'struck', -9, NULL, NULL, '', NULL, 3, '', 'machine', '')`,
+    );
     db.exec(`INSERT INTO snapshot VALUES (1, 'weir-light', 'r', 'd', '{}', '')`);
     expect(await checkWhole(file)).toEqual({
       structure: [],
       orders: expect.arrayContaining([one.order.number, other.order.number]) as string[],
       invoices: ['2026-0001'],
+      stock: ['agate-6'],
       snapshots: 1,
     });
     await stop(bench);

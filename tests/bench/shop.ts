@@ -15,6 +15,7 @@ import { openInbox } from '#bench/book/inbox.ts';
 import { openBook, type Book } from '#bench/book/open.ts';
 import { deskStanding } from '#bench/check/ready.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
+import { stockNow } from '#bench/stock/stockNow.ts';
 import type { Desk } from '#bench/desk/desk.ts';
 import { catalogueOf } from '#tests/support/catalogue.ts';
 
@@ -34,6 +35,7 @@ export function openShop(catalogue: Catalogue, perMinute = 0, busyMs = 50): Shop
   const desk: Desk = {
     inbox: () => inbox,
     pieceNow: (id) => Promise.resolve(pieceNow(catalogue, id)),
+    there: () => Promise.resolve(stockNow(book, catalogue).thereFor(null)),
     standing: (document, at) => Promise.resolve(deskStanding(book, document, at, catalogue.pieces)),
     origins: ['http://127.0.0.1:4321', 'https://shop.example'],
     throttle: throttle(perMinute),

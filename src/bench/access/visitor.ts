@@ -1,5 +1,6 @@
 /** What is known of a request before it is let in. */
 import { isIP } from 'node:net';
+import type { StockHand } from '#words/benchCodes.ts';
 import { insideBase } from '#ui/site/base.ts';
 
 export type Visitor = {
@@ -72,6 +73,9 @@ export function hasLoopbackName(visitor: Visitor): boolean {
 export function isHere(visitor: Visitor): boolean {
   return hasLoopbackName(visitor) && LOOPBACK_ADDRESS.test(visitor.address) && !visitor.forwarded;
 }
+
+/** Who changes stock: someone at this machine, or signed in from elsewhere. */
+export const whoIs = (visitor: Visitor): StockHand => (isHere(visitor) ? 'machine' : 'visit');
 
 /** The origin that a page of the visited host has, in the spelling of an Origin header; '' for a broken host. */
 export function ownOrigin({ secure, host }: Pick<Visitor, 'secure' | 'host'>): string {

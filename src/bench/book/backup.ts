@@ -8,7 +8,16 @@ import { BESIDE, inOneWrite, keepPrivate, openBook, type Book } from './open.ts'
 import { BookError, named } from './problem.ts';
 
 /** Tables that a backup carries, in an order that foreign keys allow. Passphrase and visits stay with the machine. */
-const TABLES = ['snapshot', 'orders', 'event', 'payment', 'invoice', 'parcel'] as const;
+const TABLES = [
+  'snapshot',
+  'orders',
+  'event',
+  'payment',
+  'invoice',
+  'parcel',
+  'movement',
+  'written_stock',
+] as const;
 
 /** Writes a copy of the whole book to a new file, at one moment, while the bench goes on. Throws BookError. */
 export function backUp(book: Book, target: string): void {

@@ -1,13 +1,14 @@
 /** Changes to an order, each with its line of history. */
 import { checkOrder } from '#order/check.ts';
 import type { Delivery } from '#order/document.ts';
-import { ORDER_STATES, type ChangeProblem, type OrderState } from '#words/benchCodes.ts';
+import { ORDER_STATES, type ChangeProblem, type OrderState, type StockHand } from '#words/benchCodes.ts';
 import { isDay } from './day.ts';
 import { toEntry, type Entry, type Row, type Sum } from './entry.ts';
 import type { InvoiceContent } from './invoiceContent.ts';
 import { issueCreditNote, issueInvoice } from './invoices.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { sendParcel, type EnteredParcel } from './parcels.ts';
+import { moveForState, type Takes } from './orderStock.ts';
 import { enter, strike, type Entered } from './payments.ts';
 import { record } from './receive.ts';
 
@@ -15,10 +16,14 @@ import { record } from './receive.ts';
 export type ChangeOutcome = 'done' | 'no-such-order' | 'changed-meanwhile' | ChangeProblem;
 
 export type Change =
-  /** `reason`: why, in her words; without one no order goes back. `parcel`: what it was sent in. */
+  /**
+   * `reason`: why, in her words; without one no order goes back. `parcel`: what it was sent in.
+   * `stock`: what is taken out of the trays once it is strung, and at which machine she says so.
+   */
   | {
       readonly kind: 'state';
       readonly state: OrderState;
+      readonly stock?: { readonly takes: Takes | null; readonly who: StockHand };
       readonly reason?: string;
       readonly parcel?: EnteredParcel;
     }
@@ -173,7 +178,7 @@ function setState(
   book: Book,
   entry: Entry,
   at: string,
-  { state, reason = '', parcel }: Change & { readonly kind: 'state' },
+  { state, reason = '', parcel, stock }: Change & { readonly kind: 'state' },
   figure: Sum | null,
 ): ChangeProblem | null {
   const { number } = entry.document;
@@ -181,6 +186,8 @@ function setState(
   const agreed = BEFORE_AGREEMENT.includes(state)
     ? null
     : (entry.agreed ?? (state === 'cancelled' ? null : figure));
+  const moment = { at, who: stock?.who ?? 'machine' };
+  moveForState(book, moment, number, entry.state, state, stock?.takes ?? null);
   book.db.prepare('UPDATE orders SET state = ? WHERE number = ?').run(state, number);
   keepAgreed(book, number, agreed);
   record(book, number, at, { kind: 'state', text: state });

@@ -129,6 +129,38 @@ export const MIGRATIONS: readonly string[] = [
   ALTER TABLE event_with_address RENAME TO event;
   CREATE INDEX event_by_order ON event (number, id);
   `,
+  `
+  -- What came into and went out of the trays. A line is never changed nor deleted: one entered by mistake is
+  -- struck by another line that takes back what it did, and what there is is always the sum of all.
+  CREATE TABLE movement (
+    id INTEGER PRIMARY KEY,
+    -- A component's short name, or "wire/" and a wire's.
+    thing TEXT NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN ('received', 'counted', 'strung', 'broken', 'sold', 'put-aside', 'struck')),
+    -- Pieces, or millimetres of wire; below 0 what went out.
+    amount INTEGER NOT NULL,
+    -- Of wire: the length of the offcut it is about, millimetres; NULL for the reel, and for all else.
+    offcut INTEGER CHECK (offcut > 0),
+    -- What a count found; the amount is by how much it differed.
+    counted INTEGER CHECK (counted >= 0),
+    -- As it was entered, "3 strands".
+    entered TEXT NOT NULL,
+    -- The order that took it.
+    number TEXT REFERENCES orders (number),
+    strikes INTEGER UNIQUE REFERENCES movement (id),
+    at TEXT NOT NULL,
+    who TEXT NOT NULL CHECK (who IN ('machine', 'visit')),
+    note TEXT NOT NULL,
+    CHECK ((kind = 'counted') = (counted IS NOT NULL)),
+    CHECK ((kind = 'struck') = (strikes IS NOT NULL))
+  ) STRICT;
+  CREATE INDEX movement_by_thing ON movement (thing, offcut, amount);
+  CREATE INDEX movement_by_order ON movement (number) WHERE number IS NOT NULL;
+  CREATE INDEX movement_by_day ON movement (at);
+
+  -- What the file of a thing said of its stock when book and file were last in step; NULL where it said nothing.
+  CREATE TABLE written_stock (thing TEXT PRIMARY KEY, said INTEGER, at TEXT NOT NULL) STRICT;
+  `,
 ];
 
 /** Marks the file as an order book (SQLite's application id): "Clsp". */

@@ -9,6 +9,8 @@ export type Findings = {
   readonly orders: readonly string[];
   /** Numbers of invoices that can't be read. */
   readonly invoices: readonly string[];
+  /** Things whose lines of stock don't hold together: one takes back what it doesn't match. */
+  readonly stock: readonly string[];
   /** How many copies of pieces as they stood can't be used. */
   readonly snapshots: number;
 };
@@ -37,6 +39,7 @@ function inThread(): void {
   const structure: string[] = [];
   const orders: string[] = [];
   const invoices: string[] = [];
+  const stock: string[] = [];
   let snapshots = 0;
   const isJson = (text: unknown): boolean => {
     try {
@@ -82,10 +85,18 @@ function inThread(): void {
     }
   });
   part(() => {
+    const rows = db.prepare(
+      `SELECT DISTINCT one.thing FROM movement one LEFT JOIN movement other ON other.id = one.strikes
+       WHERE one.kind = 'struck' AND (other.id IS NULL OR other.thing <> one.thing OR other.amount <> -one.amount
+         OR other.offcut IS NOT one.offcut)`,
+    );
+    for (const row of rows.iterate()) stock.push(String(row.thing));
+  });
+  part(() => {
     for (const row of db.prepare('SELECT content, digest FROM snapshot').iterate()) {
       if (!isKept(row.content, row.digest)) snapshots += 1;
     }
   });
   db.close();
-  parentPort?.postMessage({ structure: structure.slice(0, 20), orders, invoices, snapshots });
+  parentPort?.postMessage({ structure: structure.slice(0, 20), orders, invoices, stock, snapshots });
 }

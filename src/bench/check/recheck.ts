@@ -14,6 +14,7 @@ import type { Snapshot } from '../book/snapshot.ts';
 import { asRestrung, isRestring } from './restring.ts';
 import { notOffered, orderedCopy } from './ordered.ts';
 import { describedOf, sizingOf } from './sizedBefore.ts';
+import { reaches, UNCOUNTED, withStock, type There } from './there.ts';
 
 export type Recheck = {
   /** The piece as ordered, with what was chosen instead; as listed where that isn't offered, null where there is none. */
@@ -41,12 +42,14 @@ const CLOCK_MS = 24 * 60 * 60 * 1000;
  * @param plain the piece and the rules to go by; null where there is none
  * @param receivedAt ISO 8601, by the maker's clock
  * @param way how it came in: what she entered herself may be a piece to restring
+ * @param there what this order may take of each component; null: what the copy itself says
  */
 export function recheck(
   document: OrderDocument,
   plain: Snapshot | null,
   receivedAt: string,
   way: OrderWay = 'desk',
+  there: There | null = null,
 ): Recheck {
   const aside = [...writtenDifference(document), ...clockDifference(document, receivedAt)];
   if (plain === null) {
@@ -57,8 +60,13 @@ export function recheck(
   }
   const ordered = orderedCopy(plain, document);
   const wanted = ordered ?? plain;
-  const copy = isRestring(document, way) ? asRestrung(wanted) : wanted;
-  const made = ordered === null ? null : madeOf(copy, document);
+  const within = (limits: There | null): Snapshot => {
+    const limited = limits === null ? wanted : withStock(wanted, limits);
+    return isRestring(document, way) ? asRestrung(limited) : limited;
+  };
+  const copy = within(there === null ? null : UNCOUNTED);
+  const freely = ordered === null ? null : madeOf(copy, document);
+  const made = freely === null || there === null ? freely : madeWithin(freely, within(there), document);
   const { sizing, candidate } = made ?? { sizing: null, candidate: null };
   const asShown = fitsDesign(copy.design, document.shown.counts)
     ? describedOf(copy, document.shown.counts)
@@ -83,6 +91,24 @@ function madeOf(copy: Snapshot, document: OrderDocument): Pick<Recheck, 'sizing'
   if (document.made === 'ready') return { sizing: null, candidate: describedOf(copy, usual(copy.design)) };
   const sizing = sizingOf(copy, choiceOf(document));
   return { sizing, candidate: candidateOf(sizing) };
+}
+
+/**
+ * What is strung of what there is: what would be strung if there were enough,
+ * where there is; else the nearest that there is enough for, as the shop itself
+ * sizes. Where nothing fits, it is what is wanted, with what stands in the way.
+ */
+function madeWithin(
+  freely: Pick<Recheck, 'sizing' | 'candidate'>,
+  limited: Snapshot,
+  document: OrderDocument,
+): Pick<Recheck, 'sizing' | 'candidate'> {
+  const { candidate } = freely;
+  if (candidate === null || document.made === 'ready') return freely;
+  if (reaches(limited.design, candidate, document.quantity)) return freely;
+  const made = madeOf(limited, document);
+  const fits = made.sizing?.status === 'fits' || made.sizing?.status === 'near';
+  return fits ? made : { sizing: made.sizing, candidate };
 }
 
 /** The choice in the core's own words. */

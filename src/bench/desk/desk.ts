@@ -11,6 +11,7 @@ import type { Snapshot } from '../book/snapshot.ts';
 import type { ReadyStanding } from '../book/ready.ts';
 import { readyDifferences } from '../check/ready.ts';
 import { recheck } from '../check/recheck.ts';
+import type { There } from '../check/there.ts';
 import { allowOrigin, preflight } from './origin.ts';
 import { problemResponse } from './problem.ts';
 import { readBody, MOST_BYTES } from '../http/readBody.ts';
@@ -20,6 +21,8 @@ export type Desk = {
   readonly inbox: () => Inbox;
   /** The maker's own copy of a piece as it stands now. */
   readonly pieceNow: (id: string) => Promise<Snapshot | null>;
+  /** What an order that comes in now may take. Rejects with BookError. */
+  readonly there: () => Promise<There>;
   /** How it stands with the piece that lies finished; null for an order that is strung for its buyer. Rejects with BookError. */
   readonly standing: (document: OrderDocument, at: string) => Promise<ReadyStanding | null>;
   /** Origins whose pages may post here, the desk's own among them. */
@@ -90,13 +93,14 @@ async function keep(
   try {
     const now = await desk.pieceNow(document.piece.id);
     const standing = await desk.standing(document, at);
+    const there = await desk.there();
     if (standing?.is === 'gone') return refuse({ code: 'ready-gone', piece: document.piece.id });
     const reception = await desk.inbox()({ document, way: 'desk', at, now });
     if (reception.outcome === 'number-taken')
       return refuse({ code: 'number-taken', number: document.number });
     return receipt(
       reception,
-      [...recheck(document, now, at).differences, ...readyDifferences(standing, 'new')].map(
+      [...recheck(document, now, at, 'desk', there).differences, ...readyDifferences(standing, 'new')].map(
         ({ code }) => code,
       ),
     );

@@ -22,6 +22,7 @@ import { isLang, type Lang } from '#words/lang.ts';
 import { handWords } from '#words/words.ts';
 import type { HandField, HandFields } from './handForm.ts';
 import { needsNoHand } from '../check/hand.ts';
+import type { There } from '../check/there.ts';
 import { sizedBy, type SizedPiece } from './handPiece.ts';
 
 export type HandProblems = Partial<Readonly<Record<HandField, HandProblem>>>;
@@ -41,6 +42,8 @@ export type HandOrder = {
 
 export type HandDesk = {
   readonly catalogue: Catalogue;
+  /** What an order that comes in now may take of each component. */
+  readonly there: There;
   /** The maker's language. */
   readonly lang: Lang;
   /** By her clock, ISO 8601. */
@@ -56,7 +59,7 @@ export function handOrder(typed: HandFields, desk: HandDesk): HandOrder {
     number: isNumber(typed.number) ? typed.number : desk.newNumber(),
     placedAt: isInstant(typed.placedAt) ? typed.placedAt : `${desk.now.slice(0, 19)}Z`,
   };
-  const { sized, problems: sizeProblems } = sizedBy(fields, desk.catalogue);
+  const { sized, problems: sizeProblems } = sizedBy(fields, desk.catalogue, desk.there);
   const way = HAND_WAYS.find((one) => one === fields.way) ?? null;
   const problems: HandProblems = {
     ...sizeProblems,

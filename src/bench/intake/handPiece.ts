@@ -18,6 +18,7 @@ import type { HandProblem } from '#words/handProblem.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 import { orderedCopy, partsNotOffered } from '../check/ordered.ts';
 import { pieceNow } from '../check/pieceNow.ts';
+import { withStock, type There } from '../check/there.ts';
 import { asRestrung } from '../check/restring.ts';
 import { describedOf, sizingOf } from '../check/sizedBefore.ts';
 import type { HandField, HandFields } from './handForm.ts';
@@ -37,8 +38,11 @@ export type SizedPiece = {
 type Problems = Partial<Readonly<Record<HandField, HandProblem>>>;
 type SizedOrNot = { readonly sized: SizedPiece | null; readonly problems: Problems };
 
-/** Finds and sizes the piece; what is wrong with it stands by the field's name. */
-export function sizedBy(fields: HandFields, catalogue: Catalogue): SizedOrNot {
+/**
+ * Finds and sizes the piece; what is wrong with it stands by the field's name.
+ * @param there what an order that comes in now may take of each component
+ */
+export function sizedBy(fields: HandFields, catalogue: Catalogue, there: There): SizedOrNot {
   const piece = catalogue.pieces.find(({ id }) => id === fields.piece);
   const plain = piece === undefined ? null : pieceNow(catalogue, piece.id);
   if (piece === undefined || plain === null) {
@@ -47,7 +51,8 @@ export function sizedBy(fields: HandFields, catalogue: Catalogue): SizedOrNot {
     return { sized: null, problems: { piece: { code: 'piece-missing' }, ...size } };
   }
   const ready = fields.made === 'ready' && fields.restring === '';
-  return ready ? asItLies(fields, piece, plain) : toMeasure(fields, piece, plain, catalogue);
+  if (ready) return asItLies(fields, piece, plain);
+  return toMeasure(fields, piece, withStock(plain, there), catalogue);
 }
 
 const quantityIn = ({ quantity }: HandFields): number | null => quantityOf({ ...EMPTY_FORM, quantity });

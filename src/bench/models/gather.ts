@@ -1,12 +1,14 @@
 /** What the orders still to be strung take together, in the order of trays, beside what the maker has: what to pick and what to buy. */
 import { componentNameIn, partNamesIn, wireKey, type Catalogue } from '#catalogue/model/catalogue.ts';
-import { stringing } from '#core/instructions/stringing.ts';
 import { findEntry, type Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
 import type { Lang } from '#words/lang.ts';
 import { entriesIn } from '../book/search.ts';
+import type { There } from '../check/there.ts';
 import type { Frame } from './frame.ts';
-import { partsOf, TO_STRING, worksOf, type Work } from './work.ts';
+import { stockNow } from '../stock/stockNow.ts';
+import { cutsOf, partsOf, type Work } from '../stock/takes.ts';
+import { TO_STRING, worksOf } from './work.ts';
 
 /** One order, and how much of a thing it takes: components, or millimetres of wire. */
 export type Share = { readonly order: string; readonly amount: number };
@@ -33,6 +35,8 @@ export type NeededWire = {
   readonly tray: string | null;
   /** All cuts together, allowances included. */
   readonly lengthMm: number;
+  /** What there is of it, mm; null where she doesn't count. */
+  readonly stockMm: number | null;
   readonly orders: readonly Share[];
 };
 
@@ -53,13 +57,17 @@ type Sums = Map<string, Share[]>;
 
 /** Adds up what orders take, by the pieces as they stand now. Throws BookError. */
 export function gather(book: Book, catalogue: Catalogue, frame: Frame, wanted: GatherFor): Gathering {
-  const { works, leftOut } = worksOf(entriesFor(book, wanted), catalogue);
+  const stock = stockNow(book, catalogue);
+  const { works, leftOut } = worksOf(entriesFor(book, wanted), catalogue, stock);
   const parts: Sums = new Map();
   const wires: Sums = new Map();
   for (const work of works) add(work, parts, wires);
+  // Of one order alone, what others have been promised isn't there; of all of them together, everything is.
+  const [only] = works;
+  const there = 'of' in wanted || only === undefined ? stock.onHand : stock.thereFor(only.entry);
   return {
-    parts: neededParts(parts, catalogue, frame),
-    wires: neededWires(wires, catalogue, frame),
+    parts: neededParts(parts, there, catalogue, frame),
+    wires: neededWires(wires, there, catalogue, frame),
     orders: works.map(({ entry }) => entry.document.number),
     leftOut,
   };
@@ -72,11 +80,10 @@ function entriesFor(book: Book, wanted: GatherFor): Entry[] {
 }
 
 function add(work: Work, parts: Sums, wires: Sums): void {
-  const { entry, copy, candidate } = work;
-  const { number, quantity, hand } = entry.document;
+  const { entry, copy } = work;
+  const { number } = entry.document;
   for (const [id, count] of partsOf(work)) grow(parts, id, count, number);
-  const { wire, strands } = stringing(copy.design, copy.rules, candidate, hand);
-  for (const { cut } of strands) grow(wires, wire.id, cut.totalMm * quantity, number);
+  for (const mm of cutsOf(work)) grow(wires, copy.design.wire.id, mm, number);
 }
 
 function grow(into: Sums, id: string, amount: number, order: string): void {
@@ -90,9 +97,10 @@ function grow(into: Sums, id: string, amount: number, order: string): void {
 
 const total = (shares: readonly Share[]): number => shares.reduce((sum, { amount }) => sum + amount, 0);
 
-function neededParts(sums: Sums, catalogue: Catalogue, { lang }: Frame): Needed[] {
+function neededParts(sums: Sums, there: There, catalogue: Catalogue, { lang }: Frame): Needed[] {
   const all = [...sums].map(([id, orders]): Needed => {
-    const stock = catalogue.components[id]?.stock ?? null;
+    const left = there(id);
+    const stock = left === null ? null : Math.max(0, left);
     const count = total(orders);
     const missing = stock === null ? null : Math.max(0, count - stock);
     const name = componentNameIn(catalogue, id, lang);
@@ -102,13 +110,16 @@ function neededParts(sums: Sums, catalogue: Catalogue, { lang }: Frame): Needed[
   return all.toSorted((a, b) => byTray(a, b, lang));
 }
 
-function neededWires(sums: Sums, catalogue: Catalogue, { lang }: Frame): NeededWire[] {
+function neededWires(sums: Sums, there: There, catalogue: Catalogue, { lang }: Frame): NeededWire[] {
   const own = partNamesIn(catalogue, lang);
   const all = [...sums].map(([id, orders]): NeededWire => {
     const key = wireKey(id);
     const name = own[key] ?? catalogue.wires[id]?.name ?? id;
     const number = catalogue.partNumbers[key] ?? null;
-    return { id, name, number, tray: catalogue.trays[key] ?? null, lengthMm: total(orders), orders };
+    const tray = catalogue.trays[key] ?? null;
+    const left = there(key);
+    const stockMm = left === null ? null : Math.max(0, left);
+    return { id, name, number, tray, lengthMm: total(orders), stockMm, orders };
   });
   return all.toSorted((a, b) => byTray(a, b, lang));
 }

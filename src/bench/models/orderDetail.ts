@@ -21,6 +21,7 @@ import { recheck, type Recheck } from '../check/recheck.ts';
 import { draftsFor, parcelFacts, paymentLink, type Draft } from '../letters/letters.ts';
 import type { Frame } from './frame.ts';
 import { frameIn } from './frame.ts';
+import { stockNow } from '../stock/stockNow.ts';
 import { moneyOf, type Money } from './money.ts';
 import { nextStep, type NextStep } from './nextStep.ts';
 
@@ -63,7 +64,8 @@ export function orderDetail(
   const plain = pieceNow(catalogue, document.piece.id);
   const shelf = catalogue.pieces.find(({ id }) => id === document.piece.id);
   const standing = standingOf(book, document, receivedAt, shelf);
-  const asMade = recheck(document, plain, receivedAt, way);
+  const there = stockNow(book, catalogue).thereFor(entry);
+  const asMade = recheck(document, plain, receivedAt, way, there);
   const differences = [...readyDifferences(standing, entry.state), ...asMade.differences];
   const now = { copy: asMade.copy, checked: { ...asMade, differences } };
   const old = snapshotId === null ? null : findSnapshot(book, snapshotId);

@@ -2,6 +2,7 @@
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import type { Entry, Unreadable } from '../book/entry.ts';
+import { lastMovementAt } from '../book/movements.ts';
 import type { Book } from '../book/open.ts';
 import { named } from '../book/problem.ts';
 import { paymentsOf } from '../book/payments.ts';
@@ -14,6 +15,7 @@ import { recheck } from '../check/recheck.ts';
 import type { Frame } from './frame.ts';
 import { orderedName } from './orderDetail.ts';
 import { moneyOf, type Money } from './money.ts';
+import { stockNow, type StockNow } from '../stock/stockNow.ts';
 import { TO_STRING } from './work.ts';
 
 export type ListRow = {
@@ -60,7 +62,8 @@ export function filterOf(query: URLSearchParams, today: string): Filter {
 /** Gathers the list. What an order comes to and where it differs is computed again for each. Throws BookError. */
 export function orderList(book: Book, catalogue: Catalogue, filter: Filter, frame: Frame): OrderList {
   const { entries, unreadable, total } = search(book, filter);
-  const rows = entries.map((entry) => rowOf(book, catalogue, entry, filter.today, frame));
+  const stock = stockNow(book, catalogue);
+  const rows = entries.map((entry) => rowOf(book, catalogue, stock, entry, frame));
   return {
     rows,
     unreadable,
@@ -73,10 +76,17 @@ export function orderList(book: Book, catalogue: Catalogue, filter: Filter, fram
   };
 }
 
-function rowOf(book: Book, catalogue: Catalogue, entry: Entry, today: string, { lang }: Frame): ListRow {
+function rowOf(
+  book: Book,
+  catalogue: Catalogue,
+  stock: StockNow,
+  entry: Entry,
+  { lang, now }: Frame,
+): ListRow {
   const { document, state, dueOn, receivedAt, snapshotId, way } = entry;
   const piece = catalogue.pieces.find(({ id }) => id === document.piece.id);
-  const checked = recheck(document, pieceNow(catalogue, document.piece.id), receivedAt, way);
+  const plain = pieceNow(catalogue, document.piece.id);
+  const checked = recheck(document, plain, receivedAt, way, stock.thereFor(entry));
   const standing = standingOf(book, document, receivedAt, piece);
   const old = checked.candidate === null && snapshotId !== null ? findSnapshot(book, snapshotId) : null;
   const then = old === null ? null : recheck(document, old, receivedAt, way);
@@ -87,7 +97,7 @@ function rowOf(book: Book, catalogue: Catalogue, entry: Entry, today: string, { 
     pieceName: orderedName(catalogue, document, lang),
     pictured: piece?.id ?? null,
     lengthsMm: lengthsOf(document, asked ? checked : null),
-    late: dueOn !== null && dueOn < today && state !== 'sent' && state !== 'cancelled',
+    late: dueOn !== null && dueOn < now.slice(0, 10) && state !== 'sent' && state !== 'cancelled',
     differs: asked && checked.differences.length + readyDifferences(standing, state).length > 0,
     hasCard:
       document.made !== 'ready' &&
@@ -98,5 +108,9 @@ function rowOf(book: Book, catalogue: Catalogue, entry: Entry, today: string, { 
 }
 
 function lastEntryAt(book: Book): string {
-  return named(() => String(book.db.prepare('SELECT coalesce(max(at), ?) AS at FROM event').get('')?.at));
+  const event = named(() =>
+    String(book.db.prepare('SELECT coalesce(max(at), ?) AS at FROM event').get('')?.at),
+  );
+  const movement = lastMovementAt(book);
+  return event > movement ? event : movement;
 }

@@ -7,7 +7,9 @@ import type { Frame } from './frame.ts';
 import { orderedName } from './orderDetail.ts';
 import { plan, type Job, type PlannedJob, type Terms } from './plan/plan.ts';
 import { handOut, type Shortage } from './plan/stock.ts';
-import { minutesOfWork, openWorks, partsOf, TO_STRING, type Work } from './work.ts';
+import { stockNow, type StockNow } from '../stock/stockNow.ts';
+import { partsOf, type Work } from '../stock/takes.ts';
+import { minutesOfWork, openWorks, TO_STRING } from './work.ts';
 
 export type NamedShortage = Shortage & { readonly name: string };
 
@@ -46,10 +48,11 @@ export type WeekPlan = {
 
 /** The plan of all open orders as of today. Throws BookError. */
 export function weekPlan(book: Book, catalogue: Catalogue, frame: Frame): WeekPlan {
-  const { works, leftOut } = openWorks(book, catalogue);
+  const stock = stockNow(book, catalogue);
+  const { works, leftOut } = openWorks(book, catalogue, stock);
   const { hoursPerWeek } = catalogue.shop.orders;
   const planned = plan(works.map(jobOf), termsOf(catalogue, frame));
-  const orders = weekOrders(works, planned.jobs, catalogue, frame);
+  const orders = weekOrders(works, planned.jobs, stock, catalogue, frame);
   const byNumber = new Map(orders.map((order) => [order.entry.document.number, order]));
   const weeks = planned.weeks.map(({ monday, hasMinutes, parts }): WeekRow => {
     const known = parts.flatMap(({ number, minutes }) => {
@@ -83,7 +86,7 @@ export function proposedDue(book: Book, catalogue: Catalogue, frame: Frame, entr
   // Every open order is sized for it: only where there is something to propose.
   if (dueOn !== null || !TO_STRING.includes(state) || catalogue.shop.orders.hoursPerWeek === null)
     return null;
-  const { works } = openWorks(book, catalogue);
+  const { works } = openWorks(book, catalogue, stockNow(book, catalogue));
   const { jobs } = plan(works.map(jobOf), termsOf(catalogue, frame));
   return jobs.find(({ number }) => number === document.number)?.by ?? null;
 }
@@ -109,6 +112,7 @@ function jobOf(work: Work): Job {
 function weekOrders(
   works: readonly Work[],
   jobs: readonly PlannedJob[],
+  stock: StockNow,
   catalogue: Catalogue,
   { lang, now }: Frame,
 ): WeekOrder[] {
@@ -117,13 +121,18 @@ function weekOrders(
     const work = byNumber.get(job.number);
     return work === undefined ? [] : [{ job, work }];
   });
-  const given = handOut(
-    ordered.map(({ job, work }) => ({ number: job.number, parts: partsOf(work) })),
-    (id) => catalogue.components[id]?.stock ?? null,
+  // What is agreed has its beads put by, whenever it is due; the others share what is left, in the order of work.
+  const isAgreed = ({ work }: (typeof ordered)[number]): boolean => work.entry.state === 'agreed';
+  const served = [...ordered.filter(isAgreed), ...ordered.filter((one) => !isAgreed(one))];
+  const given = new Map(
+    handOut(
+      served.map(({ job, work }) => ({ number: job.number, parts: partsOf(work) })),
+      stock.onHand,
+    ).map((one) => [one.number, one.short]),
   );
   const planned = catalogue.shop.orders.hoursPerWeek !== null;
-  return ordered.map(({ job, work: { entry } }, at): WeekOrder => {
-    const short = (given[at]?.short ?? []).map((one) => ({
+  return ordered.map(({ job, work: { entry } }): WeekOrder => {
+    const short = (given.get(job.number) ?? []).map((one) => ({
       ...one,
       name: componentNameIn(catalogue, one.component, lang),
     }));

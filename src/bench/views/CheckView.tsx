@@ -27,8 +27,8 @@ function Outcome({ frame: { words, lang }, check }: Props) {
   if (check.state === 'running') return <p>{keep.checkRunning}</p>;
   const when = formatDateTime(check.at, lang);
   if (check.state === 'failed') return <p class="warning">{keep.checkFailed(when)}</p>;
-  const { structure, orders, invoices, snapshots } = check.findings;
-  if (structure.length + orders.length + invoices.length + snapshots === 0) {
+  const { structure, orders, invoices, stock, snapshots } = check.findings;
+  if (structure.length + orders.length + invoices.length + stock.length + snapshots === 0) {
     return <p class="good">{keep.checkSound(when)}</p>;
   }
   return (
@@ -40,7 +40,7 @@ function Outcome({ frame: { words, lang }, check }: Props) {
 }
 
 function Found({ words: { keep }, findings }: { words: Frame['words']; findings: Findings }) {
-  const { structure, orders, invoices, snapshots } = findings;
+  const { structure, orders, invoices, stock, snapshots } = findings;
   return (
     <ul>
       {structure.length > 0 && <li>{keep.checkStructure}</li>}
@@ -56,6 +56,7 @@ function Found({ words: { keep }, findings }: { words: Frame['words']; findings:
         </li>
       )}
       {invoices.length > 0 && <li>{keep.checkInvoices(invoices.join(', '))}</li>}
+      {stock.length > 0 && <li>{keep.checkStock(stock.join(', '))}</li>}
       {snapshots > 0 && <li>{keep.checkSnapshots(snapshots)}</li>}
     </ul>
   );

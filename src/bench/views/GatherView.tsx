@@ -100,7 +100,7 @@ function PartNumber({ number }: { number: string | null }) {
 }
 
 /** Box, tray and name: how each row begins. */
-function Head({ item, tick }: { item: Omit<NeededWire, 'lengthMm'>; tick: string }) {
+function Head({ item, tick }: { item: Omit<NeededWire, 'lengthMm' | 'stockMm'>; tick: string }) {
   return (
     <>
       <td>
@@ -136,12 +136,19 @@ function Part({ part, frame }: { part: Needed; frame: Frame }) {
 
 function Wire({ wire, frame: { words, format } }: { wire: NeededWire; frame: Frame }) {
   const metres = (mm: number): string => words.gather.metres(mm / 1000, format);
+  const { stockMm } = wire;
   return (
     <tr>
       <Head item={wire} tick={`wire-${wire.id}`} />
       <td class="number">{metres(wire.lengthMm)}</td>
-      <td class="number quiet">{words.gather.uncounted}</td>
-      <td></td>
+      <td class={stockMm === null ? 'number quiet' : 'number'}>
+        {stockMm === null ? words.gather.uncounted : metres(stockMm)}
+      </td>
+      <td class="number">
+        {stockMm !== null && wire.lengthMm > stockMm && (
+          <strong class="warn">{metres(wire.lengthMm - stockMm)}</strong>
+        )}
+      </td>
       <td>
         <Shares all={wire.orders} say={metres} />
       </td>

@@ -32,6 +32,11 @@ export function rulesOf(value: AuthoredRules): Rules {
   };
 }
 
+/** Common practice, no source: one bead in ten breaks, has no hole or is off its colour. */
+const USUAL_SPARE_PERCENT = 10;
+/** Common practice, no source: about what the shortest bracelet is cut to, both ends to hold by within. */
+const USUAL_OFFCUT_MM = 250;
+
 /** A new count every year. */
 const USUAL_PREFIX = '{year}-';
 
@@ -67,6 +72,10 @@ export function buildShop(value: AuthoredShop): Shop {
       keepMonths: value.orders.keep,
       keepInvoicesMonths: value.orders['keep-invoices'] ?? null,
       hoursPerWeek: value.orders.hours ?? null,
+    },
+    stock: {
+      sparePercent: value.stock?.spare ?? USUAL_SPARE_PERCENT,
+      offcutMm: value.stock?.offcut ?? USUAL_OFFCUT_MM,
     },
     seller: value.seller === undefined ? null : buildSeller(value.seller),
     post: value.post === undefined ? null : buildPost(value.post),

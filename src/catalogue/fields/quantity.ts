@@ -11,6 +11,8 @@ import { refuse, type Parsed } from './parsed.ts';
 const dimensions = {
   /** Grams. */
   mass: { g: 1, mg: 0.001, kg: 1000 },
+  /** Metres. NIST SP 811: 1 ft = 0.3048 m, 1 yd = 0.9144 m, exact. */
+  wireLength: { m: 1, ft: 0.3048, yd: 0.9144, cm: 0.01, mm: 0.001, in: 0.0254 },
   /** Grams a metre. */
   massPerM: { 'g/m': 1, 'g per m': 1 },
   /** Newtons. NIST SP 811: 1 lbf = 4.448 221 615 260 5 N, 1 kgf = 9.806 65 N. */
@@ -28,6 +30,7 @@ export type Dimension = 'length' | keyof typeof dimensions;
 export const UNIT_OF: Readonly<Record<Dimension, QuantityUnit>> = {
   length: 'mm',
   mass: 'g',
+  wireLength: 'm',
   massPerM: 'g/m',
   force: 'N',
   percent: '%',
@@ -40,6 +43,7 @@ export const UNIT_OF: Readonly<Record<Dimension, QuantityUnit>> = {
 const examples: Readonly<Record<Dimension, string>> = {
   length: '8 mm',
   mass: '1.2 g',
+  wireLength: '30 ft',
   massPerM: '0.6 g/m',
   force: '98 N',
   percent: '250 %',

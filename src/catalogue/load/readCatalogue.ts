@@ -4,8 +4,10 @@ import type { Component, Wire } from '#core/design/component.ts';
 import { LANGS, isLang } from '#words/lang.ts';
 import { buildComponent } from '../build/component.ts';
 import { buildPiece } from './piece.ts';
+import { buildSupply, buildWireSupply } from '../build/supply.ts';
 import { buildWire } from '../build/wire.ts';
 import { newestFirst, wireKey, type Catalogue, type Guide, type Labels } from '../model/catalogue.ts';
+import type { Supply } from '../model/supply.ts';
 import { componentSchema } from '../schemas/component.ts';
 import { guideSchema } from '../schemas/guide.ts';
 import { pieceSchema } from '../schemas/piece.ts';
@@ -54,17 +56,26 @@ function labelsWritten(
   return { germanNames: written('name-de'), partNumbers: written('part-number'), trays: written('tray') };
 }
 
+const isSaid = ({ keep, sold }: Supply): boolean => keep !== null || sold !== null;
+
 function readComponents(folder: Folder, files: readonly string[], currency: string | null) {
   const collected = collectMaps(folder, files, componentSchema);
   const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
   const components: Record<string, Component> = {};
+  const supplies: Record<string, Supply> = {};
   for (const entry of collected.entries) {
     const built = buildComponent(entry);
     problems.push(...built.problems, ...assertCurrency(entry, ['cost'], entry.value.cost, currency));
-    if (built.component !== null) components[entry.id] = built.component;
+    problems.push(...assertCurrency(entry, ['sold', 'price'], entry.value.sold?.price, currency));
+    if (built.component === null) continue;
+    components[entry.id] = built.component;
+    const { supply, problems: unclear } = buildSupply(entry, built.component);
+    problems.push(...unclear);
+    if (isSaid(supply)) supplies[entry.id] = supply;
   }
   return {
     components,
+    supplies,
     entries: collected.entries,
     labels: labelsWritten(collected.entries),
     known: collected.known,
@@ -76,12 +87,19 @@ function readWires(folder: Folder, files: readonly string[], currency: string | 
   const collected = collectMaps(folder, files, wireSchema);
   const problems = [...collected.problems, ...assertOwnNames(collected.entries)];
   const wires: Record<string, Wire> = {};
+  const supplies: Record<string, Supply> = {};
   for (const entry of collected.entries) {
-    problems.push(...assertCurrency(entry, ['cost'], entry.value.cost, currency));
+    problems.push(
+      ...assertCurrency(entry, ['cost'], entry.value.cost, currency),
+      ...assertCurrency(entry, ['sold', 'price'], entry.value.sold?.price, currency),
+    );
     wires[entry.id] = buildWire(entry);
+    const supply = buildWireSupply(entry);
+    if (isSaid(supply)) supplies[wireKey(entry.id)] = supply;
   }
   return {
     wires,
+    supplies,
     entries: collected.entries,
     labels: labelsWritten(collected.entries, wireKey),
     known: collected.known,
@@ -170,7 +188,14 @@ export function readCatalogue(
     ...built.flatMap((one) => one.problems),
   ];
   const trays = { ...components.labels.trays, ...wires.labels.trays };
-  const all = { components: components.components, ...labels, trays, wires: wires.wires, pieces, guides };
+  const supplies = { ...components.supplies, ...wires.supplies };
+  const all = {
+    components: components.components,
+    ...labels,
+    ...{ trays, supplies },
+    wires: wires.wires,
+    ...{ pieces, guides },
+  };
   return {
     catalogue: shop === null ? null : { shop, ...all },
     problems: inOrder(problems),

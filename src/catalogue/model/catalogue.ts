@@ -11,6 +11,7 @@ import type { Design } from '#core/design/design.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import type { Lang } from '#words/lang.ts';
 import type { Crop } from './crop.ts';
+import type { Supply } from './supply.ts';
 
 /** `available`: lies on the shelf in its listed size. `to-order`: made when asked for. `past`: not made any more. */
 export const STATUSES = ['available', 'to-order', 'past'] as const;
@@ -126,6 +127,8 @@ export type Shop = {
   readonly unit: ShownUnit;
   readonly rules: Rules;
   readonly orders: Orders;
+  /** What is bought beyond what is needed, in percent; from which length on an offcut of wire is kept, mm. */
+  readonly stock: { readonly sparePercent: number; readonly offcutMm: number };
   /** Null where nothing is said: then no invoice can be issued. */
   readonly seller: Seller | null;
   /** null where buyers aren't asked. */
@@ -154,6 +157,8 @@ export type Catalogue = Labels & {
   readonly guides: readonly Guide[];
   /** Where a component lies, by its id, or a wire, by `wireKey`; only where she wrote it. */
   readonly trays: Readonly<Record<string, string>>;
+  /** How a component is bought, by its id, or a wire, by `wireKey`; only where she wrote any of it. */
+  readonly supplies: Readonly<Record<string, Supply>>;
 };
 
 /** A wire's place among names: a wire and a component may share a short name, and none holds a stroke. */

@@ -2,6 +2,7 @@
 import type { Alternatives } from '#core/design/alternatives.ts';
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
+import type { Supply } from './supply.ts';
 import { allComponents, wireKey, type Catalogue, type Labels, type Piece } from './catalogue.ts';
 
 /** Its labels beside it; null where there is none. */
@@ -9,6 +10,7 @@ type Labelled = {
   readonly germanName: string | null;
   readonly partNumber: string | null;
   readonly tray: string | null;
+  readonly supply: Supply | null;
 };
 export type StoredComponent = Component & Labelled;
 export type StoredWire = Wire & Labelled;
@@ -44,11 +46,12 @@ export function labelsFor(
 /** Labels as they are kept, one of each beside its component or wire. */
 export const labelsOf = (
   key: string,
-  { germanNames, partNumbers, trays }: Labels & Pick<Catalogue, 'trays'>,
+  { germanNames, partNumbers, trays, supplies }: Labels & Pick<Catalogue, 'trays' | 'supplies'>,
 ): Labelled => ({
   germanName: germanNames[key] ?? null,
   partNumber: partNumbers[key] ?? null,
   tray: trays[key] ?? null,
+  supply: supplies[key] ?? null,
 });
 
 export function storePiece({ germanNames: _names, partNumbers: _numbers, ...piece }: Piece): StoredPiece {

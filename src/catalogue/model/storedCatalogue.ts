@@ -1,6 +1,7 @@
 /** The whole catalogue as one file of a release keeps it: plain JSON, pieces without copies of their parts. */
 import type { Component, Wire } from '#core/design/component.ts';
 import { newestFirst, wireKey, type Catalogue, type Guide, type Shop } from './catalogue.ts';
+import type { Supply } from './supply.ts';
 import {
   labelsOf,
   restorePiece,
@@ -43,20 +44,25 @@ export function restoreCatalogue(stored: StoredCatalogue): Whole {
   const germanNames: Written = {};
   const partNumbers: Written = {};
   const trays: Written = {};
-  const keep = (key: string, { germanName, partNumber, tray }: StoredComponent | StoredWire): void => {
+  const supplies: Record<string, Supply> = {};
+  const keep = (
+    key: string,
+    { germanName, partNumber, tray, supply }: StoredComponent | StoredWire,
+  ): void => {
     if (germanName !== null) germanNames[key] = germanName;
     if (partNumber !== null) partNumbers[key] = partNumber;
     if (tray !== null) trays[key] = tray;
+    if (supply !== null) supplies[key] = supply;
   };
   const components: Record<string, Component> = {};
   for (const one of stored.components) {
-    const { germanName: _name, partNumber: _number, tray: _tray, ...component } = one;
+    const { germanName: _name, partNumber: _number, tray: _tray, supply: _supply, ...component } = one;
     components[one.id] = component;
     keep(one.id, one);
   }
   const wires: Record<string, Wire> = {};
   for (const one of stored.wires) {
-    const { germanName: _name, partNumber: _number, tray: _tray, ...wire } = one;
+    const { germanName: _name, partNumber: _number, tray: _tray, supply: _supply, ...wire } = one;
     wires[one.id] = wire;
     keep(wireKey(one.id), one);
   }
@@ -64,5 +70,6 @@ export function restoreCatalogue(stored: StoredCatalogue): Whole {
     .map((piece) => restorePiece(piece, wires, components, { germanNames, partNumbers }))
     .sort(newestFirst);
   const guides = stored.guides.toSorted((one, other) => one.order - other.order);
-  return { shop: stored.shop, components, germanNames, partNumbers, trays, wires, pieces, guides };
+  const labels = { germanNames, partNumbers, trays, supplies };
+  return { shop: stored.shop, components, ...labels, wires, pieces, guides };
 }

@@ -13,6 +13,7 @@ import {
   whole,
   yesNo,
 } from '../fields/field.ts';
+import { soldSchema } from './supply.ts';
 
 // A bead as long as a hand has the wrong unit.
 const longestMm = 150;
@@ -43,6 +44,9 @@ export const componentSchema = fields({
   weight: quantity('mass', 0, 500).optional(),
   cost: money,
   stock: whole(0, 1_000_000).optional(),
+  /** Fewer than so many are to be bought. */
+  keep: whole(1, 1_000_000).optional(),
+  sold: soldSchema.optional(),
   /** Crimps: outside diameter once closed. */
   closed: length.optional(),
   /** Covers: the largest closed crimp they go round. */

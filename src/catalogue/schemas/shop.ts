@@ -28,6 +28,14 @@ const sits = fields({ snug: allowance, easy: allowance, loose: allowance });
 const tolerance = quantity('length', 0, 50);
 const minutes = quantity('minutes', 0, 600);
 
+/** What is bought beyond what is needed, and what is kept of wire. */
+const stock = fields({
+  /** Bought beyond what orders take: some break, some have no hole. */
+  spare: quantity('percent', 0, 200).optional(),
+  /** An offcut is kept from this length on. */
+  offcut: quantity('length', 20, 2000).optional(),
+});
+
 const countries = listOf(country);
 
 /** How the pieces reach a buyer; left out: buyers aren't asked. */
@@ -109,6 +117,7 @@ export const shopSchema = fields({
     safety: quantity('percent', 100, 2000),
     'crimp-play': quantity('length', 0, 3),
   }),
+  stock: stock.optional(),
   minutes: fields({ piece: minutes, strand: minutes, end: minutes, bead: minutes }),
   price: fields({
     labour: perHour,

@@ -1,6 +1,7 @@
 /** A coated steel wire as the maker writes it; several in one file, each under its short name. */
 import type { z } from 'zod';
 import { fields, perMetre, quantity, text, whole } from '../fields/field.ts';
+import { wireSoldSchema } from './supply.ts';
 
 export const wireSchema = fields({
   name: text(60),
@@ -17,6 +18,9 @@ export const wireSchema = fields({
   break: quantity('force', 1, 5000).optional(),
   weight: quantity('massPerM', 0.01, 50),
   cost: perMetre,
+  /** Less than that is to be bought. */
+  keep: quantity('wireLength', 0.1, 10_000).optional(),
+  sold: wireSoldSchema.optional(),
 });
 
 export type AuthoredWire = z.output<typeof wireSchema>;

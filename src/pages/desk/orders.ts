@@ -6,6 +6,7 @@ import { deskStanding } from '#bench/check/ready.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { answerOrder } from '#bench/desk/desk.ts';
 import { behindProxy } from '#bench/http/throttle.ts';
+import { stockNow } from '#bench/stock/stockNow.ts';
 import { readWhole } from '#catalogue/collections.ts';
 import type { OrderDocument } from '#order/document.ts';
 
@@ -18,6 +19,7 @@ export const ALL: APIRoute = async ({ request, site, clientAddress, locals }) =>
   const desk = {
     inbox,
     pieceNow: async (id: string) => pieceNow(await readWhole(), id),
+    there: async () => stockNow(book(), await readWhole()).thereFor(null),
     standing: async (document: OrderDocument, at: string) => {
       const { pieces } = await readWhole();
       return deskStanding(book(), document, at, pieces);

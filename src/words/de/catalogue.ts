@@ -13,7 +13,7 @@ const forms = { text: 'ein Text', list: 'eine Liste', fields: 'eine Gruppe eigen
 const wouldFit = (fitting: string): string => (fitting === '' ? '' : `„${fitting}“ würde passen. `);
 
 const UNIT: Readonly<Record<QuantityUnit, string>> = {
-  ...{ mm: 'mm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
+  ...{ mm: 'mm', m: 'm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
   ...{ min: 'min', weeks: 'Wochen', 'hours a week': 'Stunden in der Woche', months: 'Monate' },
 };
 
@@ -151,6 +151,13 @@ export const catalogue: CatalogueSentences = {
   'size-or-both': ({ shape }) => ({
     what: `Die Maße sind unvollständig (Form: ${shape}).`,
     fix: 'Schreiben Sie „size“ allein, wenn das Teil so lang wie breit ist; sonst „along“ (Länge auf dem Draht) und „across“ (Breite) ohne „size“.',
+  }),
+  'sold-unclear': ({ by, from }) => ({
+    what: `Wie viele in „by: ${by}“ sind, steht nicht da.`,
+    fix:
+      from === 'pieces'
+        ? 'Schreiben Sie „pieces“ dazu: wie viele darin sind.'
+        : `Schreiben Sie „pieces“ dazu oder „${from}“ mit Einheit, woraus sie berechnet werden.`,
   }),
   'measure-needed': ({ field, kind }) => ({
     what: `Ein Teil der Art ${kind} braucht „${field}“.`,

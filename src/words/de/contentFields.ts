@@ -21,6 +21,14 @@ const labels: Readonly<Record<string, string>> = {
     closed: 'Breite nach dem Schließen',
     takes: 'Größte geschlossene Quetsche, die hineingeht',
   },
+  ...{ keep: 'Nachkaufen unter', sold: 'Wie man es kauft', by: 'Verkauft als', pieces: 'Stück darin' },
+  ...{ 'sold.length': 'Länge davon', 'sold.weight': 'Gewicht davon' },
+  ...{ 'sold.price': 'Preis dafür', supplier: 'Händler', 'sold.number': 'Nummer beim Händler' },
+  ...{
+    'shop.stock': 'Vorrat',
+    spare: 'Über den Bedarf hinaus gekauft',
+    offcut: 'Reststücke werden aufgehoben ab',
+  },
   ...{
     'one-handed': 'Mit einer Hand zu bedienen',
     ways: 'Ösen für Stränge',
@@ -65,7 +73,7 @@ const labels: Readonly<Record<string, string>> = {
   },
   ...{
     ready: 'Zeit von der Zusage bis zum Versand',
-    keep: 'Daten der Käuferinnen bleiben',
+    'orders.keep': 'Daten der Käuferinnen bleiben',
     'keep-invoices': 'Rechnungen bleiben',
   },
   ...{
@@ -142,6 +150,14 @@ const hints: Readonly<Record<string, string>> = {
   along: 'Bei Verschluss und Ring: von Anlage zu Anlage.',
   hole: 'Messen Sie einige und geben Sie das kleinste an.',
   rounding: 'Ohne Angabe folgt sie aus der Form.',
+  keep: 'Sind es weniger, steht es auf der Einkaufsliste.',
+  'orders.keep': 'Danach gehen Name und Anschrift der Käuferin.',
+  pieces: 'Wie viele in einem Strang, einer Packung, einem Beutel sind.',
+  'sold.length': 'Ein Strang von 16 in: die Stückzahl wird daraus berechnet. Eine Rolle von 10 m.',
+  'sold.weight': 'Ein Beutel von 50 g: die Stückzahl wird daraus berechnet.',
+  'sold.number': 'Leer ist es die Nummer auf dem Beutel.',
+  spare: 'Manche brechen, manche haben kein Loch.',
+  offcut: 'So lang wie das Kürzeste, das Sie schneiden.',
   stock: 'Lassen Sie es leer, wenn Sie nicht zählen.',
   'component.weight': 'Wie gewogen. Ohne Angabe aus der Größe berechnet.',
   'part-number': 'Die Nummer des Händlers oder Ihre eigene.',
@@ -220,6 +236,13 @@ const options: Readonly<Record<string, string>> = {
     'piece.kind.bracelet': 'Armband',
     'piece.kind.anklet': 'Fußkette',
     'piece.kind.collar': 'Halsband',
+  },
+  ...{
+    'by.piece': 'einzelnes Stück',
+    'by.strand': 'Strang',
+    'by.pack': 'Packung',
+    'by.bag': 'Beutel',
+    'by.spool': 'Rolle',
   },
   ...{ 'unit.in': 'Zoll', 'unit.cm': 'Zentimeter' },
 };

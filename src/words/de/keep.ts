@@ -44,6 +44,8 @@ export const keep = {
     'Die Datei selbst. Es wird nichts mehr hineingeschrieben, und neue Bestellungen warten bei ihren Käuferinnen. Stellen Sie eine Sicherung wieder her.',
   checkOrders: 'Bestellungen, die nicht mehr sind, was eingegangen ist:',
   checkInvoices: (numbers: string): string => `Rechnungen, die sich nicht lesen lassen: ${numbers}.`,
+  checkStock: (things: string): string =>
+    `Was kam und ging, passt bei diesen nicht mehr zusammen; zählen Sie neu: ${things}`,
   checkSnapshots: (count: number): string =>
     `Stücke, wie sie bei der Bestellung standen: ${count}. Ihre Bestellungen richten sich nach dem Stück, wie es jetzt ist.`,
   folderOpen:

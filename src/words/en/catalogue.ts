@@ -13,7 +13,7 @@ const forms = { text: 'a text', list: 'a list', fields: 'fields of its own, inde
 const wouldFit = (fitting: string): string => (fitting === '' ? '' : `“${fitting}” would fit. `);
 
 const UNIT: Readonly<Record<QuantityUnit, string>> = {
-  ...{ mm: 'mm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
+  ...{ mm: 'mm', m: 'm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
   ...{ min: 'min', weeks: 'weeks', 'hours a week': 'hours a week', months: 'months' },
 };
 
@@ -152,6 +152,13 @@ export const catalogue: CatalogueSentences = {
   'size-or-both': ({ shape }) => ({
     what: `The measures of this ${shape} aren’t complete.`,
     fix: 'Write “size” alone if it is as long as it is wide; else “along” (its length on the wire) and “across” (its width), and no “size”.',
+  }),
+  'sold-unclear': ({ by, from }) => ({
+    what: `How many are in a ${by} isn’t said.`,
+    fix:
+      from === 'pieces'
+        ? 'Write “pieces”, as many as there are in one.'
+        : `Write “pieces”, or its “${from}” with its unit, by which they are reckoned.`,
   }),
   'measure-needed': ({ field, kind }) => ({
     what: `A ${kind} needs “${field}”.`,

@@ -11,6 +11,10 @@ const labels: Readonly<Record<string, string>> = {
   ...{ rounding: 'Rounding of the edge', hole: 'Hole', material: 'Material', colour: 'Colour' },
   ...{ accent: 'Second colour', 'component.weight': 'Weight of one', 'component.cost': 'Cost of one' },
   ...{ stock: 'How many are left', closed: 'Width once closed', takes: 'Largest closed crimp it goes round' },
+  ...{ keep: 'Buy more below', sold: 'How it is bought', by: 'Sold by the', pieces: 'Pieces in one' },
+  ...{ 'sold.length': 'Length of one', 'sold.weight': 'Weight of one' },
+  ...{ 'sold.price': 'Price of one', supplier: 'Supplier', 'sold.number': 'The supplier’s number' },
+  ...{ 'shop.stock': 'Stock', spare: 'Bought beyond what is needed', offcut: 'Offcuts are kept from' },
   ...{ 'one-handed': 'Worked with one hand', ways: 'Loops for strands', 'component.loop': 'Its loop lies' },
   ...{ joint: 'The ring', hang: 'How far it hangs', cautions: 'Cautions' },
   ...{
@@ -51,7 +55,7 @@ const labels: Readonly<Record<string, string>> = {
   },
   ...{
     ready: 'Time from agreement to sending',
-    keep: 'Buyers’ data are kept',
+    'orders.keep': 'Buyers’ data are kept',
     'keep-invoices': 'Invoices are kept',
   },
   ...{
@@ -125,6 +129,14 @@ const hints: Readonly<Record<string, string>> = {
   along: 'Of a clasp or ring: from where it bears to where it bears.',
   hole: 'Measure a few and give the least.',
   rounding: 'Left out, it follows from the shape.',
+  keep: 'Fewer than that, and it stands on the shopping list.',
+  'orders.keep': 'Then the buyer’s name and address go.',
+  pieces: 'As many as are in one strand, pack or bag.',
+  'sold.length': 'A strand of 16 in: its pieces are reckoned from it. A spool of 30 ft.',
+  'sold.weight': 'A bag of 50 g: its pieces are reckoned from it.',
+  'sold.number': 'Left out, it is the number on the bag.',
+  spare: 'Some break, some have no hole.',
+  offcut: 'As long as the shortest piece you cut.',
   stock: 'Leave it out if you don’t count.',
   'component.weight': 'As weighed. Left out, it is reckoned from its size.',
   'part-number': 'The seller’s number, or your own.',
@@ -201,6 +213,7 @@ const options: Readonly<Record<string, string>> = {
     'piece.kind.anklet': 'Anklet',
     'piece.kind.collar': 'Collar',
   },
+  ...{ 'by.piece': 'piece', 'by.strand': 'strand', 'by.pack': 'pack', 'by.bag': 'bag', 'by.spool': 'spool' },
   ...{ 'unit.in': 'inches', 'unit.cm': 'centimetres' },
 };
 

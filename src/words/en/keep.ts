@@ -41,6 +41,8 @@ export const keep = {
     'The file itself. Nothing more is written into it, and new orders wait with their buyers. Restore a backup.',
   checkOrders: 'Orders that are not what came in:',
   checkInvoices: (numbers: string): string => `Invoices that can’t be read: ${numbers}.`,
+  checkStock: (things: string): string =>
+    `What came and went doesn’t hold together any more for these; count them again: ${things}`,
   checkSnapshots: (count: number): string =>
     `Pieces as they stood when they were ordered: ${count}. Their orders are sized by the piece as it stands now.`,
   folderOpen:

@@ -5,10 +5,15 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { expect, it, onTestFinished } from 'vitest';
 import { backUp, restore } from '#bench/book/backup.ts';
+import { change } from '#bench/book/change.ts';
 import { findEntry, history } from '#bench/book/entry.ts';
 import { MIGRATIONS } from '#bench/book/migrations.ts';
+import { balances } from '#bench/book/movements.ts';
 import { openBook } from '#bench/book/open.ts';
 import { allEntries } from '#bench/book/search.ts';
+
+/** Made by the program of version 4: five orders, of which one is agreed and partly paid, one strung, one sent and erased. */
+const SAMPLE_4 = new URL('../../fixtures/books/v4.sqlite', import.meta.url).pathname;
 
 /** Made by the program of version 2: six orders, in five states, one erased, with snapshots, notes, days, messages. */
 const SAMPLE = new URL('../../fixtures/books/v2.sqlite', import.meta.url).pathname;
@@ -26,11 +31,11 @@ function rowsOf(db: DatabaseSync): unknown[][] {
   );
 }
 
-function copyOfSample(name: string): string {
+function copyOfSample(name: string, sample = SAMPLE): string {
   const folder = mkdtempSync(join(tmpdir(), 'migration-'));
   onTestFinished(() => rmSync(folder, { recursive: true }));
   const file = join(folder, name);
-  copyFileSync(SAMPLE, file);
+  copyFileSync(sample, file);
   return file;
 }
 
@@ -82,4 +87,29 @@ it('is a backup that today’s book takes back, and gives again', () => {
   backUp(book, again);
   expect(restore(book, again)).toBe(6);
   expect(rowsOf(book.db)).toEqual(rows);
+});
+
+it('keeps every row of a book of version 4, counts nothing in it, and takes nothing after the fact', () => {
+  const file = copyOfSample('orders.sqlite', SAMPLE_4);
+  const tables = ['snapshot', 'orders', 'event', 'payment', 'invoice', 'parcel'];
+  const rows = (db: DatabaseSync): unknown[][] =>
+    tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY 1`).all());
+  const before = new DatabaseSync(file, { readOnly: true });
+  expect(before.prepare('PRAGMA user_version').get()?.user_version).toBe(4);
+  const kept = rows(before);
+  before.close();
+  expect(kept.map((table) => table.length)).toEqual([2, 5, 15, 1, 0, 0]);
+  const book = openBook(file);
+  onTestFinished(() => book.db.close());
+  expect(rows(book.db)).toEqual(kept);
+  expect(book.db.prepare('PRAGMA integrity_check').get()?.integrity_check).toBe('ok');
+  expect(balances(book).size).toBe(0);
+  const again = copyOfSample('backup.sqlite', SAMPLE_4);
+  expect(restore(book, again)).toBe(5);
+  expect(rows(book.db)).toEqual(kept);
+  const strung = allEntries(book).find(({ state }) => state === 'strung')!;
+  const { number } = strung.document;
+  const at = '2026-11-28T10:00:00.000Z';
+  expect(change(book, number, strung.version, at, { kind: 'state', state: 'sent' })).toBe('done');
+  expect(balances(book).size).toBe(0);
 });

@@ -16,6 +16,7 @@ const desk = {
   inbox: bench.inbox,
   pieceNow: (id: string) => Promise.resolve(id === snapshot.piece ? snapshot : null),
   standing: () => Promise.resolve(null),
+  there: () => Promise.resolve(() => null),
   origins: ['http://127.0.0.1:4321'],
   throttle: throttle(0),
   nowMs: bench.nowMs,

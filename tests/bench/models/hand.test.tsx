@@ -29,7 +29,7 @@ beforeEach(() => {
   shop = openShop(catalogue);
   const newNumber = (): string => makeNumber(randomByte);
   place = {
-    ...{ catalogue, frame, lang: 'en', now: frame.now, newNumber },
+    ...{ catalogue, frame, lang: 'en', now: frame.now, newNumber, there: () => null },
     ...{ book: shop.book, inbox: shop.desk.inbox() },
   };
 });

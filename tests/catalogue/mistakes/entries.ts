@@ -62,6 +62,33 @@ export const entryMistakes: readonly Mistake[] = [
     fix: 'with one of: lobster, spring-ring,',
   },
   {
+    code: 'sold-unclear',
+    edits: [change(parts, '  hole: 1.2 mm\n', '  hole: 1.2 mm\n  sold: { by: strand, price: £4.20 }\n')],
+    at: 'components/parts.yaml:5 ball-8, sold',
+    what: 'How many are in a strand isn’t said.',
+    fix: 'or its “length” with its unit',
+  },
+  {
+    code: 'sold-unclear',
+    edits: [change(parts, '  hole: 1.2 mm\n', '  hole: 1.2 mm\n  sold: { by: pack, price: £4.20 }\n')],
+    at: 'components/parts.yaml:5 ball-8, sold',
+    what: 'How many are in a pack isn’t said.',
+    fix: 'Write “pieces”, as many as there are in one.',
+  },
+  {
+    code: 'currency-other',
+    edits: [
+      change(
+        parts,
+        '  hole: 1.2 mm\n',
+        '  hole: 1.2 mm\n  sold: { by: pack, pieces: 10, price: 4.20 EUR }\n',
+      ),
+    ],
+    at: 'components/parts.yaml:5 ball-8, sold, price',
+    what: '“4.20 EUR” isn’t in the shop’s currency, GBP.',
+    fix: 'GBP',
+  },
+  {
     code: 'field-not-for',
     edits: [change(parts, '  hole: 1.2 mm\n', '  hole: 1.2 mm\n  closed: 1 mm\n')],
     at: 'components/parts.yaml:5 ball-8, closed',

@@ -1,0 +1,300 @@
+/** What orders do to the trays: an agreed one reserves, a strung one takes, and one that goes back gives back. */
+import fc from 'fast-check';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { join } from 'node:path';
+import { backUp, restore } from '#bench/book/backup.ts';
+import { findEntry } from '#bench/book/entry.ts';
+import { erase } from '#bench/book/erase.ts';
+import { allMovements, balances, enterStock, movementsOf, takenBy } from '#bench/book/movements.ts';
+import { receive } from '#bench/book/receive.ts';
+import { changeOrder } from '#bench/changeOrder.ts';
+import { pieceNow } from '#bench/check/pieceNow.ts';
+import { gather } from '#bench/models/gather.ts';
+import { orderDetail } from '#bench/models/orderDetail.ts';
+import { weekPlan } from '#bench/models/week.ts';
+import { stockNow } from '#bench/stock/stockNow.ts';
+import { tally } from '#core/design/tally.ts';
+import { stringing } from '#core/instructions/stringing.ts';
+import { RESTRING, type OrderState, type OrderWay } from '#words/benchCodes.ts';
+import type { OrderDocument } from '#order/document.ts';
+import { dirname } from 'node:path';
+import { catalogue, frame, openShop, orderFor, readyOrder, type Shop } from '../shop.ts';
+
+const MOMENT = { at: frame.now, who: 'machine' } as const;
+const PIECE = 'weir-light';
+const design = catalogue.pieces.find(({ id }) => id === PIECE)!.design;
+const WIRE = `wire/${design.wire.id}`;
+
+let shop: Shop;
+beforeEach(() => {
+  shop = openShop(catalogue);
+});
+afterEach(() => shop.close());
+
+function take(fields: Partial<OrderDocument> = {}, way: OrderWay = 'desk'): string {
+  const document = { ...orderFor(catalogue, PIECE, 165), ...fields };
+  const now = pieceNow(catalogue, document.piece.id);
+  receive(shop.book, [{ document, way, at: frame.now, now }]);
+  return document.number;
+}
+
+function set(number: string, state: OrderState): void {
+  const version = String(findEntry(shop.book, number)!.version);
+  const form = new URLSearchParams({ version, kind: 'state', state, reason: 'because' });
+  const changed = changeOrder(shop.book, catalogue, number, form, frame);
+  expect(changed.outcome).toBe('done');
+}
+
+const count = (thing: string, amount: number): void =>
+  void enterStock(shop.book, MOMENT, [{ thing, kind: 'counted', amount, entered: '', note: '', seen: null }]);
+const now = () => stockNow(shop.book, catalogue);
+const figures = (thing: string) => {
+  const { onHand, reserved, free } = now();
+  return [onHand(thing), reserved(thing), free(thing)];
+};
+
+/** By the order as it was shown: one piece's beads, worked out apart from the bench. */
+const shownOf = (number: string) => {
+  const { document } = findEntry(shop.book, number)!;
+  const parts = tally(design, document.shown.counts);
+  const { candidate, copy } = orderDetail(shop.book, catalogue, number, frame)!.now.checked;
+  const { strands } = stringing(copy!.design, copy!.rules, candidate!, document.hand);
+  return { parts, wireMm: strands.reduce((sum, { cut }) => sum + Math.ceil(cut.totalMm), 0) };
+};
+/** The bead that a piece takes most of. */
+const [BEAD, MANY] = [...tally(design, orderFor(catalogue, PIECE, 165).shown.counts)].toSorted(
+  (a, b) => b[1] - a[1],
+)[0]!;
+
+describe('an order', () => {
+  it('reserves once agreed, takes once strung, and no more when it is sent', () => {
+    count(BEAD, 500);
+    count(WIRE, 5000);
+    const number = take({ quantity: 3 });
+    const { wireMm } = shownOf(number);
+    expect(figures(BEAD)).toEqual([500, 0, 500]);
+    set(number, 'agreed');
+    expect(figures(BEAD)).toEqual([500, 3 * MANY, 500 - 3 * MANY]);
+    expect(figures(WIRE)).toEqual([5000, 3 * wireMm, 5000 - 3 * wireMm]);
+    expect(now().reservedBy(BEAD)).toEqual([{ number, amount: 3 * MANY }]);
+    set(number, 'strung');
+    expect(figures(BEAD)).toEqual([500 - 3 * MANY, 0, 500 - 3 * MANY]);
+    expect(figures(WIRE)).toEqual([5000 - 3 * wireMm, 0, 5000 - 3 * wireMm]);
+    const lines = allMovements(shop.book).length;
+    set(number, 'sent');
+    expect(allMovements(shop.book)).toHaveLength(lines);
+    // What nobody counts isn't taken either.
+    expect(new Set(allMovements(shop.book).map(({ thing }) => thing))).toEqual(new Set([BEAD, WIRE]));
+  });
+
+  it('gives back what it took where it goes back, and takes it again', () => {
+    count(BEAD, 100);
+    const number = take();
+    set(number, 'sent');
+    expect(figures(BEAD)).toEqual([100 - MANY, 0, 100 - MANY]);
+    set(number, 'agreed');
+    expect(figures(BEAD)).toEqual([100, MANY, 100 - MANY]);
+    set(number, 'strung');
+    expect(figures(BEAD)).toEqual([100 - MANY, 0, 100 - MANY]);
+    expect(movementsOf(shop.book, BEAD).map(({ kind }) => kind)).toEqual([
+      'strung',
+      'struck',
+      'strung',
+      'counted',
+    ]);
+  });
+
+  it('keeps what it took where it is cancelled after it was strung, and frees it where it wasn’t', () => {
+    count(BEAD, 100);
+    const strung = take();
+    set(strung, 'strung');
+    set(strung, 'cancelled');
+    expect(takenBy(shop.book, strung).get(BEAD)).toBe(MANY);
+    set(strung, 'sent');
+    expect(takenBy(shop.book, strung).get(BEAD)).toBe(MANY);
+    const agreed = take();
+    set(agreed, 'agreed');
+    set(agreed, 'cancelled');
+    expect(figures(BEAD)).toEqual([100 - MANY, 0, 100 - MANY]);
+    set(strung, 'cancelled');
+    set(strung, 'agreed');
+    expect(figures(BEAD)).toEqual([100, MANY, 100 - MANY]);
+  });
+
+  it('takes nothing after the fact: strung before the thing was counted, it is strung', () => {
+    const number = take();
+    set(number, 'strung');
+    count(BEAD, 100);
+    set(number, 'sent');
+    expect(figures(BEAD)).toEqual([100, 0, 100]);
+    set(number, 'agreed');
+    expect(figures(BEAD)).toEqual([100, MANY, 100 - MANY]);
+  });
+
+  it('to restring takes what is new alone, and one for the piece as it lies takes nothing', () => {
+    const { crimp, clasp } = design.ends;
+    for (const thing of [BEAD, crimp, clasp, WIRE]) count(thing, 5000);
+    const restrung = take({ choices: RESTRING }, 'telephone');
+    set(restrung, 'agreed');
+    expect(figures(BEAD)).toEqual([5000, 0, 5000]);
+    expect(figures(clasp)).toEqual([5000, 0, 5000]);
+    expect(figures(crimp)).toEqual([5000, 2 * design.strands.length, 5000 - 2 * design.strands.length]);
+    expect(figures(WIRE)[1]).toBeGreaterThan(200);
+    set(restrung, 'strung');
+    expect([...takenBy(shop.book, restrung).keys()].toSorted()).toEqual([crimp, WIRE].toSorted());
+    const ready = catalogue.pieces.find(({ status }) => status === 'available')!;
+    const document = readyOrder(ready.id);
+    receive(shop.book, [{ document, way: 'desk', at: frame.now, now: pieceNow(catalogue, ready.id) }]);
+    const lines = allMovements(shop.book).length;
+    set(document.number, 'sent');
+    expect(allMovements(shop.book)).toHaveLength(lines);
+  });
+
+  it('uses an offcut that is long enough, keeps what is left of it if that is long enough, and puts all of it back', () => {
+    const number = take();
+    const { wireMm } = shownOf(number);
+    const enter = (kind: 'received' | 'put-aside', amount: number): void =>
+      void enterStock(shop.book, MOMENT, [{ thing: WIRE, kind, amount, entered: '', note: '', seen: null }]);
+    enter('received', 9144);
+    enter('put-aside', wireMm + 300);
+    set(number, 'strung');
+    expect(balances(shop.book).get(WIRE)).toMatchObject({ amount: 9144 - wireMm, offcuts: [300] });
+    set(number, 'agreed');
+    expect(balances(shop.book).get(WIRE)).toMatchObject({ amount: 9144, offcuts: [wireMm + 300] });
+    const other = take();
+    enter('put-aside', wireMm + 10);
+    set(other, 'strung');
+    // Ten millimetres are thrown away with it.
+    expect(balances(shop.book).get(WIRE)).toMatchObject({
+      amount: 9144 - wireMm - 10,
+      offcuts: [wireMm + 300],
+    });
+  });
+
+  it('may leave less than nothing, for strung is strung', () => {
+    const number = take();
+    set(number, 'agreed');
+    count(BEAD, MANY - 4);
+    set(number, 'strung');
+    expect(figures(BEAD)).toEqual([-4, 0, -4]);
+  });
+});
+
+describe('what there is for each order', () => {
+  it('is not held against the order that it is reserved for, but against the next', () => {
+    const first = take();
+    const second = take();
+    count(BEAD, MANY + 3);
+    set(first, 'agreed');
+    expect(orderDetail(shop.book, catalogue, first, frame)!.now.checked.differences).toEqual([]);
+    expect(
+      weekPlan(shop.book, catalogue, frame).orders.map(({ entry, short }) => [
+        entry.document.number,
+        short.map(({ component, need, missing }) => [component, need, missing]),
+      ]),
+    ).toEqual(
+      [first, second].toSorted().map((number) => [number, number === first ? [] : [[BEAD, MANY, MANY - 3]]]),
+    );
+    const part = (number: string) =>
+      gather(shop.book, catalogue, frame, { number }).parts.find(({ id }) => id === BEAD);
+    expect(part(first)).toMatchObject({ stock: MANY + 3, missing: 0 });
+    expect(part(second)).toMatchObject({ stock: 3 });
+    set(first, 'strung');
+    // Strung and sent orders are shown as they were strung, however little is left.
+    expect(orderDetail(shop.book, catalogue, first, frame)!.now.checked.differences).toEqual([]);
+  });
+
+  it('goes to agreed orders before others, whatever is due first', () => {
+    const soon = take();
+    const agreed = take();
+    count(BEAD, MANY);
+    const form = new URLSearchParams({ version: '1', kind: 'due', on: '2026-11-27' });
+    changeOrder(shop.book, catalogue, soon, form, frame);
+    set(agreed, 'agreed');
+    const shortOf = new Map(
+      weekPlan(shop.book, catalogue, frame).orders.map(({ entry, short }) => [entry.document.number, short]),
+    );
+    expect(shortOf.get(agreed)).toEqual([]);
+    expect(shortOf.get(soon)).toMatchObject([{ component: BEAD, missing: MANY }]);
+  });
+});
+
+it('is right for an erased buyer, and once a backup is put back', () => {
+  count(BEAD, 200);
+  const [strung, agreed] = [take(), take()];
+  set(strung, 'strung');
+  set(agreed, 'agreed');
+  const before = figures(BEAD);
+  expect(before).toEqual([200 - MANY, MANY, 200 - 2 * MANY]);
+  erase(shop.book, [strung, agreed], frame.now);
+  expect(figures(BEAD)).toEqual(before);
+  const copy = join(dirname(shop.book.file), 'copy.sqlite');
+  backUp(shop.book, copy);
+  count(BEAD, 1);
+  set(agreed, 'cancelled');
+  restore(shop.book, copy);
+  expect(figures(BEAD)).toEqual(before);
+  set(agreed, 'strung');
+  expect(figures(BEAD)).toEqual([200 - 2 * MANY, 0, 200 - 2 * MANY]);
+});
+
+type Step =
+  | { readonly do: 'set'; readonly order: number; readonly to: OrderState }
+  | { readonly do: 'enter'; readonly kind: 'received' | 'counted' | 'broken'; readonly amount: number };
+
+it('whatever is done at the bench, stock is its lines: what orders that are strung took, and nothing else', () => {
+  const step: fc.Arbitrary<Step> = fc.oneof(
+    fc.record({
+      do: fc.constant('set' as const),
+      order: fc.nat(2),
+      to: fc.constantFrom<OrderState>('new', 'agreed', 'strung', 'sent', 'cancelled'),
+    }),
+    fc.record({
+      do: fc.constant('enter' as const),
+      kind: fc.constantFrom('received' as const, 'counted' as const, 'broken' as const),
+      amount: fc.integer({ min: 1, max: 200 }),
+    }),
+  );
+  const isStrung = (state: OrderState): boolean => state === 'strung' || state === 'sent';
+  let reserved = 0;
+  let taken = 0;
+  fc.assert(
+    fc.property(fc.array(step, { maxLength: 12 }), (steps) => {
+      shop.close();
+      shop = openShop(catalogue);
+      count(BEAD, 150);
+      const orders = [take(), take({ quantity: 2 }), take()];
+      const own = new Map<string, boolean>();
+      let entered = 150;
+      for (const one of steps) {
+        if (one.do === 'set') {
+          const number = orders[one.order]!;
+          set(number, one.to);
+          if (one.to !== 'cancelled') own.set(number, isStrung(one.to));
+        } else {
+          const have = figures(BEAD)[0] ?? 0;
+          const outcome = enterStock(shop.book, MOMENT, [
+            { thing: BEAD, kind: one.kind, amount: one.amount, entered: '', note: '', seen: null },
+          ]);
+          const refused = one.kind === 'broken' && one.amount > have;
+          expect(outcome.outcome).toBe(refused ? 'not-there' : 'done');
+          if (one.kind === 'received') entered += one.amount;
+          if (one.kind === 'counted') entered += one.amount - have;
+          if (one.kind === 'broken' && !refused) entered -= one.amount;
+        }
+        // By the states alone, apart from the lines.
+        const sumOf = (wanted: (number: string) => boolean): number =>
+          orders.filter(wanted).reduce((sum, number) => sum + MANY * (number === orders[1] ? 2 : 1), 0);
+        const out = sumOf((number) => own.get(number) === true);
+        const kept = sumOf((number) => findEntry(shop.book, number)!.state === 'agreed');
+        const lines = movementsOf(shop.book, BEAD, 1000).reduce((sum, { amount }) => sum + amount, 0);
+        expect(figures(BEAD)).toEqual([entered - out, kept, entered - out - kept]);
+        expect(lines).toBe(entered - out);
+        reserved += Number(kept > 0);
+        taken += Number(out > 0);
+      }
+    }),
+    { numRuns: 40 },
+  );
+  expect(Math.min(reserved, taken)).toBeGreaterThan(10);
+});
