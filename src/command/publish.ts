@@ -102,6 +102,7 @@ if (lock === null) {
     });
   }
   try {
+    note(null);
     if (values.back) goBack();
     else await publish();
     const served = currentRelease();

@@ -3,6 +3,7 @@ import { spawn } from 'node:child_process';
 import { setTimeout as pause } from 'node:timers/promises';
 import { READ_FROM, releasesFolder } from '#catalogue/released/place.ts';
 import { publisher } from '#release/lock.ts';
+import { readProgress } from '#release/progress.ts';
 
 /** From the project's folder, in which the server runs. */
 const COMMAND = 'src/command/publish.ts';
@@ -12,7 +13,8 @@ const BEGIN_MS = 60_000;
 
 /**
  * Begins a publishing, or the way back; one that runs already goes on alone.
- * Settles once the new one has begun or ended.
+ * Settles once the new one says how far it is, or has ended: a page shown before
+ * that would tell of the last one, and never look again.
  */
 export async function beginPublishing(option: '--quick' | '--back'): Promise<void> {
   const folder = releasesFolder();
@@ -26,5 +28,5 @@ export async function beginPublishing(option: '--quick' | '--back'): Promise<voi
   process.once('exit', stop);
   child.once('exit', () => process.off('exit', stop));
   const until = Date.now() + BEGIN_MS;
-  while (!ended && publisher(folder) === null && Date.now() < until) await pause(20);
+  while (!ended && readProgress(folder).state !== 'running' && Date.now() < until) await pause(20);
 }
