@@ -28,14 +28,15 @@ function stateOf(folder: string): string {
 
 /** @param folder absolute, or from the working folder */
 export function liveContent(folder: string): Live {
+  const memory = new Map();
   let last: { readonly state: string; readonly reading: Reading } | null = null;
   return {
     reading: () => {
       const state = stateOf(folder);
-      if (last?.state !== state) last = { state, reading: readCatalogue(folder) };
+      if (last?.state !== state) last = { state, reading: readCatalogue(folder, { memory }) };
       return last.reading;
     },
-    readingWith: (overlay) => readCatalogue(folder, { overlay }),
+    readingWith: (overlay) => readCatalogue(folder, { overlay, memory }),
   };
 }
 

@@ -13,11 +13,11 @@ const faults = {
   'no-picture': 'picture-format',
 } as const;
 
+/** Those that are whole, and what is wrong with the others. */
+export type Photographs = { readonly pictures: readonly Picture[]; readonly problems: readonly Problem[] };
+
 /** Picture names are relative to the piece's own file, and can't leave the content folder. */
-export function buildPictures(
-  folder: string,
-  entry: Entry<AuthoredPiece>,
-): { pictures: Picture[]; problems: Problem[] } {
+export function buildPictures(folder: string, entry: Entry<AuthoredPiece>): Photographs {
   const pictures: Picture[] = [];
   const problems: Problem[] = [];
   (entry.value.pictures ?? []).forEach((written, index) => {

@@ -5,6 +5,7 @@ import { report } from '../read/problem.ts';
 import { guidePages } from './guidePages.ts';
 import { readCatalogue } from './readCatalogue.ts';
 
+const memory = new Map();
 let last: { readonly mark: string; readonly whole: Promise<Whole> } | null = null;
 
 /**
@@ -15,7 +16,7 @@ let last: { readonly mark: string; readonly whole: Promise<Whole> } | null = nul
 export function liveCatalogue(folder = process.env.CLASPWISE_CONTENT ?? 'content'): Promise<Whole> {
   const mark = contentMark(folder);
   if (last?.mark === mark) return last.whole;
-  const { catalogue, problems } = readCatalogue(folder);
+  const { catalogue, problems } = readCatalogue(folder, { memory });
   if (catalogue !== null && problems.length === 0) {
     last = { mark, whole: guidePages(catalogue.guides).then((guides) => ({ ...catalogue, guides })) };
     return last.whole;

@@ -4,7 +4,6 @@ import type { Rules } from '#core/design/rules.ts';
 import type { Labels, Piece } from '../model/catalogue.ts';
 import { labelsFor } from '../model/stored.ts';
 import type { Entry } from '../read/entry.ts';
-import type { Folder } from '../read/folder.ts';
 import type { Problem } from '../read/problem.ts';
 import { revisionOf } from '../model/revision.ts';
 import type { AuthoredPiece } from '../schemas/piece.ts';
@@ -18,11 +17,10 @@ import { assertStringable } from '../invariants/stringable.ts';
 import { assertTogether, assertWearable } from '../invariants/sizes.ts';
 import { buildAlternatives, buildDesign, strandsOf, type AuthoredStrand } from '../build/design.ts';
 import { namedComponents, namedInstead } from '../build/naming.ts';
-import { buildPictures } from '../build/pictures.ts';
+import type { Photographs } from '../build/pictures.ts';
 
 /** What pieces are made of, and the rules they are held against. */
 export type Stock = {
-  readonly folder: Folder;
   readonly components: Readonly<Record<string, Component>>;
   readonly labels: Labels;
   readonly wires: Readonly<Record<string, Wire>>;
@@ -54,10 +52,10 @@ function writing(entry: Entry<AuthoredPiece>, strands: readonly AuthoredStrand[]
 export function buildPiece(
   entry: Entry<AuthoredPiece>,
   stock: Stock,
+  { pictures, problems: unseen }: Photographs,
 ): { piece: Piece | null; problems: Problem[]; notes: Problem[] } {
   const { value, id } = entry;
   const strands = strandsOf(value);
-  const { pictures, problems: unseen } = buildPictures(stock.folder.path, entry);
   const problems = [
     ...writing(entry, strands),
     ...assertComponentsExist(entry, stock.knownComponents),

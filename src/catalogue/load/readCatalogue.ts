@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import type { Component, Wire } from '#core/design/component.ts';
 import { LANGS, isLang } from '#words/lang.ts';
 import { buildComponent } from '../build/component.ts';
+import { buildPictures } from '../build/pictures.ts';
 import { buildPiece } from './piece.ts';
 import { buildSupply, buildWireSupply } from '../build/supply.ts';
 import { buildWire } from '../build/wire.ts';
@@ -18,13 +19,14 @@ import { assertCountsInOrder } from '../invariants/counts.ts';
 import { assertCurrency } from '../invariants/currency.ts';
 import { assertPlainGuide } from '../invariants/guide.ts';
 import { assertOwnNames, assertOwnNumbers } from '../invariants/names.ts';
-import { collectFiles, collectMaps, idOfFile } from '../read/collect.ts';
-import { readEntry, type Entry } from '../read/entry.ts';
+import { collectFiles, collectMaps, entryOf, idOfFile } from '../read/collect.ts';
+import type { Entry } from '../read/entry.ts';
 import { contentFiles } from '../read/files.ts';
 import type { Folder, Overlay } from '../read/folder.ts';
+import { remembered, type Memory } from '../read/memory.ts';
 import { inOrder, problemOfFile, type Problem } from '../read/problem.ts';
 import { readShop } from './readShop.ts';
-import { take } from '../read/source.ts';
+import { take, type Taken } from '../read/source.ts';
 
 export type Reading = {
   /** What could be read; null where there is no shop to speak of. Use it only where `problems` is empty. */
@@ -118,55 +120,73 @@ function readGuides(folder: Folder, files: readonly string[]): { guides: Guide[]
     if (!isLang(language)) {
       problems.push(problemOfFile(file, { code: 'guide-language', language, known: LANGS.join(', ') }));
     } else if (taken.source !== null) {
-      const { entry, problems: wrong } = readEntry(idOfFile(file), taken.source, [], guideSchema);
-      problems.push(...wrong, ...assertPlainGuide(taken.source));
-      if (entry !== null)
-        guides.push({ id: entry.id, lang: language, ...entry.value, body: taken.source.body });
+      const { source } = taken;
+      const { entry, problems: wrong } = entryOf(folder, idOfFile(file), source, [], guideSchema);
+      problems.push(
+        ...wrong,
+        ...remembered(folder.memory, `guide ${file}`, [source], () => assertPlainGuide(source)),
+      );
+      if (entry !== null) guides.push({ id: entry.id, lang: language, ...entry.value, body: source.body });
     }
   }
   return { guides: guides.sort((one, other) => one.order - other.order), problems };
 }
 
+export type ReadingOptions = {
+  /** Also remark on common sizes that a piece can't be made in, which sizes each again and again: nothing for a build. */
+  readonly gaps?: boolean;
+  /** Texts that are read as if they were saved, so that an edit is checked with everything else before it is; pictures are looked at on the disk. */
+  readonly overlay?: Overlay;
+  /** Of readings before, which this one adds to: only what changed since is read again. */
+  readonly memory?: Memory;
+};
+
 /**
  * Reads a folder whole. Never throws for what is written there: every problem
  * comes with its file and line, all of them at once.
  * @param path absolute, or from the working folder
- * @param overlay texts that are read as if they were saved, so that an edit is
- *   checked with everything else before it is; pictures are looked at on the disk
- * @param gaps also remark on common sizes that a piece can't be made in, which
- *   sizes each again and again: nothing for a build.
  */
 export function readCatalogue(
   path: string,
-  { gaps = false, overlay = new Map() }: { readonly gaps?: boolean; readonly overlay?: Overlay } = {},
+  { gaps = false, overlay = new Map(), memory = new Map() }: ReadingOptions = {},
 ): Reading {
   if (!existsSync(path)) {
     const missing = problemOfFile(path, { code: 'folder-missing', folder: path });
     return { catalogue: null, problems: [missing], notes: [] };
   }
-  const folder: Folder = { path, overlay };
+  const folder: Folder = { path, overlay, memory };
   const files = contentFiles(folder);
   const { shop, entry: shopEntry, problems: shopProblems } = readShop(folder, files.shop);
   const currency = shop?.rules.currency ?? null;
-  const components = readComponents(folder, files.components, currency);
-  const wires = readWires(folder, files.wires, currency);
+  const stateOf = (of: readonly string[]): (Taken | string)[] =>
+    of.flatMap((file) => [file, take(folder, file)]);
+  const components = remembered(memory, 'components', [currency, ...stateOf(files.components)], () =>
+    readComponents(folder, files.components, currency),
+  );
+  const wires = remembered(memory, 'wires', [currency, ...stateOf(files.wires)], () =>
+    readWires(folder, files.wires, currency),
+  );
   const { guides, problems: guideProblems } = readGuides(folder, files.guides);
   const collected = collectFiles(folder, files.pieces, pieceSchema);
   const labels: Labels = {
     germanNames: { ...components.labels.germanNames, ...wires.labels.germanNames },
     partNumbers: { ...components.labels.partNumbers, ...wires.labels.partNumbers },
   };
+  const rules = shop?.rules ?? null;
   const stock = {
-    folder,
     components: components.components,
     labels,
     wires: wires.wires,
     knownComponents: components.known,
     knownWires: wires.known,
     gaps,
-    rules: shop?.rules ?? null,
+    rules,
   };
-  const built = collected.entries.map((entry) => buildPiece(entry, stock));
+  const built = collected.entries.map((entry) => {
+    const photographs = buildPictures(path, entry);
+    const of = [entry, components, wires, rules, gaps, JSON.stringify(photographs)];
+    return remembered(memory, `piece ${entry.file}`, of, () => buildPiece(entry, stock, photographs));
+  });
   const pieces = built.flatMap((one) => (one.piece === null ? [] : [one.piece])).sort(newestFirst);
   const problems = [
     ...files.misnamed.map(({ file, ending, wanted }) =>

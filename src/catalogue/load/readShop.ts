@@ -8,9 +8,11 @@ import { assertPost } from '../invariants/post.ts';
 import { assertSitsInOrder } from '../invariants/sits.ts';
 import { rulesSchema, shopSchema, type AuthoredRules, type AuthoredShop } from '../schemas/shop.ts';
 import { assertCurrency } from '../invariants/currency.ts';
-import { readEntry, type Entry } from '../read/entry.ts';
+import { entryOf } from '../read/collect.ts';
+import type { Entry } from '../read/entry.ts';
 import { isThere, onDisk, type Folder } from '../read/folder.ts';
 import { problemOfFile, type FieldPath, type Problem } from '../read/problem.ts';
+import { remembered } from '../read/memory.ts';
 import { take } from '../read/source.ts';
 
 type ShopEntry = Entry<AuthoredShop>;
@@ -36,7 +38,7 @@ function strangeAmounts(entry: Entry<AuthoredRules>): Problem[] {
 function readAs<Schema extends z.ZodType<AuthoredRules>>(folder: Folder, file: string, schema: Schema) {
   const taken = take(folder, file);
   if (taken.source === null) return { entry: null, problems: [...taken.problems] };
-  const { entry, problems } = readEntry('shop', taken.source, [], schema);
+  const { entry, problems } = entryOf(folder, 'shop', taken.source, [], schema);
   if (entry === null) return { entry: null, problems: [...problems] };
   return { entry, problems: [...strangeAmounts(entry), ...assertPost(entry), ...assertSitsInOrder(entry)] };
 }
@@ -50,7 +52,9 @@ export function readShop(
     return { shop: null, entry: null, problems: [problemOfFile(file, { code: 'shop-missing', file })] };
   }
   const { entry, problems } = readAs(folder, file, shopSchema);
-  return { shop: entry === null ? null : buildShop(entry.value), entry, problems };
+  const shop =
+    entry === null ? null : remembered(folder.memory, 'shop', [entry], () => buildShop(entry.value));
+  return { shop, entry, problems };
 }
 
 /**

@@ -3,8 +3,9 @@ import type { z } from 'zod';
 import { isId } from '../fields/field.ts';
 import type { Folder } from './folder.ts';
 import { problemsIn, readEntry, type Entry } from './entry.ts';
-import { problemOfFile, type Problem, type WrittenPiece } from './problem.ts';
-import { take } from './source.ts';
+import { problemOfFile, type FieldPath, type Problem, type WrittenPiece } from './problem.ts';
+import { remembered } from './memory.ts';
+import { take, type Source } from './source.ts';
 
 export type Collected<Value> = {
   /** Entries whose own fields are right, in the order of files and lines. */
@@ -16,6 +17,18 @@ export type Collected<Value> = {
 
 /** The short name of an entry with a file of its own: the file's name. */
 export const idOfFile = (file: string): string => file.replace(/^.*\//, '').replace(/\.[^.]*$/, '');
+
+/** An entry of a file, checked once for as long as the file says the same. */
+export function entryOf<Schema extends z.ZodType>(
+  { memory }: Folder,
+  id: string,
+  source: Source,
+  base: FieldPath,
+  schema: Schema,
+): ReturnType<typeof readEntry<Schema>> {
+  const name = `entry ${source.file} ${base.join(' ')}`;
+  return remembered(memory, name, [source, schema], () => readEntry(id, source, base, schema));
+}
 
 /** One entry in each file. `broken`: those whose own fields are wrong, of which more may be wrong. */
 export function collectFiles<Schema extends z.ZodType>(
@@ -34,7 +47,7 @@ export function collectFiles<Schema extends z.ZodType>(
     const taken = take(folder, file);
     problems.push(...taken.problems);
     if (taken.source === null) continue;
-    const read = readEntry(id, taken.source, [], schema);
+    const read = entryOf(folder, id, taken.source, [], schema);
     problems.push(...read.problems);
     if (read.entry === null) broken.push({ value: taken.source.data, problemAt: problemsIn(taken.source) });
     else if (isId(id)) entries.push(read.entry);
@@ -71,7 +84,7 @@ export function collectMaps<Schema extends z.ZodType>(
           error: { code: 'not-an-id', value: id },
         });
       }
-      const read = readEntry(id, source, [id], schema);
+      const read = entryOf(folder, id, source, [id], schema);
       problems.push(...read.problems);
       if (read.entry !== null && isId(id)) entries.push(read.entry);
     }

@@ -12,6 +12,7 @@ import {
 import type { CatalogueError } from '#words/catalogueCodes.ts';
 import { fileText } from './fileText.ts';
 import type { Folder } from './folder.ts';
+import { remembered } from './memory.ts';
 import { problemOfFile, type FieldPath, type Problem } from './problem.ts';
 import { fieldMistake, firstMistake } from './yamlMistake.ts';
 
@@ -74,27 +75,43 @@ function dataOf(
   }
 }
 
+type Parsed = {
+  readonly document: Document.Parsed;
+  /** Line of the text, from 1. */
+  readonly lineAt: (offset: number) => number;
+};
+
+function parsed(text: string): Parsed {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false });
+  return { document, lineAt: (offset) => Math.max(1, lines.linePos(offset).line) };
+}
+
 /** Reads YAML text; `lineBefore` lines of the file come before it. */
 function takeYaml(file: string, text: string, { body, bodyLine }: Body, lineBefore: number): Taken {
-  const lines = new LineCounter();
-  const lineAt = (offset: number): number => Math.max(1, lines.linePos(offset).line) + lineBefore;
+  const { document, lineAt } = parsed(text);
   const refused = (offset: number, error: CatalogueError): Taken => {
-    return { source: null, problems: [{ file, line: lineAt(offset), field: '', error }] };
+    return { source: null, problems: [{ file, line: lineAt(offset) + lineBefore, field: '', error }] };
   };
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false });
   const mistake = firstMistake(text, document.errors) ?? fieldMistake(document);
   if (mistake !== null) return refused(mistake.offset, mistake.error);
   const read = dataOf(document);
   if ('code' in read) return refused(Math.max(0, text.search(/\*[\w-]/)), read);
+  // Lines are asked for where something is wrong: a source that is remembered holds its text alone, a tenth of its tree.
+  const held = new WeakRef({ document, lineAt });
+  const tree = (): Parsed => held.deref() ?? parsed(text);
   return {
     source: {
       file,
       data: read.data,
       body,
       bodyLine,
-      lineOf: (path) => lineAt(follow(document, path).offset),
+      lineOf: (path) => {
+        const now = tree();
+        return now.lineAt(follow(now.document, path).offset) + lineBefore;
+      },
       remarkAt: (path) => {
-        const { node, whole } = follow(document, path);
+        const { node, whole } = follow(tree().document, path);
         return whole && isScalar(node) && node.value === null && typeof node.comment === 'string';
       },
     },
@@ -109,6 +126,10 @@ export const headed = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)([\s\S]*)$/;
 export function take(folder: Folder, file: string): Taken {
   const { text, problem } = fileText(folder, file);
   if (text === null) return { source: null, problems: [problem] };
+  return remembered(folder.memory, `file ${file}`, [text], () => takeText(file, text));
+}
+
+function takeText(file: string, text: string): Taken {
   if (!file.endsWith('.md')) return takeYaml(file, text, NO_BODY, 0);
   const [, head, body] = headed.exec(text) ?? [];
   if (head === undefined || body === undefined) {
