@@ -131,6 +131,8 @@ export type CatalogueError =
       readonly ruleMinor: number;
       readonly currency: string;
     }
+  /** What prices end on, and the step they are rounded up to. */
+  | { readonly code: 'ending-beyond-step'; readonly ending: string; readonly step: string }
   // Sizes often asked for that can't be met, as a buyer measures; at an easy sit
   | {
       readonly code: 'gaps';

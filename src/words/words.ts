@@ -24,6 +24,7 @@ import { photos as photosDe } from './de/photos.ts';
 import { plainMail as plainMailDe } from './de/plainMail.ts';
 import { publish as publishDe } from './de/publish.ts';
 import { preview as previewDe } from './de/preview.ts';
+import { pricing as pricingDe } from './de/pricing.ts';
 import { search as searchDe } from './de/search.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
@@ -53,6 +54,7 @@ import { plainMail as plainMailEn } from './en/plainMail.ts';
 import { publish as publishEn } from './en/publish.ts';
 import type { screen as screenEn } from './en/screen.ts';
 import { preview as previewEn } from './en/preview.ts';
+import { pricing as pricingEn } from './en/pricing.ts';
 import { search as searchEn } from './en/search.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
 import { slip as slipEn } from './en/slip.ts';
@@ -157,6 +159,10 @@ export const photoWords = inLanguages<PhotoWords>({ de: photosDe, en: photosEn }
 /** Round a page that is shown before it is published. */
 export type PreviewWords = typeof previewEn;
 export const previewWords = inLanguages<PreviewWords>({ de: previewDe, en: previewEn });
+
+/** What a price is made of, at the bench. */
+export type PricingWords = typeof pricingEn;
+export const pricingWords = inLanguages<PricingWords>({ de: pricingDe, en: pricingEn });
 
 /** What people call things when they look for a piece, and what the search answers. */
 export type SearchWords = typeof searchEn;

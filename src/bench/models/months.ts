@@ -1,7 +1,7 @@
 /** What came in, what was sent and what an hour of it earned, month by month: an estimate, no bookkeeping. */
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
-import { costsOf } from '#core/sizing/price/costs.ts';
 import { priceOf } from '#core/sizing/price/price.ts';
+import { earnedAt } from '#core/sizing/price/stack.ts';
 import type { Book } from '../book/open.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import { entriesOfYear, yearsOf, type YearEntry } from '../book/year.ts';
@@ -15,7 +15,7 @@ export type Sum = {
   readonly orders: number;
   readonly pieces: number;
   readonly priceMinor: number;
-  /** Price less material and packing as the maker pays for them. */
+  /** Price less material and packing as the maker pays for them, and fees. */
   readonly leftMinor: number;
   /** By the shop's rule. */
   readonly minutes: number;
@@ -109,13 +109,12 @@ function worthBy(plain: Snapshot, { document, way }: YearEntry['entry'], currenc
   const { design, rules, listedMinor, listed } = copy;
   const { shown, quantity } = document;
   if (rules.currency !== currency || !fitsDesign(design, shown.counts)) return null;
-  const costs = costsOf(design, shown.counts, rules);
   const priceMinor = priceOf(design, shown.counts, rules, listedMinor, listed);
-  const material = costs.beadsMinor + costs.findingsMinor + costs.wireMinor;
+  const { leftMinor, minutes } = earnedAt(design, shown.counts, rules, priceMinor);
   return {
     pieces: quantity,
     priceMinor: quantity * priceMinor,
-    leftMinor: quantity * (priceMinor - material - costs.packingMinor),
-    minutes: quantity * costs.minutes,
+    leftMinor: quantity * leftMinor,
+    minutes: quantity * minutes,
   };
 }

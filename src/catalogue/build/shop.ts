@@ -4,6 +4,21 @@ import { buildPost } from './post.ts';
 import type { Seller, Shop } from '../model/catalogue.ts';
 import type { AuthoredRules, AuthoredShop } from '../schemas/shop.ts';
 
+type AuthoredPrice = AuthoredRules['price'];
+
+/** Only what she wrote, so that rules without it are as they ever were. */
+function buildSelling({
+  fees,
+  'ends-on': ending,
+}: AuthoredPrice): Pick<Rules['price'], 'fees' | 'endingMinor'> {
+  return {
+    ...(ending === undefined ? {} : { endingMinor: ending.minor }),
+    ...(fees === undefined
+      ? {}
+      : { fees: { hundredths: Math.round(fees.share * 100), eachMinor: fees.each?.minor ?? 0 } }),
+  };
+}
+
 export function rulesOf(value: AuthoredRules): Rules {
   return {
     currency: value.currency,
@@ -28,6 +43,7 @@ export function rulesOf(value: AuthoredRules): Rules {
       materialPercent: value.price.material,
       roundToMinor: value.price['round-up-to'].minor,
       smallerCostsLess: value.price['smaller-costs-less'],
+      ...buildSelling(value.price),
     },
   };
 }
@@ -79,5 +95,6 @@ export function buildShop(value: AuthoredShop): Shop {
     },
     seller: value.seller === undefined ? null : buildSeller(value.seller),
     post: value.post === undefined ? null : buildPost(value.post),
+    wholesalePercent: value.price.wholesale ?? null,
   };
 }

@@ -4,6 +4,7 @@ import type { Rules } from '#core/design/rules.ts';
 import { buildShop, rulesOf } from '../build/shop.ts';
 import type { Money } from '../fields/money.ts';
 import type { Shop } from '../model/catalogue.ts';
+import { assertEnding } from '../invariants/price.ts';
 import { assertPost } from '../invariants/post.ts';
 import { assertSitsInOrder } from '../invariants/sits.ts';
 import { rulesSchema, shopSchema, type AuthoredRules, type AuthoredShop } from '../schemas/shop.ts';
@@ -23,6 +24,8 @@ function strangeAmounts(entry: Entry<AuthoredRules>): Problem[] {
     [['price', 'labour'], price.labour],
     [['price', 'packing'], price.packing],
     [['price', 'round-up-to'], price['round-up-to']],
+    [['price', 'ends-on'], price['ends-on']],
+    [['price', 'fees', 'each'], price.fees?.each],
     ...(post?.groups ?? []).flatMap(({ bands, 'free-from': freeFrom }, group) => [
       [['post', 'groups', group, 'free-from'], freeFrom] as const,
       ...(bands ?? []).map(
@@ -38,9 +41,16 @@ function strangeAmounts(entry: Entry<AuthoredRules>): Problem[] {
 function readAs<Schema extends z.ZodType<AuthoredRules>>(folder: Folder, file: string, schema: Schema) {
   const taken = take(folder, file);
   if (taken.source === null) return { entry: null, problems: [...taken.problems] };
-  const { entry, problems } = entryOf(folder, 'shop', taken.source, [], schema);
-  if (entry === null) return { entry: null, problems: [...problems] };
-  return { entry, problems: [...strangeAmounts(entry), ...assertPost(entry), ...assertSitsInOrder(entry)] };
+  const read = entryOf(folder, 'shop', taken.source, [], schema);
+  const { entry } = read;
+  if (entry === null) return { entry: null, problems: [...read.problems] };
+  const problems = [
+    ...strangeAmounts(entry),
+    ...assertEnding(entry),
+    ...assertPost(entry),
+    ...assertSitsInOrder(entry),
+  ];
+  return { entry, problems };
 }
 
 /** The shop out of its content folder, with its entry to be held against the pieces. */

@@ -133,6 +133,8 @@ export type Shop = {
   readonly seller: Seller | null;
   /** null where buyers aren't asked. */
   readonly post: Post | null;
+  /** What shops that sell on pay of a price, percent; null where she says nothing. */
+  readonly wholesalePercent: number | null;
 };
 
 /** A page of advice, written in Markdown. */

@@ -36,6 +36,9 @@ const stock = fields({
   offcut: quantity('length', 20, 2000).optional(),
 });
 
+/** A price can't be found of which nearly nothing is left. */
+const MOST_FEES = 60;
+
 const countries = listOf(country);
 
 /** How the pieces reach a buyer; left out: buyers aren't asked. */
@@ -124,7 +127,13 @@ export const shopSchema = fields({
     packing: money,
     material: quantity('percent', 0, 5000),
     'round-up-to': money,
+    /** Prices end on this much above a step: £0.95. */
+    'ends-on': money.optional(),
     'smaller-costs-less': yesNo,
+    /** What selling takes: payment, a marketplace. Left out: nothing. */
+    fees: fields({ share: quantity('percent', 0, MOST_FEES), each: money.optional() }).optional(),
+    /** What shops that sell on pay of the price. */
+    wholesale: quantity('percent', 1, 100).optional(),
   }),
 });
 

@@ -41,6 +41,10 @@ export type Rules = {
     readonly materialPercent: number;
     /** Prices are rounded up to a multiple of this. */
     readonly roundToMinor: number;
+    /** Prices lie this much above such a multiple, so that £1.00 and £0.95 give £31.95; less than `roundToMinor`. Left out: 0. */
+    readonly endingMinor?: number;
+    /** What selling one takes off its price: hundredths of a percent of it, and an amount. Left out, as in rules of before it was asked: nothing. */
+    readonly fees?: { readonly hundredths: number; readonly eachMinor: number };
     /** May a smaller size cost less than the listed price? */
     readonly smallerCostsLess: boolean;
   };

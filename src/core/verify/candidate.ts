@@ -8,6 +8,7 @@ import { massOf } from '../design/mass/mass.ts';
 import type { Design, Section, Strand } from '../design/design.ts';
 import { girthByRelaxing } from './girth.ts';
 import { strung, strungPlaces, verifierParts } from './parts.ts';
+import { isPrice, type Priced } from './price.ts';
 
 export type Fault = {
   readonly code:
@@ -21,6 +22,7 @@ export type Fault = {
     | 'tolerance'
     | 'changes'
     | 'mass'
+    | 'price'
     | 'pick'
     | 'stock'
     | 'chain'
@@ -139,8 +141,13 @@ function massG(design: Design, candidate: Candidate, lengthsMm: readonly number[
   return componentsG + (wire.massGPerM * wireMm) / 1000;
 }
 
-/** What is broken in one candidate, whatever it was sized for. */
-export function verifyCandidate(design: Design, candidate: Candidate, pieces: number): Fault[] {
+/** What is broken in one candidate, whatever it was sized for. @param priced null: its price isn't looked at */
+export function verifyCandidate(
+  design: Design,
+  candidate: Candidate,
+  pieces: number,
+  priced: Priced | null = null,
+): Fault[] {
   const faults: Fault[] = [];
   const hold = (right: boolean, code: Fault['code'], at = 'piece'): void => {
     if (!right) faults.push({ code, at });
@@ -167,6 +174,7 @@ export function verifyCandidate(design: Design, candidate: Candidate, pieces: nu
   const chainMm = design.strands.length === 1 ? Math.max(0, design.ends.extenderMm) : 0;
   hold(candidate.chainUsedMm >= 0 && candidate.chainUsedMm <= chainMm, 'chain');
   hold(near(candidate.massG, massG(design, candidate, lengths)), 'mass');
+  if (priced !== null) hold(isPrice(design, candidate.counts, candidate.priceMinor, priced), 'price');
   hold(checkChanges(design, candidate), 'changes');
   hold(checkStock(design, candidate, pieces), 'stock');
   return faults;

@@ -13,6 +13,7 @@ import type { Design } from '../design/design.ts';
 import { betterChoice } from './better.ts';
 import { allowed, near, verifyCandidate, type Fault } from './candidate.ts';
 import { checkLimits } from './limits.ts';
+import type { Priced } from './price.ts';
 import { offMm, worstOf } from './strand.ts';
 
 /** A hundredth, in which answers are compared, mm. */
@@ -67,8 +68,11 @@ function checkSide(of: Case, candidate: Candidate, side: -1 | 1): void {
   });
 }
 
-/** What is broken in an answer; empty where nothing is. A refusal is passed over. */
-export function verifySizing(design: Design, sizing: Sizing): Fault[] {
+/**
+ * What is broken in an answer; empty where nothing is. A refusal is passed over.
+ * @param priced rules and listed price that it was asked with; null: prices aren't looked at
+ */
+export function verifySizing(design: Design, sizing: Sizing, priced: Priced | null = null): Fault[] {
   if (sizing.status === 'refused') return [];
   const faults: Fault[] = [];
   const hold: Hold = (right, code, at = sizing.status) => {
@@ -84,7 +88,7 @@ export function verifySizing(design: Design, sizing: Sizing): Fault[] {
       ? [sizing.nearest]
       : [sizing.best, sizing.chosen, sizing.below, sizing.above].filter((one) => one !== null);
   for (const candidate of candidates) {
-    faults.push(...verifyCandidate(design, candidate, sizing.choice.quantity));
+    faults.push(...verifyCandidate(design, candidate, sizing.choice.quantity, priced));
     checkStated(of, candidate);
     const { fittedMm } = candidate;
     if (single) hold(fittedMm > leastMm - HUNDREDTH_MM && fittedMm < mostMm + HUNDREDTH_MM, 'limits');

@@ -140,6 +140,13 @@ const labels: Readonly<Record<string, string>> = {
     'price.material': 'Material wird berechnet mit',
   },
   ...{ 'round-up-to': 'Aufgerundet auf', 'smaller-costs-less': 'Eine kleinere Größe kostet weniger' },
+  ...{
+    'ends-on': 'Preise enden auf',
+    fees: 'Was das Verkaufen kostet',
+    'fees.share': 'Vom Preis',
+    'fees.each': 'Jedes Mal',
+  },
+  wholesale: 'Großhandel, vom Preis',
 };
 
 const hints: Readonly<Record<string, string>> = {
@@ -180,6 +187,9 @@ const hints: Readonly<Record<string, string>> = {
   tax: '20 % oder „not registered“ (nicht umsatzsteuerpflichtig)',
   'invoice-numbers': 'Eine Zählung folgt. {year} steht für das Jahr.',
   'crimp-play': 'Wie viel weiter eine Quetsche innen sein darf als das, was darin liegt.',
+  'ends-on': 'Über einer Stufe: 0,95 bei Stufen von 1,00 gibt 31,95. Leer liegen Preise auf der Stufe.',
+  fees: 'Zahlung, Marktplatz: im Preis enthalten und davon abgezogen.',
+  wholesale: 'Was Wiederverkäufer von einem Preis zahlen; nur Sie sehen es.',
   packing: 'Schachtel, Seidenpapier, Karte.',
 };
 

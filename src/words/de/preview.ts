@@ -11,6 +11,7 @@ export const preview: typeof english = {
   ways: {
     words: 'Texte und Preis',
     board: 'Perlenbrett',
+    price: 'Preis',
     photos: 'Fotos',
     preview: 'Vorschau',
     card: 'Werkkarte',

@@ -10,6 +10,7 @@ export const shopFile: Pick<
   | 'not-a-prefix'
   | 'money-marks'
   | 'sits-order'
+  | 'ending-beyond-step'
 > = {
   'not-https': ({ value }) => ({
     what: `„${value}“ ist keine https-Adresse.`,
@@ -38,5 +39,9 @@ export const shopFile: Pick<
   'sits-order': ({ sit, before }) => ({
     what: `„${sit}“ gibt weniger zu als „${before}“.`,
     fix: 'Eng gibt am wenigsten zu, locker am meisten; prüfen Sie die Zahlen und ihre Einheiten.',
+  }),
+  'ending-beyond-step': ({ ending, step }) => ({
+    what: `Preise können nicht auf ${ending} enden, wenn sie um ${step} steigen.`,
+    fix: 'Schreiben Sie weniger als „round-up-to“: £0.95 bei Stufen von £1.00, £4.00 bei Stufen von £5.00.',
   }),
 };

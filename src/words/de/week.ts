@@ -67,7 +67,7 @@ export const week: typeof english = {
       pieces === many ? f.number(many) : `${f.number(many)} (${f.number(pieces)} Stück)`,
     cancelled: (many) => `${many} abgesagt`,
     estimate:
-      'Eine Schätzung und keine Buchführung. Die Preise sind die des Stücks, wie es war, als die Bestellung kam, ohne Porto. „Bleibt davon“ ist der Preis ohne Perlen, Zubehör, Draht und Verpackung, zu dem, was Sie dafür zahlen. Die Stunden kommen aus Ihrer eigenen Minutenregel, nicht von der Uhr. Werkzeug, Gebühren, Heizung, Steuern und die Stunden am Schreibtisch sind nicht darin.',
+      'Eine Schätzung und keine Buchführung. Die Preise sind die des Stücks, wie es war, als die Bestellung kam, ohne Porto. „Bleibt davon“ ist der Preis ohne Perlen, Zubehör, Draht und Verpackung, zu dem, was Sie dafür zahlen, und ohne die Gebühren Ihrer Regel. Die Stunden kommen aus Ihrer eigenen Minutenregel, nicht von der Uhr. Werkzeug, Heizung, Steuern und die Stunden am Schreibtisch sind nicht darin.',
     unknown: (many) =>
       `${orders(many)} nicht zu berechnen: Das Stück ist anders geworden oder nicht mehr da. In keiner Summe hier enthalten.`,
     otherYears: 'Andere Jahre',

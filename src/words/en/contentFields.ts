@@ -119,6 +119,13 @@ const labels: Readonly<Record<string, string>> = {
     'price.material': 'Material is charged at',
   },
   ...{ 'round-up-to': 'Rounded up to', 'smaller-costs-less': 'A smaller size costs less' },
+  ...{
+    'ends-on': 'Prices end on',
+    fees: 'What selling takes',
+    'fees.share': 'Of the price',
+    'fees.each': 'Each time',
+  },
+  wholesale: 'Wholesale, of the price',
 };
 
 const hints: Readonly<Record<string, string>> = {
@@ -159,6 +166,9 @@ const hints: Readonly<Record<string, string>> = {
   tax: '20 %, or “not registered”',
   'invoice-numbers': 'A count follows. {year} stands for the year.',
   'crimp-play': 'How much wider a crimp’s inside may be than what is in it.',
+  'ends-on': 'Above a step: £0.95 with steps of £1.00 gives £31.95. Left out, prices lie on the step.',
+  fees: 'Payment, a marketplace: in the price, and taken off it.',
+  wholesale: 'What shops that sell on pay of a price; only you see it.',
   packing: 'Box, tissue, card.',
 };
 

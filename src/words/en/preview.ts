@@ -9,6 +9,7 @@ export const preview = {
   ways: {
     words: 'Words and price',
     board: 'Bead board',
+    price: 'Price',
     photos: 'Photographs',
     preview: 'Preview',
     card: 'Bench card',

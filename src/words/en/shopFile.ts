@@ -10,6 +10,7 @@ export const shopFile: Pick<
   | 'not-a-prefix'
   | 'money-marks'
   | 'sits-order'
+  | 'ending-beyond-step'
 > = {
   'not-https': ({ value }) => ({
     what: `“${value}” isn’t an https address.`,
@@ -38,5 +39,9 @@ export const shopFile: Pick<
   'sits-order': ({ sit, before }) => ({
     what: `“${sit}” adds less than “${before}”.`,
     fix: 'Let snug add least and loose most; check the figures and their units.',
+  }),
+  'ending-beyond-step': ({ ending, step }) => ({
+    what: `Prices can’t end on ${ending} where they go up by ${step}.`,
+    fix: 'Write less than “round-up-to”: £0.95 with steps of £1.00, £4.00 with steps of £5.00.',
   }),
 };

@@ -63,7 +63,7 @@ export const week = {
       pieces === many ? f.number(many) : `${f.number(many)} (${f.number(pieces)} pieces)`,
     cancelled: (many: number): string => `${many} cancelled`,
     estimate:
-      'An estimate, and no bookkeeping. Prices are those of each piece as it stood when the order came in, without postage. “Left of it” is the price less beads, findings, wire and packing as you pay for them. Hours are your own rule’s minutes, not a clock’s. Tools, fees, heating, tax and the hours of writing to buyers are not in it.',
+      'An estimate, and no bookkeeping. Prices are those of each piece as it stood when the order came in, without postage. “Left of it” is the price less beads, findings, wire and packing as you pay for them, and the fees of your rule. Hours are your own rule’s minutes, not a clock’s. Tools, heating, tax and the hours of writing to buyers are not in it.',
     unknown: (many: number): string =>
       `${orders(many)} can’t be reckoned: the piece isn’t as it was, or is gone. They are in no sum here.`,
     otherYears: 'Other years',

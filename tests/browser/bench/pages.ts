@@ -12,6 +12,7 @@ const ORDER = ['order/', 'order/card/', 'order/packing/', 'order/label/', 'order
 const PIECE = [
   '/bench/pieces/banked-fire/?size=165+mm&hand=left',
   '/bench/pieces/banked-fire/words/',
+  '/bench/pieces/banked-fire/price/?of=all&by=20',
   '/bench/pieces/banked-fire/board/',
   '/bench/pieces/banked-fire/photos/',
 ];

@@ -149,6 +149,13 @@ export const fileMistakes: readonly Mistake[] = [
     fix: 'https://',
   })),
   {
+    code: 'ending-beyond-step',
+    edits: [change('shop.yaml', '  round-up-to: £1.00', '  round-up-to: £1.00\n  ends-on: £1.00')],
+    at: 'shop.yaml:25 price, ends-on',
+    what: 'Prices can’t end on £1.00 where they go up by £1.00.',
+    fix: 'Write less than “round-up-to”',
+  },
+  {
     code: 'sits-order',
     edits: [change('shop.yaml', 'easy: 60 mm', 'easy: 120 mm')],
     at: 'shop.yaml:14 ease, necklace, loose',

@@ -4,10 +4,16 @@ import { size } from '#core/sizing/size.ts';
 import type { Rules } from '#core/design/rules.ts';
 import type { Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
+import type { Priced } from '#core/verify/price.ts';
 import { twoStrands } from '#tests/support/workshop.ts';
 import { focalBracelet, necklace, rules, stocked, strict, tubeBracelet } from '../designs.ts';
 
-export type Sample = { readonly design: Design; readonly sizing: Exclude<Sizing, { status: 'refused' }> };
+export type Sample = {
+  readonly design: Design;
+  readonly sizing: Exclude<Sizing, { status: 'refused' }>;
+  /** What it was asked with. */
+  readonly priced: Priced;
+};
 
 export function choose(of: Choice['measure']['of'], mm: number, pick: Choice['pick'] = 'best'): Choice {
   return { measure: { of, mm }, sit: 'easy', hand: 'right', pick, quantity: 1 };
@@ -31,8 +37,9 @@ const ASKED: readonly (readonly [Design, Choice, Rules])[] = [
 ];
 
 export const SAMPLES: readonly Sample[] = ASKED.flatMap(([design, choice, by]) => {
-  const sizing = size(design, by, 4800, choice);
-  return sizing.status === 'refused' ? [] : [{ design, sizing }];
+  const priced = { rules: by, listedMinor: 4800 };
+  const sizing = size(design, by, priced.listedMinor, choice);
+  return sizing.status === 'refused' ? [] : [{ design, sizing, priced }];
 });
 
 const isTree = (value: unknown): value is Record<string, unknown> =>

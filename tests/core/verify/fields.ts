@@ -59,7 +59,7 @@ export const FIELDS: Readonly<Record<string, Row>> = {
   'piece.changes.*.to': { code: 'changes' },
   'piece.changes.*.parts.*.component': { code: 'changes' },
   'piece.changes.*.parts.*.count': { code: 'changes' },
-  'piece.priceMinor': { judgedBy: 'tests/core/price' },
+  'piece.priceMinor': { code: 'price' },
   'piece.massG': { code: 'mass' },
   'piece.sequences.*.*.component': { code: 'sequence' },
   'piece.sequences.*.*.section': { code: 'sequence' },

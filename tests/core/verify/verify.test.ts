@@ -45,7 +45,7 @@ describe.each([
       const sizing = someAnswer(of, design);
       if (sizing === null) continue;
       seen[sizing.status] += 1;
-      expect(verifySizing(design, sizing), `seed ${seed}`).toEqual([]);
+      expect(verifySizing(design, sizing, { rules, listedMinor: 4800 }), `seed ${seed}`).toEqual([]);
     }
     expect(seen.fits + seen.near + seen.outside).toBeGreaterThan(shares.answered * DESIGNS);
     for (const count of Object.values(seen)) expect(count).toBeGreaterThan(shares.each * DESIGNS);
@@ -88,14 +88,16 @@ describe('an answer’s every field', () => {
 
   test.each(judged)('%s, damaged, is found', (field, { code, as }) => {
     const having = SAMPLES.filter(({ sizing }) => fieldsOf(sizing).includes(field));
-    const found = having.some(({ design, sizing }) =>
-      verifySizing(design, damaged(sizing, field, as)).some((fault) => fault.code === code),
+    const found = having.some(({ design, sizing, priced }) =>
+      verifySizing(design, damaged(sizing, field, as), priced).some((fault) => fault.code === code),
     );
     expect(found).toBe(true);
   });
 
   test('undamaged, nothing is found', () => {
-    for (const { design, sizing } of SAMPLES) expect(verifySizing(design, sizing)).toEqual([]);
+    for (const { design, sizing, priced } of SAMPLES) {
+      expect(verifySizing(design, sizing, priced)).toEqual([]);
+    }
   });
 });
 

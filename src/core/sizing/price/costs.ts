@@ -16,10 +16,12 @@ export type Costs = {
   readonly minutes: number;
 };
 
-/** Costs of the components in a tally. */
-function priceTally(design: Design, counts: ReadonlyMap<string, number>): number {
+/** Costs of the components in a tally, thousandths of a minor unit: a cost that is tried out (a fifth more) needn't be whole. */
+function tallyMilli(design: Design, counts: ReadonlyMap<string, number>): number {
   let sum = 0;
-  for (const [id, count] of counts) sum += count * (design.components[id]?.costMinor ?? 0);
+  for (const [id, count] of counts) {
+    sum += count * Math.round(1000 * (design.components[id]?.costMinor ?? 0));
+  }
   return sum;
 }
 
@@ -43,22 +45,23 @@ export function wireMm(design: Design, counts: Counts, rules: Rules): number {
   }, 0);
 }
 
+/** Wire in thousandths of a minor unit: a metre has a thousand millimetres. */
+const wireMilli = (design: Design, counts: Counts, rules: Rules): number =>
+  Math.round(wireMm(design, counts, rules) * design.wire.costMinorPerM);
+
 /** Materials in thousandths of a minor unit: components and wire. */
 export function materialsMilli(design: Design, counts: Counts, rules: Rules): number {
-  return (
-    1000 * priceTally(design, tally(design, counts)) +
-    wireMm(design, counts, rules) * design.wire.costMinorPerM
-  );
+  return tallyMilli(design, tally(design, counts)) + wireMilli(design, counts, rules);
 }
 
 /** What a piece with these counts costs to make, part by part. */
 export function costsOf(design: Design, counts: Counts, rules: Rules): Costs {
-  const findingsMinor = priceTally(design, tallyFindings(design));
+  const findingsMilli = tallyMilli(design, tallyFindings(design));
   const minutes = minutesOf(design, counts, rules);
   return {
-    beadsMinor: priceTally(design, tally(design, counts)) - findingsMinor,
-    findingsMinor,
-    wireMinor: over(wireMm(design, counts, rules) * design.wire.costMinorPerM, 1000),
+    beadsMinor: over(tallyMilli(design, tally(design, counts)) - findingsMilli, 1000),
+    findingsMinor: over(findingsMilli, 1000),
+    wireMinor: over(wireMilli(design, counts, rules), 1000),
     packingMinor: rules.price.packingMinor,
     labourMinor: over(Math.round(minutes * 100) * rules.price.labourMinorPerHour, 6000),
     minutes,

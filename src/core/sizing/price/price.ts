@@ -2,41 +2,45 @@
 import type { Rules } from '../../design/rules.ts';
 import type { Counts, Design } from '../../design/design.ts';
 import { usualCounts } from '../../design/usualCounts.ts';
-import { materialsMilli } from './costs.ts';
-import { minutesOf } from './minutes.ts';
+import { PARTS, ruleSum } from './parts.ts';
 import { over } from './whole.ts';
 
-/**
- * Parts of a minor unit that the sums below are kept in, so that thousandths
- * × percent (100,000) and hundredths of minutes × hourly rate (6,000) both
- * come out whole: their least common multiple.
- */
-const PARTS = 300_000;
+/** A whole price in hundredths of a percent, which a fee is stated in. */
+const WHOLE = 10_000;
 
-/** Price by the shop's rule before packing and rounding, in `PARTS` of a minor unit. */
-function ruleParts(design: Design, counts: Counts, rules: Rules): number {
-  const { materialPercent, labourMinorPerHour } = rules.price;
-  const material = materialsMilli(design, counts, rules) * Math.round(materialPercent);
-  const labour = Math.round(minutesOf(design, counts, rules) * 100) * labourMinorPerHour;
-  return material * (PARTS / 100_000) + labour * (PARTS / 6_000);
+/** What selling at a price leaves of it, a fee's amount a sale not yet taken off; in ten-thousandths of a minor unit. */
+function keptTenThousandths(priceMinor: number, { price: { fees } }: Rules): number {
+  return priceMinor * (WHOLE - (fees?.hundredths ?? 0));
 }
 
-/** Rounded up to the shop's step; a whole number of minor units either way. */
-function rounded(parts: number, rules: Rules): number {
+/** The least price as the shop writes prices of which selling leaves so much: its step and its ending. */
+function leastPrice(neededTenThousandths: number, rules: Rules): number {
   const step = Math.max(1, Math.round(rules.price.roundToMinor));
-  return over(parts, PARTS * step) * step;
+  const ending = rules.price.endingMinor ?? 0;
+  const short = neededTenThousandths - keptTenThousandths(ending, rules);
+  return over(short, keptTenThousandths(step, rules)) * step + ending;
 }
 
-/** Price of a piece by the shop's rule alone: marked-up materials, labour, packing. */
+/** What selling a piece at this price takes off it by the shop's rule; the share rounded up. Nothing off a price of nothing. */
+export function feesMinor(priceMinor: number, rules: Rules): number {
+  if (priceMinor === 0) return 0;
+  const { hundredths = 0, eachMinor = 0 } = rules.price.fees ?? {};
+  return over(priceMinor * hundredths, WHOLE) + eachMinor;
+}
+
+/** Price of a piece by the shop's rule alone: marked-up materials, labour, packing, and fees on top of them. */
 export function rulePrice(design: Design, counts: Counts, rules: Rules): number {
-  return rounded(ruleParts(design, counts, rules) + rules.price.packingMinor * PARTS, rules);
+  // Whole minor units are all that a step or a fee can be told in.
+  const netMinor = over(ruleSum(design, counts, rules), PARTS) + rules.price.packingMinor;
+  return leastPrice((netMinor + (rules.price.fees?.eachMinor ?? 0)) * WHOLE, rules);
 }
 
 /**
  * Price of one piece with these counts: the listed price and, by the shop's
- * rule, what material and work are more than in the piece as listed. Never
- * below the listed price unless the shop says that a smaller size costs less;
- * never below nothing. The listed price itself is never rounded.
+ * rule, what material and work are more than in the piece as listed, with what
+ * selling takes of it. Never below the listed price unless the shop says that a
+ * smaller size costs less; never below nothing. The listed price itself is never
+ * rounded.
  * @param listed what the listed price is for, where `design` has another clasp or pendant.
  */
 export function priceOf(
@@ -46,9 +50,9 @@ export function priceOf(
   listedMinor: number,
   listed: Design = design,
 ): number {
-  const more = ruleParts(design, counts, rules) - ruleParts(listed, usualCounts(listed), rules);
+  const more = ruleSum(design, counts, rules) - ruleSum(listed, usualCounts(listed), rules);
   if (more === 0 || (more < 0 && !rules.price.smallerCostsLess)) return listedMinor;
-  const price = rounded(listedMinor * PARTS + more, rules);
+  const price = leastPrice(keptTenThousandths(listedMinor, rules) + over(more, PARTS) * WHOLE, rules);
   // Rounding up must not make a smaller piece dearer than the listed one.
   return more < 0 ? Math.max(0, Math.min(listedMinor, price)) : price;
 }

@@ -9,6 +9,7 @@ import photos from '#bench/views/photos.client.js?raw';
 import photosStyle from '#bench/styles/photos.css?raw';
 import preview from '#bench/views/preview.client.js?raw';
 import previewStyle from '#bench/styles/preview.css?raw';
+import priceStyle from '#bench/styles/price.css?raw';
 import style from '#bench/styles/bench.css?raw';
 import tokens from '#ui/styles/tokens.css?raw';
 
@@ -25,6 +26,7 @@ const FILES: Readonly<Record<string, { readonly type: string; readonly text: str
   'board-sizes.js': { type: 'text/javascript; charset=utf-8', text: boardSizes },
   'photos.css': { type: 'text/css; charset=utf-8', text: photosStyle },
   'photos.js': { type: 'text/javascript; charset=utf-8', text: photos },
+  'price.css': { type: 'text/css; charset=utf-8', text: priceStyle },
   'preview.css': { type: 'text/css; charset=utf-8', text: previewStyle },
   'preview.js': { type: 'text/javascript; charset=utf-8', text: preview },
 };
