@@ -220,7 +220,7 @@ export const sizing: typeof english = {
     `Möglich ${FOR_BODY[of]} ${f.length(limits.leastAskedMm)} bis ${f.length(limits.mostAskedMm)}.`,
   didYouMean: (written) => `Meinten Sie ${written}?`,
   order: 'Dieses Stück bestellen',
-  orderFirst: 'Geben Sie zuerst Ihr Maß an.',
+  orderFirst: 'Geben Sie zuerst ein Maß an, in dem es gemacht werden kann.',
   orderFailed:
     'Das Bestellformular ließ sich nicht laden: Ist ein Netz da? Versuchen Sie es noch einmal, oder schreiben Sie dem Laden.',
   partFailed: 'Dieser Teil der Seite ließ sich nicht laden: Ist ein Netz da?',

@@ -225,7 +225,7 @@ export const sizing = {
     `Can be made for a ${BODY[of]} of ${f.length(limits.leastAskedMm)} to ${f.length(limits.mostAskedMm)}.`,
   didYouMean: (written: string): string => `Did you mean ${written}?`,
   order: 'Order this piece',
-  orderFirst: 'Give your size first.',
+  orderFirst: 'First give a size that it can be made in.',
   orderFailed: 'The order form could not be fetched: is there a network? Try again, or write to the shop.',
   partFailed: 'That part of the page could not be fetched: is there a network?',
   announce: (f: Format, lengthMm: number, girthMm: number, priceMinor: number): string =>
