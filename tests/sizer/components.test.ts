@@ -213,7 +213,7 @@ describe('what comes with a size is said once and alike', () => {
     const chained = { ...plain, ends: { ...plain.ends, extenderMm: 50 } };
     const lengths = [440, 445, 450, 455, 460];
     const told = lengths.map((mm) => answered(chained, mm));
-    for (const text of told) expect(text).toMatch(/extender chain, which (is|lets)/);
+    for (const text of told) expect(text).toMatch(/extender chain( of 2 in, by the link|, which lets)/);
     expect(answered(plain, 450)).not.toContain('chain');
   });
 

@@ -136,7 +136,7 @@ export const sizing: typeof english = {
       : `${{ wrist: 'ein Handgelenk', ankle: 'eine Fessel', neck: 'einen Hals' }[of]} von ${f.length(mm)}, ${{ snug: 'anliegend', easy: 'bequem', loose: 'locker' }[sit]}`,
   outOfStock: (f, names) => `Von ${f.list(names)} ist nichts mehr da.`,
   chainUsed: (f, mm, wholeMm) =>
-    `Am Verlängerungskettchen bei ${f.short(mm)} geschlossen; es ist ${f.short(wholeMm)} lang, und der Verschluss nimmt jedes Glied.`,
+    `Am Verlängerungskettchen von ${f.short(wholeMm)} bei etwa ${f.short(mm)} geschlossen, im nächstgelegenen Glied.`,
   chainIdle: (f, wholeMm) =>
     `Ohne das Verlängerungskettchen geschlossen, das bis zu ${f.short(wholeMm)} zugibt.`,
   sitMeans: SIT_MEANS,

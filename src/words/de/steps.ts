@@ -105,7 +105,7 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     const used =
       chainUsedMm === 0
         ? ', wie es diese Größe will'
-        : `; ${f.ruler(chainUsedMm)} weiter am Kettchen, wie es diese Größe will: ${f.ruler(lengthMm + chainUsedMm)}`;
+        : `; im Glied, das ${f.ruler(chainUsedMm)} weiter am Kettchen am nächsten kommt, wie es diese Größe will: etwa ${f.ruler(lengthMm + chainUsedMm)}`;
     return `Vor dem Kettchen schließen: ${f.ruler(lengthMm)}${used}; am letzten Glied: ${f.ruler(lengthMm + chainMm)}. Jedes Glied nimmt den Verschluss, und kein spitzes Ende steht vor.`;
   },
 };

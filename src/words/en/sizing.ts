@@ -134,7 +134,7 @@ export const sizing = {
   outOfStock: (f: Format, names: readonly string[]): string =>
     `There is no more of ${f.list(names)} in the drawer.`,
   chainUsed: (f: Format, mm: number, wholeMm: number): string =>
-    `Closed ${f.short(mm)} down its extender chain, which is ${f.short(wholeMm)} long: the clasp takes any of its links.`,
+    `Closed about ${f.short(mm)} down its extender chain of ${f.short(wholeMm)}, by the link that comes nearest.`,
   chainIdle: (f: Format, wholeMm: number): string =>
     `Closed without its extender chain, which lets it out by up to ${f.short(wholeMm)}.`,
   sitMeans: SIT_MEANS,

@@ -105,7 +105,7 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     const used =
       chainUsedMm === 0
         ? ', as this size asks'
-        : `; ${f.ruler(chainUsedMm)} down it, as this size asks: ${f.ruler(lengthMm + chainUsedMm)}`;
+        : `; by the link nearest to ${f.ruler(chainUsedMm)} down it, as this size asks: about ${f.ruler(lengthMm + chainUsedMm)}`;
     return `Close it before the chain: ${f.ruler(lengthMm)}${used}; by the last link: ${f.ruler(lengthMm + chainMm)}. Every link takes the clasp, and no sharp end stands out.`;
   },
 };
