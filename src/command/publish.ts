@@ -8,6 +8,7 @@
 import { parseArgs } from 'node:util';
 import { promisedIn } from '#bench/context/promised.ts';
 import { settingsFrom } from '#bench/context/settings.ts';
+import { writeOutFrom } from '#bench/stock/publishStock.ts';
 import { report } from '#catalogue/read/problem.ts';
 import { currentRelease, releasesFolder } from '#catalogue/released/place.ts';
 import { ContentError } from '#release/content.ts';
@@ -58,8 +59,21 @@ const told = {
   },
 };
 
+/** Without it the shop is published all the same, and sizes with what its files say. */
+function writeStock(bookFile: string): void {
+  try {
+    const { failed } = writeOutFrom(bookFile, Date.now);
+    if (failed.length > 0) console.error(`What there is could not be written out for: ${failed.join(', ')}.`);
+  } catch (error) {
+    console.error(`What there is could not be written out (${String(error)}).`);
+  }
+}
+
 async function publish(): Promise<void> {
-  const promised = promisedIn(settingsFrom(process.env, process.cwd()).bookFile);
+  const { bookFile } = settingsFrom(process.env, process.cwd());
+  // A start only takes up what was published; numbers are written out where she says so.
+  if (!values.start) writeStock(bookFile);
+  const promised = promisedIn(bookFile);
   const wish = { whole: !values.quick && !values.start, evenTakenBack: !values.start };
   const made = await makeRelease(promised, wish, told);
   if (made.outcome === 'same') {

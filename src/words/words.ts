@@ -28,6 +28,7 @@ import { pricing as pricingDe } from './de/pricing.ts';
 import { search as searchDe } from './de/search.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
+import { stock as stockDe } from './de/stock.ts';
 import { stringing as stringingDe } from './de/stringing.ts';
 import { strip as stripDe } from './de/strip.ts';
 import { terminal as terminalDe } from './de/terminal.ts';
@@ -58,6 +59,7 @@ import { pricing as pricingEn } from './en/pricing.ts';
 import { search as searchEn } from './en/search.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
 import { slip as slipEn } from './en/slip.ts';
+import { stock as stockEn } from './en/stock.ts';
 import { stringing as stringingEn } from './en/stringing.ts';
 import { strip as stripEn } from './en/strip.ts';
 import { terminal as terminalEn } from './en/terminal.ts';
@@ -175,6 +177,10 @@ export const sizingWords = inLanguages<SizingWords>({ de: sizingDe, en: sizingEn
 /** The buyer's slip. */
 export type SlipWords = typeof slipEn;
 export const slipWords = inLanguages<SlipWords>({ de: slipDe, en: slipEn });
+
+/** What she has, and what she has to buy. */
+export type StockWords = typeof stockEn;
+export const stockWords = inLanguages<StockWords>({ de: stockDe, en: stockEn });
 
 /** What is strung: bench card and terminal. */
 export type StringingWords = typeof stringingEn;

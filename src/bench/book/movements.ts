@@ -8,6 +8,7 @@ import type { MovementKind, StockHand } from '#words/benchCodes.ts';
 import type { Row } from './entry.ts';
 import { inOneWrite, prepared, type Book } from './open.ts';
 import { named } from './problem.ts';
+import { noteWritten } from './writtenStock.ts';
 
 export type Movement = {
   readonly id: number;
@@ -212,7 +213,7 @@ export function enterStock(
 function enterOne(book: Book, moment: Moment, entry: StockEntry, inFile: FileStock): StockOutcome | null {
   const { thing, kind, amount, entered, note, seen, offcut = null } = entry;
   if (seen !== null && seen !== balanceOf(book, thing).lastId) return { outcome: 'changed-meanwhile', thing };
-  begin(book, moment, thing, kind === 'counted' ? null : inFile(thing));
+  begin(book, moment, entry, inFile(thing));
   const balance = balanceOf(book, thing);
   const onReel = onReelOf(balance);
   switch (kind) {
@@ -243,9 +244,11 @@ function enterOne(book: Book, moment: Moment, entry: StockEntry, inFile: FileSto
 export const onReelOf = ({ amount, offcuts }: Balance): number =>
   amount - offcuts.reduce((sum, mm) => sum + mm, 0);
 
-/** What the file said is where a thing begins that nobody has counted here. */
-function begin(book: Book, moment: Moment, thing: string, inFile: number | null): void {
-  if (inFile === null || isCounted(book, thing)) return;
+/** What the file said is where a thing begins that nobody has counted here; from then on the book is asked. */
+function begin(book: Book, moment: Moment, { thing, kind }: StockEntry, inFile: number | null): void {
+  if (isCounted(book, thing)) return;
+  noteWritten(book, thing, inFile, moment.at);
+  if (inFile === null || kind === 'counted') return;
   addLine(book, moment, { thing, kind: 'counted', amount: inFile, counted: inFile, entered: String(inFile) });
 }
 

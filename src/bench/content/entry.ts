@@ -55,8 +55,8 @@ export type Saved =
   /** There is one of this name already, or none any more. */
   | { readonly ok: false; readonly code: 'name-taken' | 'gone' };
 
-/** What a save did. */
-export type SaveAction = 'save' | 'create' | 'remove' | 'undo';
+/** What a save did. `stock`: numbers of the book were written out. */
+export type SaveAction = 'save' | 'create' | 'remove' | 'undo' | 'stock';
 
 /** One save, with the file's text before and after; null where there was no file. */
 export type SaveRecord = {

@@ -92,6 +92,15 @@ export function locate(folder: string, key: EntryKey): Opened | null {
   return null;
 }
 
+/** Files of components that can be read, each with the short names in it. */
+export const componentFiles = (
+  folder: string,
+): { readonly file: string; readonly ids: readonly string[] }[] =>
+  contentFiles(onDisk(folder)).components.flatMap((file) => {
+    const data = dataIn(file, textNow(folder, file) ?? '')?.data;
+    return data === undefined ? [] : [{ file, ids: Object.keys(data) }];
+  });
+
 /** How well a new component fits into a file: by how many of its kind and material are in there. */
 function fitIn(folder: string, file: string, entry: PlainMap): number {
   const others = Object.values(dataIn(file, textNow(folder, file) ?? '')?.data ?? {}).filter(isFields);

@@ -10,7 +10,7 @@ import { saveFile, sweepUnfinished, textDigest } from '#catalogue/write/saveFile
 import type { EntryKey, Opened, SaveAction, Saved, SaveRecord } from './entry.ts';
 import { openHistory, type History } from './history.ts';
 import { liveContent, newProblems } from './live.ts';
-import { fileForNew, locate, orderIn, sharesFile, textNow } from './locate.ts';
+import { componentFiles, fileForNew, locate, orderIn, sharesFile, textNow } from './locate.ts';
 import { takenBack } from './undo.ts';
 
 export type ContentStore = {
@@ -26,6 +26,8 @@ export type ContentStore = {
     body?: string,
   ) => Saved;
   readonly create: (key: EntryKey, data: PlainMap, body?: string) => Saved;
+  /** Writes what there is of some components into their files: one save for each file. */
+  readonly saveStock: (numbers: ReadonlyMap<string, number>) => readonly StockSaved[];
   /** Takes an entry out of the content. The history can bring it back. */
   readonly remove: (opened: Pick<Opened, 'key' | 'digest'>) => Saved;
   /** Saves, newest first; of one file, or all, those before a number. */
@@ -34,6 +36,9 @@ export type ContentStore = {
   /** Takes a save back, as a new one. */
   readonly undo: (saveId: number) => Saved;
 };
+
+/** What became of the numbers of one file. */
+export type StockSaved = { readonly ids: readonly string[]; readonly saved: Saved };
 
 export type Places = {
   /** Absolute, or from the working folder. */
@@ -172,6 +177,23 @@ export function openContent({ folder, historyFile, nowMs }: Places): ContentStor
           ? withEntry(seen ?? '', key, inSchemaOrder(data, orderIn(key.kind, [])([])))
           : newEntry(data, orderIn(key.kind, []), key.kind === 'guide' ? (body ?? '') : undefined);
       return attempt(() => ({ key, file, seen, action: 'create', text: text() }));
+    },
+    saveStock: (numbers) => {
+      const files = componentFiles(folder)
+        .map(({ file, ids }) => ({ file, ids: ids.filter((id) => numbers.has(id)) }))
+        .filter(({ ids }) => ids.length > 0);
+      return files.map(({ file, ids }) => {
+        const [id = ''] = ids;
+        const key = { kind: 'component', id } as const;
+        const saved = attempt(() => {
+          const text = textNow(folder, file) ?? '';
+          const changes = ids.map((one) => ({ path: [one, 'stock'], value: numbers.get(one) ?? 0 }));
+          const next = applyChanges(plainOf(text), changes) as PlainMap;
+          const written = rewrite(text, next, orderIn('component', [id])).text;
+          return { key, file, seen: text, action: 'stock', text: written };
+        });
+        return { ids, saved };
+      });
     },
     remove: (seen) => {
       const opened = asSeen(seen, without);

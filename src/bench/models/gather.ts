@@ -2,11 +2,11 @@
 import { componentNameIn, partNamesIn, wireKey, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { findEntry, type Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
-import type { Lang } from '#words/lang.ts';
 import { entriesIn } from '../book/search.ts';
 import type { There } from '../check/there.ts';
 import type { Frame } from './frame.ts';
 import { stockNow } from '../stock/stockNow.ts';
+import { byTray } from '../stock/things.ts';
 import { cutsOf, partsOf, type Work } from '../stock/takes.ts';
 import { TO_STRING, worksOf } from './work.ts';
 
@@ -122,13 +122,4 @@ function neededWires(sums: Sums, there: There, catalogue: Catalogue, { lang }: F
     return { id, name, number, tray, lengthMm: total(orders), stockMm, orders };
   });
   return all.toSorted((a, b) => byTray(a, b, lang));
-}
-
-type InTray = { readonly tray: string | null; readonly name: string };
-
-/** Trays as a hand goes along them: A2 before A10. */
-function byTray(a: InTray, b: InTray, lang: Lang): number {
-  if ((a.tray === null) !== (b.tray === null)) return a.tray === null ? 1 : -1;
-  const trays = (a.tray ?? '').localeCompare(b.tray ?? '', lang, { numeric: true });
-  return trays === 0 ? a.name.localeCompare(b.name, lang) : trays;
 }

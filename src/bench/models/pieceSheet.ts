@@ -6,6 +6,7 @@ import type { Sizing } from '#core/sizing/sizing.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { parseLength, type LengthProblem } from '#core/units/length.ts';
 import { snapshotOf } from '../check/pieceNow.ts';
+import { withStock, type There } from '../check/there.ts';
 import { pieceCard, type PieceCard } from './benchCard.ts';
 import type { Frame } from './frame.ts';
 
@@ -43,11 +44,15 @@ export function readQuery(query: URLSearchParams, { design }: Piece): SheetQuery
   };
 }
 
-/** The sheet of a piece as asked for; null where the catalogue has no such piece. */
+/**
+ * The sheet of a piece as asked for; null where the catalogue has no such piece.
+ * @param there what a piece that is begun now may take of each component
+ */
 export function pieceSheet(
   catalogue: Catalogue,
   id: string | undefined,
   query: URLSearchParams,
+  there: There,
   { lang, shop }: Frame,
 ): PieceSheet | null {
   const piece = catalogue.pieces.find((one) => one.id === id);
@@ -69,7 +74,7 @@ export function pieceSheet(
   if (!read.ok) return { ...shared, unread: read.problem, sizing: null, card: null };
   const { sit, hand } = asked;
   const choice = { measure: { of: asked.of, mm: read.mm }, sit, hand, pick: 'best', quantity: 1 } as const;
-  const sizing = size(design, shop.rules, listedMinor, choice);
+  const sizing = size(withStock(copy, there).design, shop.rules, listedMinor, choice);
   const chosen = sizing.status === 'refused' || sizing.status === 'outside' ? null : sizing.chosen;
   return { ...shared, unread: null, sizing, card: chosen === null ? null : pieceCard(copy, chosen, hand) };
 }

@@ -45,10 +45,14 @@ const kept = new WeakMap<
   { readonly key: string; readonly catalogue: Catalogue; readonly reserves: readonly Reserve[] }
 >();
 
-/** @param catalogue as it is published: what orders are sized by. Throws BookError. */
-export function stockNow(book: Book, catalogue: Catalogue): StockNow {
-  const counted = balances(book);
-  const reserves = counted.size === 0 ? NO_RESERVES : reservesOf(book, catalogue, counted);
+/**
+ * @param book null where it can't be used: then files alone say what there is
+ * @param catalogue as it is published: what orders are sized by
+ * @throws BookError
+ */
+export function stockNow(book: Book | null, catalogue: Catalogue): StockNow {
+  const counted = book === null ? new Map<string, Balance>() : balances(book);
+  const reserves = book === null || counted.size === 0 ? NO_RESERVES : reservesOf(book, catalogue, counted);
   const sums = new Map<string, number>();
   for (const { amounts } of reserves) {
     for (const [thing, amount] of amounts) sums.set(thing, (sums.get(thing) ?? 0) + amount);
@@ -62,7 +66,7 @@ export function stockNow(book: Book, catalogue: Catalogue): StockNow {
   };
   const own = (entry: Pick<Entry, 'document' | 'state'>): ReadonlyMap<string, number> => {
     const { number } = entry.document;
-    if (entry.state !== 'agreed') return takenBy(book, number);
+    if (book !== null && entry.state !== 'agreed') return takenBy(book, number);
     return reserves.find((one) => one.number === number)?.amounts ?? new Map<string, number>();
   };
   return {
@@ -86,6 +90,18 @@ export function stockNow(book: Book, catalogue: Catalogue): StockNow {
           })
         : [],
   };
+}
+
+/**
+ * A catalogue's parts with what is free of each in place of what its files say, for whatever lays out a new piece.
+ * What the book doesn't count keeps its file's number.
+ */
+export function withFree<Parts extends Pick<Catalogue, 'components'>>(parts: Parts, stock: StockNow): Parts {
+  const components = Object.entries(parts.components).map(([id, component]) => {
+    const free = stock.balance(id) === null ? null : stock.free(id);
+    return [id, free === null ? component : { ...component, stock: Math.max(0, free) }] as const;
+  });
+  return { ...parts, components: Object.fromEntries(components) };
 }
 
 function reservesOf(

@@ -5,14 +5,20 @@ import { underBase } from '#ui/site/base.ts';
 import { publishWords } from '#words/words.ts';
 import type { Changed } from '#words/publishing.ts';
 import { isNothing, type ChangedKind, type Changes } from '#release/changes.ts';
+import type { FileStanding } from '../stock/files.ts';
 import type { Frame } from '../models/frame.ts';
 import { howFar } from '../models/howFar.ts';
 import type { Standing } from '../publish/standing.ts';
 import { SureForm } from './SureForm.tsx';
 
-type Props = { readonly frame: Frame; readonly standing: Standing };
+type Props = {
+  readonly frame: Frame;
+  readonly standing: Standing;
+  /** Stock that is written out with it. */
+  readonly waiting?: FileStanding['toWrite'];
+};
 
-export function PublishView({ frame, standing }: Props) {
+export function PublishView({ frame, standing, waiting = [] }: Props) {
   const words = publishWords(frame.lang);
   const { progress, servedSince, problems, changes, before } = standing;
   if (progress.state === 'running') return <Running frame={frame} progress={progress} />;
@@ -29,11 +35,14 @@ export function PublishView({ frame, standing }: Props) {
           <Problems frame={frame} problems={problems} />
         </section>
       )}
-      {changes !== null && <Changing frame={frame} changes={changes} />}
+      {changes !== null && (waiting.length === 0 || !isNothing(changes)) && (
+        <Changing frame={frame} changes={changes} />
+      )}
+      <Waiting frame={frame} waiting={waiting} />
       {problems.length === 0 && (
         <form method="post" action={underBase('/bench/publish/begin/')}>
           <button class="main" type="submit">
-            {changes !== null && isNothing(changes) ? words.again : words.button}
+            {changes !== null && isNothing(changes) && waiting.length === 0 ? words.again : words.button}
           </button>
         </form>
       )}
@@ -118,6 +127,25 @@ function Problems({ frame, problems }: { readonly frame: Frame; readonly problem
         );
       })}
     </ul>
+  );
+}
+
+function Waiting({ frame, waiting }: { readonly frame: Frame } & Required<Pick<Props, 'waiting'>>) {
+  const words = publishWords(frame.lang);
+  if (waiting.length === 0) return null;
+  return (
+    <section aria-labelledby="stock">
+      <h2 id="stock">{words.stock}</h2>
+      <p>{words.stockLead}</p>
+      <ul>
+        {waiting.map(({ thing, free }) => (
+          <li>
+            <a href={underBase(`/bench/stock/parts/${thing.id}/`)}>{thing.name}</a>:{' '}
+            {frame.format.number(free)}
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -22,6 +22,13 @@ export const GROUPS = [
     ],
   },
   {
+    group: 'stock',
+    places: [
+      ['stock', '/bench/stock/'],
+      ['count', '/bench/stock/count/'],
+    ],
+  },
+  {
     group: 'design',
     places: [
       ['pieces', '/bench/pieces/'],

@@ -112,6 +112,7 @@ export const bench: typeof en = {
     groups: {
       orders: 'Aufträge',
       making: 'Arbeit',
+      stock: 'Vorrat',
       design: 'Stücke',
       selling: 'Verkauf',
       safety: 'Sicherheit',
@@ -124,6 +125,8 @@ export const bench: typeof en = {
       months: 'Monate',
       week: 'Woche',
       gather: 'Bereitlegen',
+      stock: 'Was da ist',
+      count: 'Zählliste',
       pieces: 'Alle Stücke',
       newPiece: 'Neues Stück',
       trays: 'Fächer',

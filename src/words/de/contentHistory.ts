@@ -9,6 +9,7 @@ const ACTIONS: Readonly<Record<Parameters<ContentHistoryWords['action']>[0], str
   create: 'neu',
   remove: 'herausgenommen',
   undo: 'eine Änderung zurückgenommen',
+  stock: 'was da ist, beim Veröffentlichen hineingeschrieben',
 };
 
 export const contentHistory: ContentHistoryWords = {

@@ -13,6 +13,8 @@ export const publish: typeof english = {
   kinds: { pieces: 'Stücke', components: 'Perlen und Zubehör', wires: 'Drähte', guides: 'Ratgeber' },
   shop: 'Die Regeln des Ladens: Preise der Arbeit, Versand, Adressen oder was sonst in seiner Datei steht',
   how: { new: 'neu', changed: 'geändert', gone: 'weg' },
+  stock: 'Was da ist',
+  stockLead: 'Diese Zahlen werden in ihre Dateien geschrieben, und der Laden rechnet mit ihnen:',
   button: 'Jetzt veröffentlichen',
   again: 'Trotzdem veröffentlichen',
   running: 'Es wird veröffentlicht',

@@ -109,6 +109,7 @@ export const bench = {
     groups: {
       orders: 'Orders',
       making: 'Making',
+      stock: 'Stock',
       design: 'Pieces',
       selling: 'Selling',
       safety: 'Safety',
@@ -121,6 +122,8 @@ export const bench = {
       months: 'Months',
       week: 'Week',
       gather: 'To gather',
+      stock: 'What there is',
+      count: 'Count sheet',
       pieces: 'All pieces',
       newPiece: 'New piece',
       trays: 'Trays',

@@ -2,12 +2,13 @@
 import type { NotSaved } from '../notSavedCodes.ts';
 import { notSaved } from './notSaved.ts';
 
-type Action = 'save' | 'create' | 'remove' | 'undo';
+type Action = 'save' | 'create' | 'remove' | 'undo' | 'stock';
 const ACTIONS: Readonly<Record<Action, string>> = {
   save: 'changed',
   create: 'new',
   remove: 'taken out',
   undo: 'a change taken back',
+  stock: 'what there is, written out at publishing',
 };
 
 export const contentHistory = {

@@ -23,6 +23,8 @@ export const publish = {
   kinds: { pieces: 'Pieces', components: 'Beads and findings', wires: 'Wires', guides: 'Guides' },
   shop: 'The shop’s rules: prices of work, post, addresses or what stands in its file',
   how,
+  stock: 'What there is',
+  stockLead: 'These numbers are written into their files, and the shop sizes with them:',
   button: 'Publish now',
   again: 'Publish all the same',
   running: 'It is being published',

@@ -18,6 +18,8 @@ const PIECE = [
 ];
 
 const ENTRIES = [
+  '/bench/stock/parts/agate-6/',
+  '/bench/stock/wires/soft-19/',
   '/bench/trays/ember-20/',
   '/bench/trays/new/?kind=crimp',
   '/bench/wires/soft-19/',

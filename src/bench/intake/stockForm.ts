@@ -1,0 +1,86 @@
+/** A form of a thing's stock, read. */
+import type { StockProblem } from '#words/stockCodes.ts';
+import { STOCK_CAPS, type StockEntry } from '../book/movements.ts';
+import { readAmount } from '../stock/amount.ts';
+import type { Thing } from '../stock/things.ts';
+
+/** What she may enter of a thing; wire may be put aside besides. */
+export const ENTERED_KINDS = ['received', 'counted', 'broken', 'sold'] as const;
+export type EnteredKind = (typeof ENTERED_KINDS)[number] | 'put-aside';
+
+export const kindsOf = ({ wire }: Pick<Thing, 'wire'>): readonly EnteredKind[] =>
+  wire ? [...ENTERED_KINDS, 'put-aside'] : ENTERED_KINDS;
+
+export type ReadEntry =
+  | { readonly entry: StockEntry }
+  | { readonly problem: StockProblem }
+  | { readonly strike: number; readonly note: string };
+
+/** Reads a form of the thing's page; null for one that it doesn't send. */
+export function readStockForm(form: URLSearchParams, thing: Thing): ReadEntry | null {
+  const note = (form.get('note') ?? '').replace(/\s+/g, ' ').trim();
+  if (note.length > STOCK_CAPS.note) return { problem: { code: 'note-too-long', most: STOCK_CAPS.note } };
+  const wanted = form.get('kind');
+  if (wanted === 'strike') {
+    const strike = wholeIn(form, 'line');
+    return strike === null ? null : { strike, note };
+  }
+  if (wanted === 'offcut-gone') {
+    const mm = wholeIn(form, 'mm');
+    if (mm === null || !thing.wire) return null;
+    const gone = { thing: thing.key, kind: 'broken', amount: mm, offcut: mm } as const;
+    return { entry: { ...gone, entered: `${mm} mm`, note, seen: null } };
+  }
+  const kind = kindsOf(thing).find((one) => one === wanted);
+  if (kind === undefined) return null;
+  const counted = kind === 'counted';
+  // A count means nothing beside figures that are others by now; all else adds to whatever is there.
+  const seen = counted ? seenIn(form) : null;
+  if (counted && seen === null) return null;
+  const read = readAmount(form.get('amount') ?? '', form.get('unit') ?? '', thing, counted ? 0 : 1);
+  if (!read.ok) return { problem: read.problem };
+  return { entry: { thing: thing.key, kind, amount: read.amount, entered: read.entered, note, seen } };
+}
+
+const wholeIn = (form: URLSearchParams, name: string): number | null => {
+  const value = Number(form.get(name) ?? '');
+  return Number.isSafeInteger(value) && value > 0 ? value : null;
+};
+
+/** The thing's last line that the page showed; 0 for none. */
+function seenIn(form: URLSearchParams): number | null {
+  const text = form.get('seen') ?? '';
+  return /^\d{1,15}$/.test(text) ? Number(text) : null;
+}
+
+/** Names of the count sheet's fields. */
+export const countField = {
+  amount: (key: string) => `amount:${key}`,
+  unit: (key: string) => `unit:${key}`,
+  seen: (key: string) => `seen:${key}`,
+} as const;
+
+export type ReadCounts = {
+  readonly entries: readonly StockEntry[];
+  /** By the thing's key. */
+  readonly problems: Readonly<Record<string, StockProblem>>;
+};
+
+/** Reads the count sheet: what was left empty stays as it is. */
+export function readCounts(form: URLSearchParams, things: readonly Thing[]): ReadCounts {
+  const entries: StockEntry[] = [];
+  const problems: Record<string, StockProblem> = {};
+  for (const thing of things) {
+    const { key } = thing;
+    const typed = (form.get(countField.amount(key)) ?? '').trim();
+    const seen = form.get(countField.seen(key)) ?? '';
+    if (typed === '' || !/^\d{1,15}$/.test(seen)) continue;
+    const read = readAmount(typed, form.get(countField.unit(key)) ?? '', thing, 0);
+    if (!read.ok) problems[key] = read.problem;
+    else {
+      const { amount, entered } = read;
+      entries.push({ thing: key, kind: 'counted', amount, entered, note: '', seen: Number(seen) });
+    }
+  }
+  return { entries, problems };
+}
