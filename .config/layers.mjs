@@ -78,6 +78,7 @@ export const layers = {
       'preact',
       'astro',
       'zod',
+      'csv-parse',
       'html-to-text',
       'postal-mime',
       'sharp',

@@ -22,3 +22,22 @@ export type StockProblem =
   /** What a line brought is used since. */
   | { readonly code: 'line-used' }
   | { readonly code: 'no-such-line' };
+
+/** Why a table gives nothing at all. `line` from 1, the heading's being the first. */
+export type TableProblem =
+  | { readonly code: 'table-empty' | 'table-not-utf8' }
+  | { readonly code: 'table-too-large'; readonly most: number }
+  | { readonly code: 'table-broken'; readonly line: number }
+  | { readonly code: 'heading-missing'; readonly names: readonly string[] }
+  | { readonly code: 'heading-twice'; readonly name: string };
+
+/** Why one line of a table can't be entered. */
+export type RowProblem =
+  | StockProblem
+  | { readonly code: 'row-unnamed' }
+  /** `near`: what it may be meant to be; '' for nothing. */
+  | { readonly code: 'row-unknown'; readonly text: string; readonly near: string }
+  | { readonly code: 'row-differs'; readonly thing: string; readonly number: string }
+  | { readonly code: 'row-kind'; readonly text: string }
+  /** Counted in that line already. */
+  | { readonly code: 'row-twice'; readonly line: number };

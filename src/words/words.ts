@@ -29,6 +29,7 @@ import { search as searchDe } from './de/search.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
 import { stock as stockDe } from './de/stock.ts';
+import { stockTable as stockTableDe } from './de/stockTable.ts';
 import { stringing as stringingDe } from './de/stringing.ts';
 import { strip as stripDe } from './de/strip.ts';
 import { terminal as terminalDe } from './de/terminal.ts';
@@ -60,6 +61,7 @@ import { search as searchEn } from './en/search.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
 import { slip as slipEn } from './en/slip.ts';
 import { stock as stockEn } from './en/stock.ts';
+import { stockTable as stockTableEn } from './en/stockTable.ts';
 import { stringing as stringingEn } from './en/stringing.ts';
 import { strip as stripEn } from './en/strip.ts';
 import { terminal as terminalEn } from './en/terminal.ts';
@@ -181,6 +183,10 @@ export const slipWords = inLanguages<SlipWords>({ de: slipDe, en: slipEn });
 /** What she has, and what she has to buy. */
 export type StockWords = typeof stockEn;
 export const stockWords = inLanguages<StockWords>({ de: stockDe, en: stockEn });
+
+/** A table of stock that is brought in. */
+export type StockTableWords = typeof stockTableEn;
+export const stockTableWords = inLanguages<StockTableWords>({ de: stockTableDe, en: stockTableEn });
 
 /** What is strung: bench card and terminal. */
 export type StringingWords = typeof stringingEn;

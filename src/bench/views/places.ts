@@ -26,6 +26,7 @@ export const GROUPS = [
     places: [
       ['stock', '/bench/stock/'],
       ['count', '/bench/stock/count/'],
+      ['stockIn', '/bench/stock/in/'],
     ],
   },
   {

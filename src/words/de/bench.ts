@@ -127,6 +127,7 @@ export const bench: typeof en = {
       gather: 'Bereitlegen',
       stock: 'Was da ist',
       count: 'Zählliste',
+      stockIn: 'Tabelle einlesen',
       pieces: 'Alle Stücke',
       newPiece: 'Neues Stück',
       trays: 'Fächer',

@@ -124,6 +124,7 @@ export const bench = {
       gather: 'To gather',
       stock: 'What there is',
       count: 'Count sheet',
+      stockIn: 'Bring in a table',
       pieces: 'All pieces',
       newPiece: 'New piece',
       trays: 'Trays',

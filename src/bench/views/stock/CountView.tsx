@@ -45,17 +45,14 @@ export function CountView({ sheet, frame }: Props) {
       </form>
       <form method="post" action={underBase(here as `/${string}`)}>
         <div class="scroll" tabIndex={0} role="group" aria-label={said.title}>
-          <table class="gather counting">
+          <table class="orders counting">
             <thead>
               <tr>
                 <th scope="col">{said.columns.tray}</th>
                 <th scope="col">{said.columns.what}</th>
+                <th scope="col">{said.columns.found}</th>
                 <th scope="col" class="number">
                   {said.columns.there}
-                </th>
-                <th scope="col">{said.columns.found}</th>
-                <th scope="col" class="off-paper">
-                  {said.columns.unit}
                 </th>
               </tr>
             </thead>
@@ -83,7 +80,7 @@ function Row({ row, frame: { lang, format } }: { readonly row: CountRow; readonl
   const wrong = `wrong-${key}`;
   return (
     <tr>
-      <td class="tray">{tray}</td>
+      <td data-label={words.count.columns.tray}>{tray}</td>
       <th scope="row">
         {name} {number !== null && <span class="quiet">{number}</span>}
         {problem !== null && (
@@ -92,28 +89,34 @@ function Row({ row, frame: { lang, format } }: { readonly row: CountRow; readonl
           </span>
         )}
       </th>
-      <td class="number">{there === null ? '' : words.amount(there, wire, format)}</td>
-      <td>
-        <input type="hidden" name={countField.seen(key)} value={lastId} />
-        <input
-          name={countField.amount(key)}
-          value={typed}
-          inputMode="decimal"
-          autocomplete="off"
-          maxLength={12}
-          size={6}
-          aria-label={words.count.seen(name)}
-          {...(problem !== null && { 'aria-invalid': 'true', 'aria-describedby': wrong })}
-        />
+      <td data-label={words.count.columns.found}>
+        <span class="row">
+          <input type="hidden" name={countField.seen(key)} value={lastId} />
+          <input
+            name={countField.amount(key)}
+            value={typed}
+            inputMode="decimal"
+            autocomplete="off"
+            maxLength={12}
+            size={6}
+            aria-label={words.count.seen(name)}
+            {...(problem !== null && { 'aria-invalid': 'true', 'aria-describedby': wrong })}
+          />
+          <select
+            class="off-paper"
+            name={countField.unit(key)}
+            aria-label={`${words.count.columns.unit}: ${name}`}
+          >
+            {unitsOf(thing).map((one) => (
+              <option value={one} selected={one === unit}>
+                {words.units[one]}
+              </option>
+            ))}
+          </select>
+        </span>
       </td>
-      <td class="off-paper">
-        <select name={countField.unit(key)} aria-label={`${words.count.columns.unit}: ${name}`}>
-          {unitsOf(thing).map((one) => (
-            <option value={one} selected={one === unit}>
-              {words.units[one]}
-            </option>
-          ))}
-        </select>
+      <td class="number" data-label={words.count.columns.there}>
+        {there === null ? '' : words.amount(there, wire, format)}
       </td>
     </tr>
   );

@@ -104,7 +104,7 @@ function Rows({ list, words, frame }: PartProps) {
   const { columns } = words;
   return (
     <div class="scroll" tabIndex={0} role="group" aria-label={words.title}>
-      <table class="gather orders">
+      <table class="orders">
         <thead>
           <tr>
             <th scope="col">{columns.tray}</th>
@@ -135,10 +135,11 @@ function Rows({ list, words, frame }: PartProps) {
 
 function Row({ row, words, frame: { format } }: { row: StockRow; words: StockWords; frame: Frame }) {
   const { thing, onHand, reserved, free, low, short, counted } = row;
+  const { columns } = words;
   const figure = (amount: number): string => words.amount(amount, thing.wire, format);
   return (
     <tr>
-      <td class="tray">{thing.tray}</td>
+      <td data-label={columns.tray}>{thing.tray}</td>
       <th scope="row">
         <a href={underBase(stockPath(thing))}>{thing.name}</a>{' '}
         {thing.number !== null && <span class="quiet">{thing.number}</span>}
@@ -147,17 +148,25 @@ function Row({ row, words, frame: { format } }: { row: StockRow; words: StockWor
         {low && !short && <span class="mark warn">{words.low}</span>}
       </th>
       {onHand === null || !counted ? (
-        <td class="quiet" colSpan={3}>
-          {onHand === null ? words.uncounted : `${words.columns.file}: ${figure(onHand)}`}
+        <td class="quiet" colSpan={3} data-label={columns.there}>
+          {onHand === null ? words.uncounted : `${columns.file}: ${figure(onHand)}`}
         </td>
       ) : (
         <>
-          <td class="number">{figure(onHand)}</td>
-          <td class="number">{reserved === 0 ? '' : figure(reserved)}</td>
-          <td class="number">{figure(free ?? 0)}</td>
+          <td class="number" data-label={columns.there}>
+            {figure(onHand)}
+          </td>
+          <td class="number" data-label={columns.reserved}>
+            {reserved === 0 ? '' : figure(reserved)}
+          </td>
+          <td class="number" data-label={columns.free}>
+            {figure(free ?? 0)}
+          </td>
         </>
       )}
-      <td class="number quiet">{thing.keep === null ? '' : figure(thing.keep)}</td>
+      <td class="number quiet" data-label={columns.mark}>
+        {thing.keep === null ? '' : figure(thing.keep)}
+      </td>
     </tr>
   );
 }

@@ -135,7 +135,7 @@ function EnterForm({ sheet, frame }: Props) {
   return (
     <section aria-labelledby="enter" class="off-paper">
       <h2 id="enter">{said.enter}</h2>
-      <form method="post" action={underBase(stockPath(thing))}>
+      <form class="stacked" method="post" action={underBase(stockPath(thing))}>
         <input type="hidden" name="seen" value={lastId} />
         <label>
           {said.what}
@@ -268,13 +268,17 @@ function Line({ one, sheet: { thing }, frame }: Props & { readonly one: ThingLin
   const what = `${words.kinds[kind]} ${signed(figure(amount), amount)}`;
   return (
     <tr class={struckBy === null ? undefined : 'quiet'}>
-      <td>
+      <td data-label={said.columns.when}>
         {formatDateTime(at, lang)} <small class="quiet">{words.who(who)}</small>
       </td>
       <th scope="row">{words.kinds[kind]}</th>
-      <td class="number">{signed(figure(amount), amount)}</td>
-      <td class="number">{figure(after)}</td>
-      <td>
+      <td class="number" data-label={said.columns.amount}>
+        {signed(figure(amount), amount)}
+      </td>
+      <td class="number" data-label={said.columns.after}>
+        {figure(after)}
+      </td>
+      <td data-label={said.columns.note}>
         {number !== null && (
           <a class="order-number" href={underBase(`/bench/orders/${number}/`)}>
             {said.order(number)}
