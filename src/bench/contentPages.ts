@@ -1,6 +1,7 @@
 /** The road of a page with a form of the content: request in, a form to show or an answer out. */
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { readShop } from '#catalogue/collections.ts';
+import type { Problem } from '#catalogue/read/problem.ts';
 import { isFields, type PlainMap } from '#catalogue/write/plain.ts';
 import { contentFormWords, type ContentFormWords } from '#words/words.ts';
 import { troubleResponse } from './access/refusal.ts';
@@ -16,13 +17,18 @@ import { withPieceAction } from './models/content/pieceAction.ts';
 import { frameFor, type Frame } from './models/frame.ts';
 
 /** Everything as it lies in the files now, and the frame of a page that shows it. */
-export type ContentPlace = { readonly frame: Frame; readonly catalogue: Catalogue | null };
+export type ContentPlace = {
+  readonly frame: Frame;
+  /** Null where there is no shop to speak of: then `problems` say why. */
+  readonly catalogue: Catalogue | null;
+  readonly problems: readonly Problem[];
+};
 
 /** The files of this moment; the shop that is published where hers can't be read. */
 export async function contentPlace(request: Request): Promise<ContentPlace> {
-  const { catalogue } = content().reading();
+  const { catalogue, problems } = content().reading();
   const shop = catalogue?.shop ?? (await readShop());
-  return { catalogue, frame: frameFor(request, shop, bench().nowMs()) };
+  return { catalogue, problems, frame: frameFor(request, shop, bench().nowMs()) };
 }
 
 export type EntryPage = ContentPlace & {
@@ -45,13 +51,14 @@ export async function entryPage(
   key: EntryKey,
   page: `/${string}`,
 ): Promise<EntryPage | Response> {
-  const { frame, catalogue } = await contentPlace(request);
+  const place = await contentPlace(request);
+  const { frame, catalogue } = place;
   const store = content();
   const opened = store.open(key);
   if (opened === null) return troubleResponse({ code: 'no-such-entry' }, 404, request);
   const shown = (sheet: EntrySheet): EntryPage => {
     const face = formFace(sheet, catalogue, frame);
-    return { sheet, face, frame, catalogue, said: saidOf(request, frame) };
+    return { ...place, sheet, face, said: saidOf(request, frame) };
   };
   if (request.method !== 'POST') return shown(beginEntry(opened));
   const form = await readForm(request);
@@ -85,9 +92,10 @@ export async function newPage(
   wanted: Wanted,
   pageOf: (id: string) => `/${string}`,
 ): Promise<NewPage | Response> {
-  const { frame, catalogue } = await contentPlace(request);
+  const place = await contentPlace(request);
+  const { frame, catalogue } = place;
   const shown = (sheet: NewSheet): NewPage => {
-    return { sheet, face: formFace(sheet, catalogue, frame), frame, catalogue };
+    return { ...place, sheet, face: formFace(sheet, catalogue, frame) };
   };
   if (request.method !== 'POST') {
     const query = new URL(request.url).searchParams;

@@ -1,14 +1,16 @@
 /** Saves what lies on the bead board into its piece's file: a new file where there is none yet. */
 import type { SaveAnswer, SavedProblem } from '#board/model/saving.ts';
+import type { Design } from '#core/design/design.ts';
 import { designIn } from '#catalogue/build/designIn.ts';
+import type { Reading } from '#catalogue/load/readCatalogue.ts';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { explain, type Problem } from '#catalogue/read/problem.ts';
 import { authoredDesign, namedDesign } from '#catalogue/write/authoredDesign.ts';
 import { pieceChanges } from '#catalogue/write/pieceChanges.ts';
-import type { PlainMap } from '#catalogue/write/plain.ts';
+import type { FieldChange, PlainMap } from '#catalogue/write/plain.ts';
 import type { Lang } from '#words/lang.ts';
 import { notSavedWords } from '#words/words.ts';
-import type { Saved } from './content/entry.ts';
+import type { Opened, Saved } from './content/entry.ts';
 import type { ContentStore } from './content/store.ts';
 import type { BoardRequest } from './intake/boardRequest.ts';
 
@@ -89,7 +91,24 @@ export function saveBoard(
     return answer(content.create(key, newPiece(request, nowMs, catalogue.shop.rules.currency)));
   const opened = content.open(key);
   if (opened === null) return answer({ ok: false, code: 'gone' });
-  const data = opened.data as PlainMap;
-  const before = designIn(design.id, data, catalogue);
-  return answer(content.save({ key, digest }, pieceChanges(data, before, namedDesign(design))));
+  return answer(content.save({ key, digest }, changesOf(opened, design, catalogue)));
+}
+
+function changesOf({ data, key }: Opened, design: Design, catalogue: Catalogue): FieldChange[] {
+  const before = designIn(key.id, data, catalogue);
+  return pieceChanges(data as PlainMap, before, namedDesign(design));
+}
+
+/** Everything as it would be read if what lies on the board were saved. Nothing is written. */
+export function readingWithBoard(
+  content: ContentStore,
+  catalogue: Catalogue,
+  request: BoardRequest,
+  nowMs: number,
+): Reading {
+  const { design } = request;
+  const key = { kind: 'piece', id: design.id } as const;
+  const opened = content.open(key);
+  const whole = opened === null ? null : content.readingWith(key, changesOf(opened, design, catalogue));
+  return whole ?? content.readingWithNew(key, newPiece(request, nowMs, catalogue.shop.rules.currency));
 }

@@ -8,5 +8,12 @@ const data = document.getElementById('board-input');
 if (place !== null && data !== null) {
   place.replaceChildren();
   const input = JSON.parse(data.textContent ?? '') as BoardInput;
-  render(<BoardApp input={input} sizesScript={place.dataset['sizes'] ?? ''} />, place);
+  render(
+    <BoardApp
+      input={input}
+      sizesScript={place.dataset['sizes'] ?? ''}
+      previewPage={place.dataset['preview'] ?? ''}
+    />,
+    place,
+  );
 }

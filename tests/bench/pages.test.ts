@@ -9,7 +9,9 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'enter.astro': 'only somebody from elsewhere gets it',
   'invoices/[invoice].astro': 'an invoice must have been issued',
   'orders/[number]/change.astro': 'answers a form that could not be done',
-  'preview/[...lang]/pieces/[id].astro': 'the shop’s own page, under the shop’s own tests',
+  'preview/[...lang]/index.astro': 'the shop’s own page, in preview.test.ts',
+  'preview/[...lang]/guides/[id].astro': 'the same',
+  'preview/[...lang]/pieces/[id].astro': 'the same',
 };
 
 const root = new URL('../../src/pages/bench/', import.meta.url).pathname;

@@ -8,14 +8,17 @@ export const isPreview = (path: string): boolean => PREVIEW.test(path);
 
 const escaped = (path: string): string => path.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
-/** Pictures come from the bench, whose files may be newer than the shop's; pieces lead to their own previews. */
+/** Pictures come from the bench, whose files may be newer than the shop's; pieces, guides and the front page lead to their own previews. */
 export function amongPreviews(html: string): string {
   const shop = escaped(underBase('/'));
   const pictures = new RegExp(`(?<=["\\s;])${shop}pictures/`, 'g');
-  const pieces = new RegExp(`(?<=href=")${shop}((?:de/)?pieces/[a-z0-9-]+/(?:#[^"]*)?)(?=")`, 'g');
+  const pages = new RegExp(
+    `(?<=<a [^>]*href=")${shop}((?:de/)?(?:(?:pieces|guides)/[a-z0-9-]+/(?:#[^"]*)?)?)(?=")`,
+    'g',
+  );
   return html
     .replaceAll(pictures, underBase('/bench/preview/pictures/'))
-    .replaceAll(pieces, (_, path: string) => underBase(`/bench/preview/${path}`));
+    .replaceAll(pages, (_, path: string) => underBase(`/bench/preview/${path}`));
 }
 
 /** The same for an answer; anything but a page goes as it is. */

@@ -18,6 +18,8 @@ export type ContentStore = {
   readonly reading: () => Reading;
   /** The same as if `changes` were saved; null where there is no such entry. Nothing is written. */
   readonly readingWith: (key: EntryKey, changes: readonly FieldChange[], body?: string) => Reading | null;
+  /** The same as if an entry were there that isn't yet, or not so. */
+  readonly readingWithNew: (key: EntryKey, data: PlainMap, body?: string) => Reading;
   readonly open: (key: EntryKey) => Opened | null;
   /** Saves fields of an entry, paths relative to it, unless it has changed since it was opened or a check refuses it. */
   readonly save: (
@@ -147,12 +149,21 @@ export function openContent({ folder, historyFile, nowMs }: Places): ContentStor
     return withEntry(text, key, undefined);
   };
 
+  const textOfNew = (key: EntryKey, data: PlainMap, seen: string | null, body = ''): string =>
+    sharesFile(key.kind)
+      ? withEntry(seen ?? '', key, inSchemaOrder(data, orderIn(key.kind, [])([])))
+      : newEntry(data, orderIn(key.kind, []), key.kind === 'guide' ? body : undefined);
+
   return {
     reading: live.reading,
     readingWith: (key, changes, body) => {
       const opened = locate(folder, key);
       if (opened === null) return null;
       return live.readingWith(new Map([[opened.file, edited(opened, changes, body)]]));
+    },
+    readingWithNew: (key, data, body) => {
+      const file = fileForNew(folder, key, data);
+      return live.readingWith(new Map([[file, textOfNew(key, data, textNow(folder, file), body)]]));
     },
     open: (key) => locate(folder, key),
     save: (seen, changes, body) => {
@@ -172,11 +183,7 @@ export function openContent({ folder, historyFile, nowMs }: Places): ContentStor
       }
       const seen = there ? textNow(folder, file) : null;
       if (there && seen === null) return { ok: false, code: 'not-writable', why: 'not-editable' };
-      const text = (): string =>
-        sharesFile(key.kind)
-          ? withEntry(seen ?? '', key, inSchemaOrder(data, orderIn(key.kind, [])([])))
-          : newEntry(data, orderIn(key.kind, []), key.kind === 'guide' ? (body ?? '') : undefined);
-      return attempt(() => ({ key, file, seen, action: 'create', text: text() }));
+      return attempt(() => ({ key, file, seen, action: 'create', text: textOfNew(key, data, seen, body) }));
     },
     saveStock: (numbers) => {
       const files = componentFiles(folder)

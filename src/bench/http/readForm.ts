@@ -6,10 +6,13 @@ import { readBytes, utf8 } from './readBody.ts';
 const MOST_FORM_BYTES = 128 * 1024;
 
 /** A form of fields without files; null for anything else, or more than a form holds. */
-export async function readForm(request: Request): Promise<URLSearchParams | null> {
+export async function readForm(
+  request: Request,
+  mostBytes = MOST_FORM_BYTES,
+): Promise<URLSearchParams | null> {
   const type = request.headers.get('content-type') ?? '';
   if (!type.startsWith('application/x-www-form-urlencoded')) return null;
-  const bytes = await readBytes(request, MOST_FORM_BYTES);
+  const bytes = await readBytes(request, mostBytes);
   const text = bytes === null ? null : utf8(bytes);
   return text === null || !isUtf8Escaped(text) ? null : new URLSearchParams(text);
 }

@@ -2,8 +2,10 @@
 import { designIn } from '#catalogue/build/designIn.ts';
 import { partNamesIn, type Catalogue } from '#catalogue/model/catalogue.ts';
 import type { BoardInput } from '#board/model/input.ts';
+import { requestFor } from '#board/model/saving.ts';
 import { settled } from '#board/model/settle.ts';
 import { PIECE_KINDS, type Design, type PieceKind } from '#core/design/design.ts';
+import type { Snapshot } from '../book/snapshot.ts';
 import type { Opened } from '../content/entry.ts';
 import type { Frame } from './frame.ts';
 
@@ -52,12 +54,17 @@ function newPieceOf(id: string, query: URLSearchParams): NewPiece {
   return { id, name, kind: kindOf(query.get('kind')) };
 }
 
+/** What a piece whose file is gone was called and is. */
+const ofVersion = (version: Snapshot | null): Partial<NewPiece> =>
+  version === null ? {} : { name: version.name, kind: version.design.kind };
+
 type Written = { readonly name?: unknown; readonly kind?: unknown };
 
 /**
  * @param catalogue as it lies there now
  * @param opened the piece's file; null where there is none yet
  * @param query what a new piece is called and is
+ * @param version the piece as it was ordered once, to be laid on the board; null for the file's own
  * @returns null where nothing can be strung for want of a wire
  */
 export function boardInput(
@@ -66,11 +73,14 @@ export function boardInput(
   opened: Opened | null,
   query: URLSearchParams,
   { lang, shop }: Frame,
+  version: Snapshot | null = null,
 ): BoardInput | null {
   const { components, wires, partNumbers, trays, pieces } = catalogue;
   const { name, kind } = (opened?.data ?? {}) as Written;
   const fresh =
-    opened === null ? newPieceOf(id, query) : { id, name: String(name ?? id), kind: kindOf(kind) };
+    opened === null
+      ? { ...newPieceOf(id, query), ...ofVersion(version) }
+      : { id, name: String(name ?? id), kind: kindOf(kind) };
   const design =
     (opened === null ? null : designIn(id, opened.data, catalogue)) ?? emptyDesign(catalogue, fresh);
   if (design === null) return null;
@@ -81,6 +91,7 @@ export function boardInput(
     piece: { id, name: fresh.name },
     digest: opened?.digest ?? null,
     design,
+    version: version === null ? null : requestFor(version.design, null, null).design,
     listedMinor: pieces.find((piece) => piece.id === id)?.listedMinor ?? null,
     trays: { components, wires },
     names: partNamesIn(catalogue, lang),

@@ -5,6 +5,9 @@ import { size } from '#core/sizing/size.ts';
 import type { Sizing } from '#core/sizing/sizing.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { parseLength, type LengthProblem } from '#core/units/length.ts';
+import type { Book } from '../book/open.ts';
+import { orderedVersions, type OrderedVersion } from '../book/orderedVersions.ts';
+import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import { snapshotOf } from '../check/pieceNow.ts';
 import { withStock, type There } from '../check/there.ts';
 import { pieceCard, type PieceCard } from './benchCard.ts';
@@ -18,8 +21,17 @@ export type SheetQuery = {
   readonly hand: Hand;
 };
 
+/** The piece as it was ordered once, by its copy in the order book. */
+export type ShownVersion = OrderedVersion & { readonly copy: Snapshot };
+
 export type PieceSheet = {
-  readonly piece: Piece;
+  readonly piece: Pick<Snapshot, 'name' | 'design' | 'revision'> & { readonly id: string };
+  /** False where the catalogue has it no more. */
+  readonly isThere: boolean;
+  /** Which of them is shown; null for the piece as it stands now. */
+  readonly version: OrderedVersion | null;
+  /** Others that were ordered. */
+  readonly versions: readonly OrderedVersion[];
   readonly asked: SheetQuery;
   /** Measures that this kind of piece goes by. */
   readonly measures: readonly Measure['of'][];
@@ -32,8 +44,10 @@ export type PieceSheet = {
   readonly partNames: Readonly<Record<string, string>>;
 };
 
+export type SheetPlace = { readonly frame: Frame; readonly there: There; readonly book: Book | null };
+
 /** Reads what an address asks for; anything unknown is left at its usual. */
-export function readQuery(query: URLSearchParams, { design }: Piece): SheetQuery {
+export function readQuery(query: URLSearchParams, { design }: Pick<Piece, 'design'>): SheetQuery {
   const one = <Value extends string>(name: string, all: readonly [Value, ...Value[]]): Value =>
     all.find((value) => value === query.get(name)) ?? all[0];
   return {
@@ -44,24 +58,39 @@ export function readQuery(query: URLSearchParams, { design }: Piece): SheetQuery
   };
 }
 
+/** One that was ordered and that an address asks for; null where there is none such. Throws BookError. */
+export function versionIn(book: Book, id: string, query: URLSearchParams): ShownVersion | null {
+  const asked = query.get('version') ?? '';
+  const version = orderedVersions(book, id).find(({ snapshot }) => String(snapshot) === asked);
+  const copy = version === undefined ? null : findSnapshot(book, version.snapshot);
+  return version === undefined || copy === null ? null : { ...version, copy };
+}
+
 /**
- * The sheet of a piece as asked for; null where the catalogue has no such piece.
- * @param there what a piece that is begun now may take of each component
+ * The sheet of a piece as asked for: as it stands now, or as it was ordered
+ * once, then by the rules of today, since she strings it today.
+ * @param place `there`: what a piece that is begun now may take of each component; `book` null where it can't be opened, and nothing that was ordered is offered
+ * @returns null where there is no such piece
  */
 export function pieceSheet(
   catalogue: Catalogue,
-  id: string | undefined,
+  id: string,
   query: URLSearchParams,
-  there: There,
-  { lang, shop }: Frame,
+  { frame, there, book }: SheetPlace,
 ): PieceSheet | null {
+  const { lang, shop } = frame;
   const piece = catalogue.pieces.find((one) => one.id === id);
-  if (piece === undefined) return null;
-  const asked = readQuery(query, piece);
-  const copy = snapshotOf(piece, shop);
-  const { design, listedMinor } = piece;
+  const old = book === null ? null : versionIn(book, id, query);
+  const copy = old === null ? piece && snapshotOf(piece, shop) : { ...old.copy, rules: shop.rules };
+  if (copy === undefined) return null;
+  const { design, listedMinor, name, revision } = copy;
+  const asked = readQuery(query, { design });
+  const versions = book === null ? [] : orderedVersions(book, id);
   const shared = {
-    piece,
+    piece: { id, name, design, revision },
+    isThere: piece !== undefined,
+    version: old,
+    versions: versions.filter((one) => one.revision !== revision && one.revision !== piece?.revision),
     asked,
     measures: MEASURES_OF_KIND[design.kind],
     partNames: partNamesIn(catalogue, lang),

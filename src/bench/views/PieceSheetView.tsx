@@ -1,6 +1,7 @@
 /** A piece's own bench card, as listed or in the size she gives. */
 import { underBase } from '#ui/site/base.ts';
 import { SITS } from '#core/design/choice.ts';
+import { formatDate } from '#words/format.ts';
 import type { MeasuredFacts } from '#words/orderFacts.ts';
 import { orderWords, sizingWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
@@ -19,6 +20,7 @@ export function PieceSheetView({ sheet, frame }: Props) {
   return (
     <>
       {card === null && <h1>{piece.name}</h1>}
+      <Versions sheet={sheet} frame={frame} />
       <ChoiceForm sheet={sheet} frame={frame} />
       {said !== '' && (
         <p class={card === null ? 'warning' : 'off-paper'} role="status">
@@ -44,6 +46,38 @@ export function PieceSheetView({ sheet, frame }: Props) {
   );
 }
 
+/** Which state of the piece the card is of, and the others that somebody ordered. */
+function Versions({ sheet: { piece, isThere, version, versions }, frame }: Props) {
+  const { lang, words } = frame;
+  const said = words.pieces.versions;
+  const pageOf = (query: string): string => underBase(`/bench/pieces/${piece.id}/${query}`);
+  return (
+    <>
+      {version !== null && (
+        <div class="noted off-paper">
+          <p>{said.shown(formatDate(version.lastAt, lang))}</p>
+          <p class="row">
+            {isThere && <a href={pageOf('')}>{said.now}</a>}
+            <a href={pageOf(`board/?version=${version.snapshot}`)}>{said.lay}</a>
+          </p>
+        </div>
+      )}
+      {versions.length > 0 && (
+        <details class="off-paper">
+          <summary>{said.others(versions.length)}</summary>
+          <ul>
+            {versions.map(({ snapshot, lastAt, orders }) => (
+              <li>
+                <a href={pageOf(`?version=${snapshot}`)}>{said.one(formatDate(lastAt, lang), orders)}</a>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
 /** The size as she wrote it, what it is of, and how it sits. */
 function askedOf(asked: SheetQuery, shown: MeasuredFacts, { lang, format, words }: Frame): string {
   if (asked.text === '') return words.pieces.listed;
@@ -53,11 +87,12 @@ function askedOf(asked: SheetQuery, shown: MeasuredFacts, { lang, format, words 
     : `${size}, ${sizingWords(lang).sits[asked.sit].toLocaleLowerCase(lang)}`;
 }
 
-function ChoiceForm({ sheet: { piece, asked, measures }, frame }: Props) {
+function ChoiceForm({ sheet: { piece, asked, measures, version }, frame }: Props) {
   const { lang, words: book, shop } = frame;
   const words = sizingWords(lang);
   return (
     <form class="filter off-paper" method="get" action={underBase(`/bench/pieces/${piece.id}/`)}>
+      {version !== null && <input type="hidden" name="version" value={String(version.snapshot)} />}
       {measures.length > 1 && (
         <Choice name="of" label={words.byLegend} all={measures} chosen={asked.of} say={words.by} />
       )}

@@ -6,7 +6,8 @@ const PAGES = ['words', 'board', 'price', 'photos', 'preview', 'card'] as const;
 
 export type PiecePageName = (typeof PAGES)[number];
 
-function addressOf(page: PiecePageName, id: string): `/${string}` {
+/** Address of one of them. */
+export function pageOfPiece(page: PiecePageName, id: string): `/${string}` {
   if (page === 'preview') return `/bench/preview/pieces/${id}/`;
   return page === 'card' ? `/bench/pieces/${id}/` : `/bench/pieces/${id}/${page}/`;
 }
@@ -24,7 +25,7 @@ export function PieceWays({
   return (
     <p class="row">
       {PAGES.filter((page) => page !== at).map((page) => (
-        <a key={page} href={underBase(addressOf(page, id))}>
+        <a key={page} href={underBase(pageOfPiece(page, id))}>
           {words.ways[page]}
         </a>
       ))}

@@ -154,7 +154,14 @@ const KINDS = ['pieces', 'components', 'wires', 'guides'] as const satisfies rea
 /** Where the bench shows an entry; null for what is gone. */
 function placeOf(kind: ChangedKind, { id, how }: Changed): string | null {
   if (how === 'gone') return null;
-  return kind === 'pieces' ? underBase(`/bench/pieces/${id}/`) : null;
+  const place = {
+    pieces: `/bench/pieces/${id}/words/`,
+    components: `/bench/trays/${id}/`,
+    wires: `/bench/wires/${id}/`,
+    // Its language comes with it: `en/care`.
+    guides: `/bench/guides/${id}/`,
+  } as const;
+  return underBase(place[kind]);
 }
 
 function Changing({ frame, changes }: { readonly frame: Frame; readonly changes: Changes }) {
@@ -163,7 +170,11 @@ function Changing({ frame, changes }: { readonly frame: Frame; readonly changes:
   return (
     <section aria-labelledby="will">
       <h2 id="will">{words.will}</h2>
-      {changes.shop && <p>{words.shop}</p>}
+      {changes.shop && (
+        <p>
+          <a href={underBase('/bench/shop/')}>{words.shop}</a>
+        </p>
+      )}
       {KINDS.filter((kind) => changes[kind].length > 0).map((kind) => (
         <>
           <h3>{words.kinds[kind]}</h3>

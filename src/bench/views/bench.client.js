@@ -48,6 +48,13 @@ if (text !== null && location.hash.startsWith('#claspwise')) {
   history.replaceState(null, '', location.pathname);
 }
 
+/** A colour that is chosen is meant: the tick that says there is none goes by itself. */
+for (const tick of document.querySelectorAll('[data-without]')) {
+  document.getElementById(tick.dataset.without)?.addEventListener('input', () => {
+    tick.checked = false;
+  });
+}
+
 /** A part is drawn anew as it is typed, and its kind brings the fields that belong to it. */
 const content = document.querySelector('[data-content]');
 const drawn = content?.querySelector('[data-drawn]');

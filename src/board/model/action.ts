@@ -5,6 +5,7 @@
 import type { Component, Wire } from '#core/design/component.ts';
 import type { Design, Ends, Hanging, PieceKind, Section } from '#core/design/design.ts';
 import type { Place, Span } from './place.ts';
+import type { SentDesign } from './saving.ts';
 
 /** What is in the trays, by id. */
 export type Trays = {
@@ -67,6 +68,8 @@ export type Action =
   | { readonly type: 'remove-strand'; readonly strand: number }
   | { readonly type: 'lie'; readonly lie: 'side-by-side' | 'nested'; readonly gapMm: number }
   // The whole piece
+  /** All of it as it was once. */
+  | { readonly type: 'lay'; readonly design: SentDesign }
   | { readonly type: 'kind'; readonly kind: PieceKind }
   | { readonly type: 'wire'; readonly wire: string }
   | { readonly type: 'ends'; readonly change: Partial<Ends> }

@@ -4,6 +4,7 @@ import type { Rules } from '#core/design/rules.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import type { Lang } from '#words/lang.ts';
 import type { Trays } from './action.ts';
+import type { SentDesign } from './saving.ts';
 
 export type BoardInput = {
   readonly lang: Lang;
@@ -14,6 +15,8 @@ export type BoardInput = {
   readonly digest: string | null;
   /** As its file says; a new piece has nothing on its strand, closed as the newest of its kind. */
   readonly design: Design;
+  /** What is laid there first, to be saved or taken back: the piece as it was ordered once. Null for nothing. */
+  readonly version: SentDesign | null;
   /** null where it has no price yet. */
   readonly listedMinor: number | null;
   readonly trays: Trays;

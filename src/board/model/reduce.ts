@@ -75,6 +75,10 @@ function onPiece(design: Design, action: Exclude<Action, OnStrand>, trays: Trays
       const nestGapMm = action.lie === 'nested' ? between(action.gapMm, 0, GAP_MM) : 0;
       return { ...design, lie: action.lie, nestGapMm };
     }
+    case 'lay': {
+      const { wire, ...laid } = action.design;
+      return { ...laid, id: design.id, wire: trays.wires[wire] ?? design.wire, components: {} };
+    }
     case 'kind':
       return { ...design, kind: action.kind };
     case 'wire': {

@@ -4,10 +4,12 @@ import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { board as boardDe } from '#words/de/board.ts';
 import { designProblems as designDe } from '#words/de/design.ts';
+import { goods as goodsDe } from '#words/de/goods.ts';
 import { sizing as sizingDe } from '#words/de/sizing.ts';
 import { stringing as stringingDe } from '#words/de/stringing.ts';
 import { board as boardEn } from '#words/en/board.ts';
 import { designProblems as designEn } from '#words/en/design.ts';
+import { goods as goodsEn } from '#words/en/goods.ts';
 import { sizing as sizingEn } from '#words/en/sizing.ts';
 import { stringing as stringingEn } from '#words/en/stringing.ts';
 import { sentenceOf } from '#words/sentence.ts';
@@ -16,8 +18,8 @@ import { nameIn } from './panel.ts';
 
 /** Both languages come with the board: it is served on the maker's own machine. */
 const WORDS = {
-  en: { board: boardEn, design: designEn, sizing: sizingEn, stringing: stringingEn },
-  de: { board: boardDe, design: designDe, sizing: sizingDe, stringing: stringingDe },
+  en: { board: boardEn, design: designEn, goods: goodsEn, sizing: sizingEn, stringing: stringingEn },
+  de: { board: boardDe, design: designDe, goods: goodsDe, sizing: sizingDe, stringing: stringingDe },
 } satisfies Record<Lang, unknown>;
 
 export type Talk = {
@@ -28,6 +30,7 @@ export type Talk = {
   /** A component's name by its id. */
   readonly nameOf: (id: string) => string;
   readonly wireName: (id: string) => string;
+  readonly materialName: (material: string) => string;
   /** What is wrong with a design, with names instead of ids. */
   readonly wrong: (error: ValidationError) => string;
 };
@@ -37,7 +40,8 @@ const IDS = ['component', 'crimp', 'cover', 'clasp', 'ring', 'hangs'] as const;
 
 export function talkFor(input: BoardInput): Talk {
   const { lang, unit, rules, names, trays } = input;
-  const { board: words, design, sizing, stringing } = WORDS[lang];
+  const { board: words, design, goods, sizing, stringing } = WORDS[lang];
+  const materials: Readonly<Record<string, string>> = goods.materials;
   const nameOf = (id: string): string => nameIn(input, id);
   const wireName = (id: string): string => names[`wire/${id}`] ?? trays.wires[id]?.name ?? id;
   const named = (error: ValidationError): ValidationError => {
@@ -55,6 +59,7 @@ export function talkFor(input: BoardInput): Talk {
     f: formatFor(lang, unit, rules.currency),
     nameOf,
     wireName,
+    materialName: (material) => materials[material] ?? material,
     wrong: (error) => sentenceOf(design, named(error)),
   };
 }

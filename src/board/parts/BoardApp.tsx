@@ -27,11 +27,13 @@ type Props = {
   readonly input: BoardInput;
   /** Address of the script that works out sizes beside the board. */
   readonly sizesScript: string;
+  /** Address of the page that shows the piece as it lies there, unsaved. */
+  readonly previewPage: string;
 };
 
 const focus = (selector: string): void => document.querySelector<HTMLElement>(selector)?.focus();
 
-export function BoardApp({ input, sizesScript }: Props) {
+export function BoardApp({ input, sizesScript, previewPage }: Props) {
   const talk = useMemo(() => talkFor(input), [input]);
   const board = useBoard(input);
   const { design, strand } = board;
@@ -44,7 +46,7 @@ export function BoardApp({ input, sizesScript }: Props) {
   const byRule =
     answers.figures === null ? '' : `${majorAmount(answers.figures.ruleMinor, currency)} ${currency}`;
   const priced = about.price.trim() === '' ? { ...about, price: byRule } : about;
-  const saving = useSaving(board, isNew ? priced : null);
+  const saving = useSaving(board, isNew ? priced : null, previewPage);
   useEffect(() => {
     // A new piece begins with its first bead.
     if (input.digest === null) focus('#trays-search');

@@ -52,6 +52,9 @@ export function SaveBar({ board, saving, talk, mayBeSaved, onShow, answers }: Pr
         >
           {words.save.save}
         </button>
+        <button type="button" disabled={answers.figures === null} onClick={saving.preview}>
+          {words.save.preview}
+        </button>
         <span role="status" class="quiet">
           {state}
         </span>

@@ -26,10 +26,11 @@ export function Swap({ design, input, talk, onTake }: Props) {
   const [from, setFrom] = useState<string | null>(null);
   const [to, setTo] = useState<string | null>(null);
   const choices = useMemo(() => swapChoices(design, input.trays), [design, input]);
-  const names = { wire: words.swap.wire, metal: (one: string) => `${words.swap.metal} ${materialName(one)}` };
   const nameOf = (key: string): string => {
-    if (key === 'wire') return `${names.wire} (${talk.wireName(design.wire.id)})`;
-    return key.startsWith('metal/') ? names.metal(key.slice(6)) : nameIn(input, key);
+    if (key === 'wire') return `${words.swap.wire} (${talk.wireName(design.wire.id)})`;
+    return key.startsWith('metal/')
+      ? `${words.swap.metal} ${talk.materialName(key.slice(6))}`
+      : nameIn(input, key);
   };
   const others = from === null ? [] : choices.instead(from);
   const step = from === null || to === null ? [] : swapStep(design, input.trays, from, to);
@@ -61,7 +62,7 @@ export function Swap({ design, input, talk, onTake }: Props) {
               from === 'wire'
                 ? talk.wireName(id)
                 : from?.startsWith('metal/') === true
-                  ? materialName(id)
+                  ? talk.materialName(id)
                   : nameIn(input, id),
           }))}
           none={null}
@@ -86,8 +87,6 @@ export function Swap({ design, input, talk, onTake }: Props) {
     </details>
   );
 }
-
-const materialName = (material: string): string => material;
 
 type BothProps = {
   readonly before: Design;

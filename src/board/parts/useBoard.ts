@@ -39,12 +39,19 @@ export type Board = State & {
   readonly dropAside: () => void;
 };
 
+function withVersion({ design, version, trays }: BoardInput): Work['history'] {
+  const history: Work['history'] = begin(design);
+  if (version === null) return history;
+  const step: Action = { type: 'lay', design: version };
+  return did(history, [step], reduce(design, step, trays).design);
+}
+
 function startWork(input: BoardInput): { work: Work; aside: Work | null } {
-  const fresh: Work = { history: begin(input.design), digest: input.digest, saved: 0 };
+  const fresh: Work = { history: withVersion(input), digest: input.digest, saved: 0 };
   const kept = readDraft(input.piece.id);
   const work = kept === null ? null : workFrom(kept, input.trays);
   if (work === null) return { work: fresh, aside: null };
-  if (work.digest === input.digest) return { work, aside: null };
+  if (work.digest === input.digest && input.version === null) return { work, aside: null };
   // Steps that the file has already are nothing to go on with.
   return { work: fresh, aside: work.history.at === work.saved ? null : work };
 }

@@ -1,6 +1,6 @@
 /** The way to the file and back: asks, and keeps what was answered until something else is done. */
 import { useState } from 'preact/hooks';
-import { sendSave } from '../adapters/send.ts';
+import { openPreview, sendSave } from '../adapters/send.ts';
 import { requestFor, type About, type SaveAnswer } from '../model/saving.ts';
 import type { Board } from './useBoard.ts';
 
@@ -13,9 +13,12 @@ export type Saving = {
   readonly save: () => void;
   /** Saves into the file as it is now, whatever was changed there. */
   readonly saveOver: () => void;
+  /** Opens the piece's page in the shop as it would be, without saving anything. */
+  readonly preview: () => void;
 };
 
-export function useSaving(board: Board, about: About | null): Saving {
+/** @param previewPage address that a preview is posted to */
+export function useSaving(board: Board, about: About | null, previewPage: string): Saving {
   const [busy, setBusy] = useState(false);
   const [refused, setRefused] = useState<Saving['refused']>(null);
   const send = async (digest: string | null): Promise<void> => {
@@ -30,6 +33,7 @@ export function useSaving(board: Board, about: About | null): Saving {
     busy,
     refused,
     save: () => void send(board.work.digest),
+    preview: () => openPreview(previewPage, requestFor(board.design, board.work.digest, about)),
     saveOver: () => {
       if (refused !== null && refused !== 'no-answer' && refused.code === 'changed-meanwhile') {
         void send(refused.digest);

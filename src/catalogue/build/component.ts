@@ -80,6 +80,14 @@ const chosen: Readonly<Partial<Record<ComponentKind, { readonly field: Field; re
     pendant: { field: 'loop', options: LOOPS.join(', ') },
   };
 
+/** True for a field that a component of this kind has to say, for nothing is usual. */
+export const isNeededFor = (field: string, kind: string): boolean =>
+  Object.entries(chosen).some(([one, { field: of }]) => one === kind && of === field);
+
+/** What holds where a component of this kind leaves the field out; null where that is nothing, or it has to say. */
+export const usualFor = (field: string, kind: string): string | null =>
+  field === 'shape' && kind in usualShape ? usualShape[kind as keyof typeof usualShape] : null;
+
 type Report = (path: FieldPath, error: CatalogueError) => void;
 
 function checkFields(value: AuthoredComponent, report: Report): void {

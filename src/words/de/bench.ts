@@ -265,6 +265,17 @@ export const bench: typeof en = {
     size: 'Größe',
     show: 'Karte machen',
     inShop: 'Seine Seite im Laden',
+    versions: {
+      shown: (day) =>
+        `Das Stück, wie es war, als es zuletzt so bestellt wurde, am ${day}. Die Größe rechnet sich nach Ihren heutigen Regeln.`,
+      now: 'Wie es jetzt ist',
+      lay: 'Auf das Brett legen',
+      others: (count) =>
+        count === 1
+          ? 'Es wurde bestellt, als es noch anders war'
+          : `Es wurde in ${count} früheren Fassungen bestellt`,
+      one: (day, orders) => `vom ${day}, ${orders === 1 ? 'eine Bestellung' : `${orders} Bestellungen`}`,
+    },
   },
 
   takeIn: {

@@ -198,6 +198,7 @@ export const board: typeof boardEn = {
 
   save: {
     save: 'Speichern',
+    preview: 'Vorschau',
     saving: 'Wird gespeichert …',
     saved: 'Gespeichert',
     unsaved: 'Noch nicht gespeichert; auf diesem Gerät bewahrt',

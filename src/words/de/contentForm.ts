@@ -20,6 +20,7 @@ export const contentForm: typeof english = {
   row: (what, place) => `${what} ${place}`,
   takeAway: 'Dieses wegnehmen',
   noColour: 'keine zweite Farbe',
+  colourToChoose: 'noch nicht gewählt',
   showFields: 'Zeigen, was dazugehört',
   drawn: 'So wird es gezeichnet',
   drawAgain: 'Zeichnen',
@@ -37,6 +38,7 @@ export const contentForm: typeof english = {
   nowNothing: 'nichts',
   notWritable: (why) =>
     `Es ist nicht gespeichert. ${notSaved[why]} Was Sie geschrieben haben, steht noch unten.`,
+  filesUnreadable: 'Ihre Dateien sind so nicht lesbar. Das ist zuerst zu richten:',
   unreadable: 'Diese Datei ist so nicht lesbar, darum gibt es kein Formular dafür.',
   shortName: 'Kurzname',
   shortNameHint:
@@ -63,9 +65,6 @@ export const contentForm: typeof english = {
   },
   shop: {
     title: 'Laden und Regeln',
-    guides: 'Ratgeber',
-    publish: 'Veröffentlichen',
-    basics: 'Der Laden selbst',
   },
   guides: {
     title: 'Ratgeber',

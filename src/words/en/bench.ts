@@ -261,6 +261,17 @@ export const bench = {
     size: 'Size',
     show: 'Make the card',
     inShop: 'Its page in the shop',
+    /** States of the piece that somebody ordered and that it isn't in any more. */
+    versions: {
+      shown: (day: string): string =>
+        `The piece as it was when it was last ordered like this, on ${day}. It is sized by your rules of today.`,
+      now: 'As it is now',
+      lay: 'Lay it on the board',
+      others: (count: number): string =>
+        count === 1 ? 'It was ordered when it was another' : `It was ordered in ${count} earlier states`,
+      one: (day: string, orders: number): string =>
+        `as of ${day}, ${orders === 1 ? 'one order' : `${orders} orders`}`,
+    },
   },
 
   takeIn: {

@@ -206,6 +206,7 @@ export const board = {
   save: {
     save: 'Save',
     saving: 'Saving …',
+    preview: 'Preview',
     saved: 'Saved',
     unsaved: 'Not saved yet; kept on this device',
     failed:

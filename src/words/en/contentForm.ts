@@ -20,6 +20,7 @@ export const contentForm = {
   row: (what: string, place: number) => `${what} ${place}`,
   takeAway: 'Take this one away',
   noColour: 'no second colour',
+  colourToChoose: 'not chosen yet',
   showFields: 'Show what belongs to it',
   drawn: 'As it is drawn',
   drawAgain: 'Draw it',
@@ -36,6 +37,7 @@ export const contentForm = {
   now: (text: string) => `There now: ${text}`,
   nowNothing: 'nothing',
   notWritable: (why: NotSaved) => `It isn’t saved. ${notSaved[why]} What you typed still stands below.`,
+  filesUnreadable: 'Your files can’t be read as they stand. This is to mend first:',
   unreadable: 'This file can’t be read as it stands, so that no form can be made of it.',
   shortName: 'Short name',
   shortNameHint:
@@ -62,9 +64,6 @@ export const contentForm = {
   },
   shop: {
     title: 'Shop and rules',
-    guides: 'Guides',
-    publish: 'Publish',
-    basics: 'The shop itself',
   },
   guides: {
     title: 'Guides',

@@ -48,14 +48,14 @@ test('a save is told by its piece, its fields and its lines, and can be taken ba
   const html = (): string =>
     render(
       <HistoryView
-        page={historyPage(kept.store.history, null, words)}
+        page={historyPage(kept.store.history, null, 'en')}
         isOlder={false}
         words={words}
         lang="en"
       />,
     );
   expect(html()).toContain('<bdi>Row</bdi>, changed');
-  expect(html()).toContain('In it: price');
+  expect(html()).toContain('In it: Price');
   expect(html()).toContain('<del>price: £35.00</del>');
   expect(html()).toContain('<ins>price: £38.00</ins>');
   expect(kept.store.undo(1).ok).toBe(true);
@@ -70,8 +70,8 @@ test('the history comes in pages', () => {
     .flatMap((record) => Array.from({ length: 27 }, (_, at) => ({ ...record, id: 27 - at })));
   const list = ({ most, before = Infinity }: { most: number; before?: number }): typeof all =>
     all.filter(({ id }) => id < before).slice(0, most);
-  const first = historyPage(list, null, words);
-  const second = historyPage(list, first.older, words);
+  const first = historyPage(list, null, 'en');
+  const second = historyPage(list, first.older, 'en');
   expect([...first.items, ...second.items].map(({ id }) => id)).toEqual(all.map(({ id }) => id));
   expect([first.items.length > 0, second.older]).toEqual([true, null]);
 });

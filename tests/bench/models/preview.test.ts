@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { guardHeaders } from '#bench/access/headers.ts';
 import { amongPreviews, asPreview, isPreview } from '#bench/access/previewPage.ts';
-import { previewPiece, readingMark } from '#bench/models/preview.ts';
+import { typedChange } from '#bench/models/content/editEntry.ts';
+import { previewFront, previewGuide, previewPiece, readingMark } from '#bench/models/preview.ts';
+import { readingWithBoard } from '#bench/saveBoard.ts';
 import { findPicture } from '#ui/pictures/find.ts';
 import { pictureFiles } from '#ui/pictures/files.ts';
 import { keptContent } from '#tests/bench/content.ts';
-import { catalogue } from '#tests/bench/shop.ts';
+import { catalogue, frame, NOW_MS } from '#tests/bench/shop.ts';
 
 const ROW = { id: 'row', file: 'pieces/row.yaml', lang: 'en' } as const;
 
@@ -42,12 +44,68 @@ describe('a preview', () => {
   });
 });
 
+describe('of what isn’t saved', () => {
+  test('a form as it stands is shown, and nothing of it reaches the file', () => {
+    const kept = keptContent();
+    const key = { kind: 'piece', id: 'row' } as const;
+    const opened = kept.store.open(key);
+    if (opened === null) throw new Error('no row');
+    const before = kept.textOf(ROW.file);
+    const posted = new URLSearchParams({ name: 'Hedge', digest: opened.digest });
+    const { changes, body } = typedChange(posted, opened, frame);
+    const reading = kept.store.readingWith(key, changes, body);
+    const result = reading && previewPiece(reading, ROW, []);
+    expect(result?.kind === 'page' && result.page.piece.name).toBe('Hedge');
+    expect(kept.textOf(ROW.file)).toBe(before);
+    expect(previewPiece(kept.store.reading(), ROW, [])).toMatchObject({ page: { piece: { name: 'Row' } } });
+  });
+
+  test('the board as it lies, of a piece with a file and of one without', () => {
+    const kept = keptContent();
+    const { catalogue: own } = kept.store.reading();
+    const piece = own?.pieces.find(({ id }) => id === 'row');
+    if (own === null || piece === undefined) throw new Error('no row');
+    const { design } = piece;
+    const kind = design.kind === 'bracelet' ? 'anklet' : 'bracelet';
+    const board = { digest: 'any', design: { ...design, kind }, about: null } as const;
+    const there = previewPiece(readingWithBoard(kept.store, own, board, NOW_MS), ROW, []);
+    expect(there.kind === 'page' && there.page.piece.design.kind).toBe(kind);
+    const about = { name: 'Quick', price: '30', summary: 'Six in a row.', story: '' };
+    const fresh = { digest: null, design: { ...design, id: 'quick' }, about };
+    const asked = { id: 'quick', file: 'pieces/quick.yaml', lang: 'en' } as const;
+    const isNew = previewPiece(readingWithBoard(kept.store, own, fresh, NOW_MS), asked, []);
+    expect(isNew.kind === 'page' && isNew.page.piece.name).toBe('Quick');
+    expect(kept.store.open({ kind: 'piece', id: 'quick' })).toBeNull();
+    const nameless = { ...fresh, about: { ...about, name: '' } };
+    const broken = previewPiece(readingWithBoard(kept.store, own, nameless, NOW_MS), asked, []);
+    expect(broken.kind === 'problems' && broken.problems.map(({ field }) => field)).toEqual(['name']);
+  });
+});
+
+test('a guide and the front page are shown from the files, or what keeps them from it', () => {
+  const reading = { catalogue, problems: [], notes: [] };
+  const guide = previewGuide(reading, { id: 'care', lang: 'de', file: 'guides/de/care.md' });
+  expect(guide.kind === 'page' && guide.page.guide.lang).toBe('de');
+  expect(previewGuide(reading, { id: 'none', lang: 'de', file: null })).toEqual({ kind: 'none' });
+  const wrong = {
+    file: 'guides/de/care.md',
+    line: 3,
+    field: '',
+    error: { code: 'html-in-guide', tag: '<b>' },
+  } as const;
+  const asked = { id: 'care', lang: 'de', file: 'guides/de/care.md' } as const;
+  expect(previewGuide({ ...reading, problems: [wrong] }, asked).kind).toBe('problems');
+  const front = previewFront(reading, 'en', []);
+  expect(front.kind === 'page' && front.page.pieces.length).toBe(catalogue.pieces.length);
+  expect(previewFront({ catalogue: null, problems: [wrong], notes: [] }, 'en', []).kind).toBe('problems');
+});
+
 describe('the page of a preview', () => {
   test('has its pictures and pieces from the bench, and other links as they are', () => {
     const html =
-      '<a href="/de/pieces/a-b/#size"></a><a href="/pieces/"></a><img srcset="/pictures/a.webp 1w, /pictures/b.webp 2w"><i data-props="{&quot;/pictures/c.svg&quot;}">';
+      '<a href="/de/pieces/a-b/#size"></a><a href="/pieces/"></a><a class="x" href="/de/"></a><a href="/guides/care/"></a><link href="/"><img srcset="/pictures/a.webp 1w, /pictures/b.webp 2w"><i data-props="{&quot;/pictures/c.svg&quot;}">';
     expect(amongPreviews(html)).toBe(
-      '<a href="/bench/preview/de/pieces/a-b/#size"></a><a href="/pieces/"></a><img srcset="/bench/preview/pictures/a.webp 1w, /bench/preview/pictures/b.webp 2w"><i data-props="{&quot;/bench/preview/pictures/c.svg&quot;}">',
+      '<a href="/bench/preview/de/pieces/a-b/#size"></a><a href="/pieces/"></a><a class="x" href="/bench/preview/de/"></a><a href="/bench/preview/guides/care/"></a><link href="/"><img srcset="/bench/preview/pictures/a.webp 1w, /bench/preview/pictures/b.webp 2w"><i data-props="{&quot;/bench/preview/pictures/c.svg&quot;}">',
     );
   });
 

@@ -36,7 +36,7 @@ it('names what will change, each in its kind', () => {
       guides: [{ id: 'en/measuring', name: 'Measuring', how: 'gone' }],
     },
   });
-  expect(html).toMatch(/Pieces<\/h3><ul><li><a href="[^"]*\/bench\/pieces\/ford\/">Ford<\/a>: new/);
+  expect(html).toMatch(/Pieces<\/h3><ul><li><a href="[^"]*\/bench\/pieces\/ford\/words\/">Ford<\/a>: new/);
   expect(html).toMatch(/Guides<\/h3><ul><li>Measuring: gone/);
 });
 

@@ -124,25 +124,39 @@ function saveOver(
   return { clash: clashSheet(now, change, paths) };
 }
 
-/** What a posted form comes to. */
-export function stepEntry(posted: URLSearchParams, opened: Opened, place: EntryPlace): EntryStep {
+/** The fields of a posted form, and what it said when it was opened. */
+function typedIn(posted: URLSearchParams, opened: Opened) {
   const { kind } = opened.key;
   const form = kind === 'component' ? withTenMeasured(posted) : posted;
   const seen = seenIn(form, opened);
   const nodes = formTree(entryFields[kind], plainOf(seen.data), form);
-  const typedBody = opened.body === undefined ? undefined : trimmed(form.get(BODY) ?? seen.body ?? '');
+  const body = opened.body === undefined ? undefined : trimmed(form.get(BODY) ?? seen.body ?? '');
+  return { form, seen, nodes, body };
+}
+
+/** What a posted form would change, whether it is ever saved or not. */
+export function typedChange(posted: URLSearchParams, opened: Opened, { shop }: Frame): Change {
+  const { seen, nodes, body } = typedIn(posted, opened);
+  return {
+    changes: formChanges(nodes, shop.rules.currency),
+    body: body === seen.body ? undefined : body,
+  };
+}
+
+/** What a posted form comes to. */
+export function stepEntry(posted: URLSearchParams, opened: Opened, place: EntryPlace): EntryStep {
+  const { form, seen, nodes, body: typedBody } = typedIn(posted, opened);
   const again = (tried: Tried): EntryStep => ({
     sheet: sheetOf(seen, nodes, { ...tried, ...(typedBody === undefined ? {} : { body: typedBody }) }),
   });
   if (form.get('do') !== 'save') return again({});
-  const changes = formChanges(nodes, place.frame.shop.rules.currency);
-  const body = typedBody === seen.body ? undefined : typedBody;
+  const { changes, body } = typedChange(posted, opened, place.frame);
   if (changes.length === 0 && body === undefined) return { done: 'unchanged' };
   const saved = saveOver(seen, { changes, body }, place);
   if ('clash' in saved) return { sheet: saved.clash };
   if (saved.ok) return { done: 'saved' };
   if (saved.code === 'problems') {
-    const offered = isOffered(kind, nodes);
+    const offered = isOffered(opened.key.kind, nodes);
     return again({ placed: placeProblems(saved.problems, opened, nodes, offered, place.frame.lang) });
   }
   return again({ notWritable: saved.code === 'not-writable' ? saved.why : saved.code });

@@ -1,5 +1,5 @@
 /** The fields of each kind of entry, and which of them its form at the bench asks for. */
-import { isFieldOf } from '#catalogue/build/component.ts';
+import { isFieldOf, isNeededFor, usualFor } from '#catalogue/build/component.ts';
 import { componentSchema } from '#catalogue/schemas/component.ts';
 import { describeFields, type FormField } from '#catalogue/schemas/describe.ts';
 import { guideSchema } from '#catalogue/schemas/guide.ts';
@@ -28,6 +28,18 @@ export function kindIn(nodes: readonly FormNode[]): string {
   const node = nodes.find(({ key }) => key === 'kind');
   return node?.node === 'value' ? node.typed : '';
 }
+
+/** How a field stands with a component of its kind: whether it has to be chosen, and what holds where it isn't. */
+export function needOf(kind: EntryKind, nodes: readonly FormNode[]): (node: FormNode) => Need {
+  if (kind !== 'component') return ({ required }) => ({ required, usual: null });
+  const of = kindIn(nodes);
+  return ({ key, required }) => ({
+    required: required || isNeededFor(key, of),
+    usual: usualFor(key, of),
+  });
+}
+
+export type Need = { readonly required: boolean; readonly usual: string | null };
 
 /** Whether a field has its control: not one that only other kinds have, unless something stands in it. */
 export function isOffered(kind: EntryKind, nodes: readonly FormNode[]): (node: FormNode) => boolean {

@@ -9,7 +9,7 @@ import type { Lang } from '#words/lang.ts';
 import { contentFormWords, goodsWords, type ContentFormWords } from '#words/words.ts';
 import type { FormNode } from '../../intake/contentForm/formTree.ts';
 import type { EntrySheet } from './editEntry.ts';
-import { isOffered } from './entrySchemas.ts';
+import { isOffered, needOf, type Need } from './entrySchemas.ts';
 import { choiceOf, hintOf, labelOf } from './fieldNames.ts';
 import type { Frame } from '../frame.ts';
 
@@ -24,6 +24,7 @@ export type FormFace = {
   /** A country by its two letters, or everywhere else as it is written. */
   readonly country: (code: string) => string;
   readonly offered: (node: FormNode) => boolean;
+  readonly need: (node: FormNode) => Need;
   readonly label: (node: Pick<FormNode, 'path'>) => string;
   readonly hint: (node: Pick<FormNode, 'path'>) => string | null;
   /** What may be chosen; none for what is typed. */
@@ -47,6 +48,7 @@ export function formFace(
     ...{ words, lang, currency: shop.rules.currency },
     country: (code) => (COUNTRIES.includes(code) ? format.country(code) : code),
     offered: isOffered(kind, sheet.nodes),
+    need: needOf(kind, sheet.nodes),
     label: ({ path }) => labelOf(words.labels, kind, path),
     hint: ({ path }) => hintOf(words.hints, kind, path),
     choices: ({ shape, path }) => {

@@ -1,9 +1,11 @@
 /** What was changed of the content, as the maker looks at it. */
-import { fieldName } from '#catalogue/read/problem.ts';
+import type { FieldPath } from '#catalogue/read/problem.ts';
 import { changesBetween, isFields, valueAt, type PlainMap } from '#catalogue/write/plain.ts';
-import type { ContentHistoryWords } from '#words/words.ts';
+import type { Lang } from '#words/lang.ts';
+import { contentFormWords, contentHistoryWords } from '#words/words.ts';
 import type { SaveRecord } from '../../content/entry.ts';
 import { dataIn, sharesFile } from '../../content/locate.ts';
+import { labelOf } from './fieldNames.ts';
 import { lineDifference, shortened, type Shown } from './lineDifference.ts';
 
 export type HistoryItem = {
@@ -35,28 +37,37 @@ function sidesOf({ file, key, before, after }: SaveRecord): Sides {
   return [side(before), side(after)];
 }
 
-function nameOf({ key }: SaveRecord, [before, after]: Sides, words: ContentHistoryWords): string {
-  if (key.kind === 'shop') return words.shop;
+function nameOf({ key }: SaveRecord, [before, after]: Sides, lang: Lang): string {
+  if (key.kind === 'shop') return contentHistoryWords(lang).shop;
   const { name, title } = after ?? before ?? {};
   const said = name ?? title;
   return typeof said === 'string' || typeof said === 'number' ? String(said) : key.id;
 }
 
-function fieldsOf(record: SaveRecord, [before, after]: Sides, words: ContentHistoryWords): string[] {
+/** As the forms call it, with what it belongs to before it. */
+function saidOf({ key }: SaveRecord, path: FieldPath, lang: Lang): string {
+  const { labels } = contentFormWords(lang);
+  const own = labelOf(labels, key.kind, path);
+  const whole = labelOf(labels, key.kind, path.slice(0, 1));
+  return path.length > 1 && whole !== own ? `${whole}: ${own}` : own;
+}
+
+function fieldsOf(record: SaveRecord, [before, after]: Sides, lang: Lang): string[] {
   if (before === null || after === null) return [];
   const body = (text: string | null): string | undefined => dataIn(record.file, text ?? '')?.body;
-  const names = changesBetween(before, after).map(({ path }) => fieldName(path));
-  return body(record.before) === body(record.after) ? names : [...names, words.text];
+  const names = changesBetween(before, after).map(({ path }) => saidOf(record, path, lang));
+  const { text } = contentHistoryWords(lang);
+  return body(record.before) === body(record.after) ? names : [...names, text];
 }
 
 /** One save, told. */
-export function historyItem(record: SaveRecord, words: ContentHistoryWords): HistoryItem {
+export function historyItem(record: SaveRecord, lang: Lang): HistoryItem {
   const { id, at, action, file, before, after, undoneBy } = record;
   const sides = sidesOf(record);
   return {
     ...{ id, at, action, file },
-    name: nameOf(record, sides, words),
-    fields: fieldsOf(record, sides, words),
+    name: nameOf(record, sides, lang),
+    fields: fieldsOf(record, sides, lang),
     lines: shortened(lineDifference(before, after)),
     undone: undoneBy !== null,
   };
@@ -72,12 +83,12 @@ export type HistoryPage = {
 export function historyPage(
   list: (options: { most: number; before?: number }) => readonly SaveRecord[],
   before: number | null,
-  words: ContentHistoryWords,
+  lang: Lang,
 ): HistoryPage {
   const records = list({ most: ON_PAGE + 1, ...(before === null ? {} : { before }) });
   const shown = records.slice(0, ON_PAGE);
   return {
-    items: shown.map((record) => historyItem(record, words)),
+    items: shown.map((record) => historyItem(record, lang)),
     older: records.length > ON_PAGE ? (shown.at(-1)?.id ?? null) : null,
   };
 }

@@ -3,7 +3,7 @@ import type { Piece } from '#catalogue/model/catalogue.ts';
 
 export type PieceMark = 'new' | 'changed';
 
-/** What a piece's page says besides its status; the revision stands for its design and what may be chosen instead. */
+/** What a piece's page says besides its status; the revision stands for its design and what may be chosen instead, without the names in it. */
 function shown({
   name,
   summary,
@@ -14,8 +14,10 @@ function shown({
   liesSince,
   revision,
   pictures,
+  design,
 }: Piece): string {
-  return JSON.stringify([name, summary, story, de, listedMinor, made, liesSince, revision, pictures]);
+  const names = design.strands.map(({ sections }) => sections.map((section) => section.name));
+  return JSON.stringify([names, name, summary, story, de, listedMinor, made, liesSince, revision, pictures]);
 }
 
 /**

@@ -114,14 +114,17 @@ function Select({
   choices,
 }: FieldProps<ValueNode> & { own: Own; choices: readonly Choice[] }) {
   const { words } = face;
-  const { typed, fallback, required } = node;
+  const { typed, fallback } = node;
+  const { required, usual } = face.need(node);
+  const usualChoice = choices.find(({ value }) => value === usual);
+  const unsaid = usualChoice === undefined ? words.notSaid : words.asUsual(usualChoice.label);
   const known = typed === '' || choices.some(({ value }) => value === typed);
   const said = (choice: Choice): string =>
     choice.value === fallback && choice.value !== '' ? words.asUsual(choice.label) : choice.label;
   return (
     <select {...own} data-reshow={node.key === 'kind' ? '' : undefined}>
       {fallback === '' && (!required || typed === '') && (
-        <option value="">{required ? words.choose : words.notSaid}</option>
+        <option value="">{required ? words.choose : unsaid}</option>
       )}
       {choices.map((choice) => (
         <option value={choice.value} selected={choice.value === typed}>
@@ -137,18 +140,24 @@ function Select({
   );
 }
 
-/** Grey, until she chooses: a control of colours can't be empty. */
+/** Shown where none is chosen: a control of colours can't be empty. */
 const NO_COLOUR = '#808080';
 
 function Colour({ node, face, own }: FieldProps<ValueNode> & { own: Own }) {
   const input = <input {...own} type="color" value={node.typed === '' ? NO_COLOUR : node.typed} />;
-  if (node.required) return input;
+  // One that has to be chosen says so until it is, so that no bead comes out grey unasked.
+  if (node.required && node.typed !== '') return input;
   return (
     <span class="row">
       {input}
       <label>
-        <input type="checkbox" name={besides.without(node.key)} checked={node.typed === ''} />{' '}
-        {face.words.noColour}
+        <input
+          type="checkbox"
+          name={besides.without(node.key)}
+          checked={node.typed === ''}
+          data-without={idOf(node.key)}
+        />{' '}
+        {node.required ? face.words.colourToChoose : face.words.noColour}
       </label>
     </span>
   );

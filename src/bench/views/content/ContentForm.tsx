@@ -11,13 +11,15 @@ type Props = {
   readonly face: FormFace;
   /** Where it is posted to. */
   readonly action: `/${string}`;
+  /** Page of the shop that shows what is typed without a save; none where there is no such page. */
+  readonly preview?: { readonly path: `/${string}`; readonly name: string } | undefined;
   /** Beside the first fields. */
   readonly children?: ComponentChildren;
   /** Behind the last. */
   readonly after?: ComponentChildren;
 };
 
-export function ContentForm({ sheet, face, action, children, after }: Props) {
+export function ContentForm({ sheet, face, action, preview, children, after }: Props) {
   const { words } = face;
   return (
     <>
@@ -40,9 +42,16 @@ export function ContentForm({ sheet, face, action, children, after }: Props) {
         <ContentFields nodes={sheet.nodes} face={face} />
         {sheet.body !== null && <Body text={sheet.body} face={face} />}
         {sheet.key.id === '' && after}
-        <button type="submit" class="main" name="do" value="save">
-          {words.save}
-        </button>
+        <p class="row save">
+          <button type="submit" class="main" name="do" value="save">
+            {words.save}
+          </button>
+          {preview !== undefined && (
+            <button type="submit" formAction={underBase(preview.path)} formTarget="_blank">
+              {preview.name}
+            </button>
+          )}
+        </p>
         {sheet.key.id !== '' && after}
       </form>
     </>

@@ -14,11 +14,12 @@ type EntryProps = {
   readonly said: string | null;
   /** Where the form is posted to. */
   readonly action: `/${string}`;
+  readonly preview?: { readonly path: `/${string}`; readonly name: string };
   /** Behind its fields. */
   readonly children?: ComponentChildren;
 };
 
-export function EntryView({ sheet, face, said, action, children }: EntryProps) {
+export function EntryView({ sheet, face, said, action, preview, children }: EntryProps) {
   return (
     <>
       {said !== null && (
@@ -26,14 +27,14 @@ export function EntryView({ sheet, face, said, action, children }: EntryProps) {
           {said}
         </p>
       )}
-      <ContentForm sheet={sheet} face={face} action={action} after={children}>
+      <ContentForm sheet={sheet} face={face} action={action} preview={preview} after={children}>
         <Beside sheet={sheet} face={face} />
       </ContentForm>
     </>
   );
 }
 
-type NewProps = Omit<EntryProps, 'said' | 'sheet' | 'children'> & { readonly sheet: NewSheet };
+type NewProps = Omit<EntryProps, 'said' | 'sheet' | 'preview' | 'children'> & { readonly sheet: NewSheet };
 
 export function NewView({ sheet, face, action }: NewProps) {
   return (
