@@ -41,3 +41,6 @@ export type RowProblem =
   | { readonly code: 'row-kind'; readonly text: string }
   /** Counted in that line already. */
   | { readonly code: 'row-twice'; readonly line: number };
+
+/** What is bought: a metre of wire where nothing is said of spools. */
+export type SoldUnit = Extract<StockUnit, 'piece' | 'strand' | 'pack' | 'bag' | 'spool' | 'm'>;

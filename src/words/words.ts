@@ -26,6 +26,7 @@ import { publish as publishDe } from './de/publish.ts';
 import { preview as previewDe } from './de/preview.ts';
 import { pricing as pricingDe } from './de/pricing.ts';
 import { search as searchDe } from './de/search.ts';
+import { shopping as shoppingDe } from './de/shopping.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
 import { stock as stockDe } from './de/stock.ts';
@@ -58,6 +59,7 @@ import type { screen as screenEn } from './en/screen.ts';
 import { preview as previewEn } from './en/preview.ts';
 import { pricing as pricingEn } from './en/pricing.ts';
 import { search as searchEn } from './en/search.ts';
+import { shopping as shoppingEn } from './en/shopping.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
 import { slip as slipEn } from './en/slip.ts';
 import { stock as stockEn } from './en/stock.ts';
@@ -183,6 +185,10 @@ export const slipWords = inLanguages<SlipWords>({ de: slipDe, en: slipEn });
 /** What she has, and what she has to buy. */
 export type StockWords = typeof stockEn;
 export const stockWords = inLanguages<StockWords>({ de: stockDe, en: stockEn });
+
+/** The shopping list. */
+export type ShoppingWords = typeof shoppingEn;
+export const shoppingWords = inLanguages<ShoppingWords>({ de: shoppingDe, en: shoppingEn });
 
 /** A table of stock that is brought in. */
 export type StockTableWords = typeof stockTableEn;

@@ -1,5 +1,5 @@
 /** A form of a thing's stock, read. */
-import type { StockProblem } from '#words/stockCodes.ts';
+import type { SoldUnit, StockProblem } from '#words/stockCodes.ts';
 import { STOCK_CAPS, type StockEntry } from '../book/movements.ts';
 import { readAmount } from '../stock/amount.ts';
 import type { Thing } from '../stock/things.ts';
@@ -83,4 +83,37 @@ export function readCounts(form: URLSearchParams, things: readonly Thing[]): Rea
     }
   }
   return { entries, problems };
+}
+
+/** Names of the shopping list's fields. */
+export const cameField = {
+  amount: (key: string) => `came:${key}`,
+  seen: (key: string) => `seen:${key}`,
+} as const;
+
+/** What a thing is bought in: as it is sold, else the piece or the metre. */
+export const boughtIn = ({ sold, wire }: Pick<Thing, 'sold' | 'wire'>): SoldUnit =>
+  sold?.by ?? (wire ? 'm' : 'piece');
+
+/**
+ * Reads what came of a shopping list; what was left empty didn't come. Each thing bears the line that the list was
+ * made by: sent twice, it would be entered twice.
+ * @returns null where nothing came
+ */
+export function readCame(
+  form: URLSearchParams,
+  things: readonly Thing[],
+): { readonly entries: readonly StockEntry[] } | { readonly problem: StockProblem } | null {
+  const entries: StockEntry[] = [];
+  for (const thing of things) {
+    const { key } = thing;
+    const typed = (form.get(cameField.amount(key)) ?? '').trim();
+    const seen = form.get(cameField.seen(key)) ?? '';
+    if (typed === '' || !/^\d{1,15}$/.test(seen)) continue;
+    const read = readAmount(typed, boughtIn(thing), thing, 1);
+    if (!read.ok) return { problem: read.problem };
+    const { amount, entered } = read;
+    entries.push({ thing: key, kind: 'received', amount, entered, note: '', seen: Number(seen) });
+  }
+  return entries.length === 0 ? null : { entries };
 }

@@ -1,5 +1,6 @@
 /** What stringing an order takes: components by the piece, wire by the cut. */
 import { wireKey } from '#catalogue/model/catalogue.ts';
+import type { Cut } from '#core/design/ends/cut.ts';
 import { tally } from '#core/design/tally.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
@@ -19,6 +20,9 @@ export type Work = {
 /** Below it a cut's length is noise of floating point, mm. */
 const NOISE_MM = 1e-6;
 
+/** A cut is never shorter than its strand needs. */
+const wholeMm = ({ cut }: { readonly cut: Cut }): number => Math.ceil(cut.totalMm - NOISE_MM);
+
 /** Components that all pieces of an order take together, by id. */
 export function partsOf({ entry, copy, candidate }: Work): ReadonlyMap<string, number> {
   const { document, way } = entry;
@@ -27,12 +31,29 @@ export function partsOf({ entry, copy, candidate }: Work): ReadonlyMap<string, n
   return new Map(taken.map(([id, count]) => [id, count * document.quantity]));
 }
 
-/** Cuts of wire for all pieces of an order, whole millimetres: a cut is never shorter than its strand needs. */
+/** Cuts of wire for all pieces of an order, whole millimetres. */
 export function cutsOf({ entry, copy, candidate }: Work): readonly number[] {
   const { quantity, hand } = entry.document;
   const { strands } = stringing(copy.design, copy.rules, candidate, hand);
-  const one = strands.map(({ cut }) => Math.ceil(cut.totalMm - NOISE_MM));
+  const one = strands.map(wholeMm);
   return Array.from({ length: quantity }, () => one).flat();
+}
+
+/** What so many pieces with the same counts take, without an order. @param keepOffcutMm as below */
+export function takesOfPiece(
+  copy: Snapshot,
+  candidate: Candidate,
+  many: number,
+  keepOffcutMm: number,
+): Takes {
+  const { design, rules } = copy;
+  const { strands } = stringing(design, rules, candidate, 'right');
+  const one = strands.map(wholeMm);
+  return {
+    parts: new Map([...tally(design, candidate.counts)].map(([id, count]) => [id, count * many])),
+    cuts: new Map([[wireKey(design.wire.id), Array.from({ length: many }, () => one).flat()]]),
+    keepOffcutMm,
+  };
 }
 
 /** @param keepOffcutMm what is left of an offcut is kept from this length on, mm */

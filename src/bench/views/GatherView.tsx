@@ -1,5 +1,6 @@
 /** What to buy, and the list to pick by from tray to tray, with boxes to tick; prints as it stands. */
 import { underBase } from '#ui/site/base.ts';
+import { shoppingWords } from '#words/words.ts';
 import type { Frame } from '../models/frame.ts';
 import type { GatherFor, Gathering, Needed, NeededWire, Share } from '../models/gather.ts';
 
@@ -31,7 +32,7 @@ export function GatherView({ gathering, wanted, frame }: Props) {
   );
 }
 
-function ToBuy({ parts, frame: { words, format } }: { parts: readonly Needed[]; frame: Frame }) {
+function ToBuy({ parts, frame: { words, format, lang } }: { parts: readonly Needed[]; frame: Frame }) {
   const missing = parts.filter((part) => (part.missing ?? 0) > 0);
   if (missing.length === 0) return null;
   return (
@@ -45,6 +46,9 @@ function ToBuy({ parts, frame: { words, format } }: { parts: readonly Needed[]; 
           </li>
         ))}
       </ul>
+      <p class="off-paper">
+        <a href={underBase('/bench/shopping/')}>{shoppingWords(lang).toList}</a>
+      </p>
     </section>
   );
 }

@@ -27,6 +27,7 @@ export const GROUPS = [
       ['stock', '/bench/stock/'],
       ['count', '/bench/stock/count/'],
       ['stockIn', '/bench/stock/in/'],
+      ['shopping', '/bench/shopping/'],
     ],
   },
   {

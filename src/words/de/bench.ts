@@ -128,6 +128,7 @@ export const bench: typeof en = {
       stock: 'Was da ist',
       count: 'Zählliste',
       stockIn: 'Tabelle einlesen',
+      shopping: 'Einkaufsliste',
       pieces: 'Alle Stücke',
       newPiece: 'Neues Stück',
       trays: 'Fächer',

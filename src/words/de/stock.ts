@@ -75,9 +75,6 @@ export const stock: typeof english = {
   countAgain: 'neu zählen',
   countAgainHint:
     'Es wurde mehr aufgefädelt, als da war; es muss also mehr gewesen sein. Zählen Sie, was jetzt da liegt.',
-  toCount: 'Zählliste',
-  toIn: 'Tabelle einlesen',
-  toShopping: 'Einkaufsliste',
   toCsv: 'Vorrat als Tabelle (CSV)',
   toLinesCsv: 'Alles, was kam und ging (CSV)',
   clockBack:
@@ -140,7 +137,6 @@ export const stock: typeof english = {
     offcutGone: (length) => `Reststück von ${length}: weggeworfen`,
     offcutGoneShort: 'Weggeworfen',
     lines: 'Was kam und ging',
-    noLines: 'Noch nichts.',
     columns: { when: 'Wann', what: 'Was', amount: 'Wie viel', after: 'Danach da', note: 'Notiz' },
     order: (number) => `Bestellung ${number}`,
     counted: (found) => `gefunden: ${found}`,

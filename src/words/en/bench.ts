@@ -125,6 +125,7 @@ export const bench = {
       stock: 'What there is',
       count: 'Count sheet',
       stockIn: 'Bring in a table',
+      shopping: 'Shopping list',
       pieces: 'All pieces',
       newPiece: 'New piece',
       trays: 'Trays',

@@ -72,9 +72,6 @@ export const stock = {
   short: 'promised more than there is',
   countAgain: 'count again',
   countAgainHint: 'More was strung than was there, so there must have been more. Count what lies there now.',
-  toCount: 'Count sheet',
-  toIn: 'Bring in a table',
-  toShopping: 'Shopping list',
   toCsv: 'Stock as a table (CSV)',
   toLinesCsv: 'All that came and went (CSV)',
   clockBack:
@@ -135,7 +132,6 @@ export const stock = {
     offcutGone: (length: string): string => `Offcut of ${length}: thrown away`,
     offcutGoneShort: 'Thrown away',
     lines: 'What came and went',
-    noLines: 'Nothing yet.',
     columns: { when: 'When', what: 'What', amount: 'How many', after: 'Then there', note: 'Note' },
     order: (number: string): string => `Order ${number}`,
     counted: (found: string): string => `found ${found}`,
