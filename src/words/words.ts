@@ -3,6 +3,7 @@
  * the public pages. For the build, the bench and the terminal; the island
  * imports one language's file only, because every byte is sent to a phone.
  */
+import { atBoard as atBoardDe } from './de/atBoard.ts';
 import { bench as benchDe } from './de/bench.ts';
 import { benchCard as benchCardDe } from './de/benchCard.ts';
 import { board as boardDe } from './de/board.ts';
@@ -35,6 +36,7 @@ import { stringing as stringingDe } from './de/stringing.ts';
 import { strip as stripDe } from './de/strip.ts';
 import { terminal as terminalDe } from './de/terminal.ts';
 import { week as weekDe } from './de/week.ts';
+import { atBoard as atBoardEn } from './en/atBoard.ts';
 import { bench as benchEn } from './en/bench.ts';
 import { benchCard as benchCardEn } from './en/benchCard.ts';
 import { board as boardEn } from './en/board.ts';
@@ -75,6 +77,10 @@ import type { NotSaved } from './notSavedCodes.ts';
 function inLanguages<Words>(all: Readonly<Record<Lang, Words>>): (lang: Lang) => Words {
   return (lang) => all[lang];
 }
+
+/** Stringing at the board, step by step. */
+export type AtBoardWords = typeof atBoardEn;
+export const atBoardWords = inLanguages<AtBoardWords>({ de: atBoardDe, en: atBoardEn });
 
 /** The maker's side. */
 export type BenchWords = typeof benchEn;

@@ -12,6 +12,8 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'preview/[...lang]/index.astro': 'the shop’s own page, in preview.test.ts',
   'preview/[...lang]/guides/[id].astro': 'the same',
   'preview/[...lang]/pieces/[id].astro': 'the same',
+  'steps/batch.astro': 'two orders of a piece must be chosen',
+  'steps/keep.astro': 'answers a form that could not be done',
 };
 
 const root = new URL('../../src/pages/bench/', import.meta.url).pathname;

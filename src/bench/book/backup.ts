@@ -17,6 +17,8 @@ const TABLES = [
   'parcel',
   'movement',
   'written_stock',
+  'place',
+  'board_time',
 ] as const;
 
 /** Writes a copy of the whole book to a new file, at one moment, while the bench goes on. Throws BookError. */

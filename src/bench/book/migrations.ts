@@ -161,6 +161,31 @@ export const MIGRATIONS: readonly string[] = [
   -- What the file of a thing said of its stock when book and file were last in step; NULL where it said nothing.
   CREATE TABLE written_stock (thing TEXT PRIMARY KEY, said INTEGER, at TEXT NOT NULL) STRICT;
   `,
+  `
+  -- How far she is with stringing an order, a batch or a piece, so that another device takes it up where she left off.
+  CREATE TABLE place (
+    subject TEXT PRIMARY KEY,
+    -- Of the steps that she went by: others than today's mean that the order or the piece was changed since.
+    digest TEXT NOT NULL,
+    place INTEGER NOT NULL CHECK (place >= 0),
+    version INTEGER NOT NULL CHECK (version > 0),
+    -- Of the save that brought it there, by which the same one sent twice is known.
+    save TEXT NOT NULL,
+    -- Name of a paired device; empty at the bench itself.
+    who TEXT NOT NULL,
+    at TEXT NOT NULL
+  ) STRICT;
+
+  -- Time at the board by her own clock, where she let it run; nobody has to. Each with the save that brought it,
+  -- so that one sent again after its answer was lost counts once, whatever came between.
+  CREATE TABLE board_time (
+    number TEXT NOT NULL REFERENCES orders (number),
+    save TEXT NOT NULL,
+    day TEXT NOT NULL,
+    seconds INTEGER NOT NULL CHECK (seconds > 0),
+    PRIMARY KEY (number, save)
+  ) STRICT;
+  `,
 ];
 
 /** Marks the file as an order book (SQLite's application id): "Clsp". */

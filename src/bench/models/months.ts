@@ -5,6 +5,7 @@ import { earnedAt } from '#core/sizing/price/stack.ts';
 import type { Book } from '../book/open.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import { entriesOfYear, yearsOf, type YearEntry } from '../book/year.ts';
+import { secondsAtBoard } from '../book/place.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { orderedCopy } from '../check/ordered.ts';
 import { asRestrung, isRestring } from '../check/restring.ts';
@@ -19,6 +20,8 @@ export type Sum = {
   readonly leftMinor: number;
   /** By the shop's rule. */
   readonly minutes: number;
+  /** Orders that she let the clock at the board run for, how long it did, and what the rule says of these. */
+  readonly timed: { readonly orders: number; readonly seconds: number; readonly ruleMinutes: number };
 };
 
 export type Month = {
@@ -42,13 +45,17 @@ export type Months = {
   readonly unknown: readonly string[];
 };
 
-type Worth = Omit<Sum, 'orders'>;
-type Known = YearEntry & { readonly worth: Worth };
+type Worth = Omit<Sum, 'orders' | 'timed'>;
+type Known = YearEntry & { readonly worth: Worth; readonly boardSeconds: number };
 
 /** The months of a year. Throws BookError. */
 export function monthsOf(book: Book, catalogue: Catalogue, year: string): Months {
   const entries = entriesOfYear(book, year);
-  const valued = entries.map((one) => ({ ...one, worth: worthOf(book, catalogue, one) }));
+  const valued = entries.map((one) => ({
+    ...one,
+    worth: worthOf(book, catalogue, one),
+    boardSeconds: secondsAtBoard(book, one.entry.document.number),
+  }));
   const known = valued.filter((one): one is Known => one.worth !== null);
   const names = known.flatMap(({ entry, sentAt }) => [
     entry.receivedAt.slice(0, 7),
@@ -88,8 +95,15 @@ function sumOf(all: readonly Known[]): Sum {
     priceMinor: add(({ priceMinor }) => priceMinor),
     leftMinor: add(({ leftMinor }) => leftMinor),
     minutes: add(({ minutes }) => minutes),
+    timed: timedOf(all.filter(({ boardSeconds }) => boardSeconds > 0)),
   };
 }
+
+const timedOf = (timed: readonly Known[]): Sum['timed'] => ({
+  orders: timed.length,
+  seconds: timed.reduce((sum, { boardSeconds }) => sum + boardSeconds, 0),
+  ruleMinutes: timed.reduce((sum, { worth }) => sum + worth.minutes, 0),
+});
 
 /** By the piece as it stood when the order came in, else as it stands now, with the counts that were ordered. */
 function worthOf(book: Book, catalogue: Catalogue, { entry }: YearEntry): Worth | null {

@@ -10,6 +10,7 @@ import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
 import { invoicesOf, type Invoice } from '../book/invoices.ts';
 import type { Book } from '../book/open.ts';
+import { timeAtBoard, type DayTime } from '../book/place.ts';
 import { paymentsOf } from '../book/payments.ts';
 import { parcelsOf, type Parcel } from '../book/parcels.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
@@ -31,6 +32,8 @@ export type CheckedCopy = { readonly copy: Snapshot; readonly checked: Recheck }
 export type OrderDetail = {
   readonly entry: Entry;
   readonly events: readonly Event[];
+  /** Days on which her clock ran at the board. */
+  readonly boardTime: readonly DayTime[];
   readonly pieceName: string;
   /** How it stands with the one that lies finished; null where hers is strung for her. */
   readonly standing: ReadyStanding | null;
@@ -76,6 +79,7 @@ export function orderDetail(
   return {
     entry,
     events: history(book, number),
+    boardTime: timeAtBoard(book, number),
     now,
     then,
     standing,

@@ -1,6 +1,6 @@
 /** What happened to an order, and when, by the maker's clock. */
 import { formatDate, formatDateTime, formatMoney } from '#words/format.ts';
-import { moneyWords } from '#words/words.ts';
+import { atBoardWords, moneyWords } from '#words/words.ts';
 import type { Event } from '../book/entry.ts';
 import type { Payment } from '../book/payments.ts';
 import type { Frame } from '../models/frame.ts';
@@ -19,6 +19,13 @@ export function History({ detail, frame }: { detail: OrderDetail; frame: Frame }
           </li>
         ))}
       </ol>
+      {detail.boardTime.length > 0 && (
+        <ul class="history">
+          {detail.boardTime.map(({ day, seconds }) => (
+            <li>{atBoardWords(lang).timeOn(formatDate(day, lang), Math.ceil(seconds / 60), frame.format)}</li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }

@@ -79,6 +79,16 @@ function Row({ month, name, frame: { format }, words }: RowProps) {
       {Object.entries(cells).map(([key, value]) => (
         <td class="number" data-label={said.columns[key as keyof typeof cells]}>
           {value}
+          {key === 'time' && sent.timed.orders > 0 && (
+            <small class="quiet">
+              {' '}
+              {said.timed(
+                words.time(sent.timed.seconds / 60, format),
+                sent.timed.orders,
+                words.time(sent.timed.ruleMinutes, format),
+              )}
+            </small>
+          )}
           {key === 'received' && cancelled > 0 && <small class="quiet"> {said.cancelled(cancelled)}</small>}
         </td>
       ))}

@@ -1,7 +1,7 @@
 /** An order's page. */
 import { underBase } from '#ui/site/base.ts';
 import { formatDateTime } from '#words/format.ts';
-import { handWords, moneyWords, orderWords } from '#words/words.ts';
+import { atBoardWords, handWords, moneyWords, orderWords } from '#words/words.ts';
 import type { Difference } from '#words/difference.ts';
 import { isOfPage, type Attempt } from '../models/attempt.ts';
 import type { Frame } from '../models/frame.ts';
@@ -77,6 +77,11 @@ function Sheets({ detail, frame: { words, lang } }: Props) {
       {made !== 'ready' && canString && (
         <a class="button main" href={`${here}/card/`}>
           {words.order.card}
+        </a>
+      )}
+      {made !== 'ready' && canString && (
+        <a class="button" href={`${here}/steps/`}>
+          {atBoardWords(lang).title}
         </a>
       )}
       {made !== 'ready' && detail.now.checked.candidate !== null && (

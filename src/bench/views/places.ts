@@ -19,6 +19,7 @@ export const GROUPS = [
     places: [
       ['week', '/bench/week/'],
       ['gather', '/bench/gather/'],
+      ['steps', '/bench/steps/'],
     ],
   },
   {

@@ -3,13 +3,14 @@ import type { Design } from '#core/design/design.ts';
 import type { Placed } from '#core/design/expand.ts';
 import { pendantGap } from '#core/design/pendantGap.ts';
 import { paintClosing } from '../paint/finding/all.ts';
-import { mixInk } from '../paint/ink/ink.ts';
+import { mixInk, type Ink } from '../paint/ink/ink.ts';
 import { hangLengthMm, paintHanging } from '../paint/pendant.ts';
 import { paintSpots } from '../paint/bead/strand.ts';
-import { claspEnd, placeEnd, ringEnd, lengthOfEnd, type Piece } from '../layout/closing.ts';
+import { claspEnd, placeEnd, ringEnd, lengthOfEnd, type ClosingSpot, type Piece } from '../layout/closing.ts';
 import { toParts, type Part } from '../layout/spot.ts';
 import { lengthOf, placeStraight } from '../layout/straight.ts';
 import { svgDocument, type Caption } from '../svg/document.ts';
+import { paintApart, type Lit } from './lit.ts';
 import { laySpans, numbersOf, paintSpans, type Span } from './spans.ts';
 
 export type NumberedOptions = Caption & {
@@ -17,6 +18,8 @@ export type NumberedOptions = Caption & {
   readonly spans: readonly Span[];
   /** Width of a row on paper; A4 and US Letter both hold the usual one with a margin. */
   readonly rowMm?: number;
+  /** Has every part stand by itself, so that some can be shown lit; what is lit at first. */
+  readonly lit?: Lit;
 };
 
 const ROW_MM = 180;
@@ -47,16 +50,27 @@ export function drawNumbered(design: Design, sequence: readonly Placed[], option
     yMm += halfMm + laid.heightMm + TEXT_MM;
     const spots = placeStraight(row.parts, startMm, yMm);
     const endMm = startMm + lengthOf(row.parts) + lengthOfEnd(row.right);
-    const closing = [...placeEnd(row.left, 0, yMm, 1), ...placeEnd(row.right, endMm, yMm, -1)];
-    painted += closing.map((spot) => paintClosing(ink, design, spot)).join('') + paintSpots(ink, spots);
-    painted += paintSpans(laid, yMm - halfMm - TEXT_MM * 0.4);
+    const closing = {
+      clasp: paintEnd(ink, design, placeEnd(row.left, 0, yMm, 1)),
+      ring: paintEnd(ink, design, placeEnd(row.right, endMm, yMm, -1)),
+    };
     const hung = spots.find(({ index }) => numbers.get(index) === hungAfter);
-    if (hung !== undefined) painted += paintHanging(ink, design, hung.xMm + hung.component.alongMm / 2, yMm);
+    const hanging =
+      hung === undefined ? '' : paintHanging(ink, design, hung.xMm + hung.component.alongMm / 2, yMm);
+    painted +=
+      options.lit === undefined
+        ? closing.clasp + closing.ring + paintSpots(ink, spots) + hanging
+        : paintApart({ ink, spots, numbers, closing, hanging }, options.lit);
+    painted += paintSpans(laid, yMm - halfMm - TEXT_MM * 0.4);
     yMm += Math.max(halfMm, hung === undefined ? 0 : hangLengthMm(design)) + TEXT_MM * 0.5;
   }
   const box = { x: -3, y: 0, width: rowMm + 6, height: yMm };
   return svgDocument(options, box, ink.definitions(), painted, true);
 }
+
+const paintEnd = (ink: Ink, design: Design, closing: readonly ClosingSpot[]): string =>
+  closing.map((spot) => paintClosing(ink, design, spot)).join('');
+
 /** As many components a row as fit; the clasp's end goes with the first, the ring's with the last. */
 function cutRows(
   parts: readonly Part[],

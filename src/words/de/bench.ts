@@ -125,6 +125,7 @@ export const bench: typeof en = {
       months: 'Monate',
       week: 'Woche',
       gather: 'Bereitlegen',
+      steps: 'Am Brett',
       stock: 'Was da ist',
       count: 'Zählliste',
       stockIn: 'Tabelle einlesen',

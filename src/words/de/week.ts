@@ -66,8 +66,9 @@ export const week: typeof english = {
     count: (many, pieces, f) =>
       pieces === many ? f.number(many) : `${f.number(many)} (${f.number(pieces)} Stück)`,
     cancelled: (many) => `${many} abgesagt`,
+    timed: (clock, many, rule) => `nach Ihrer Uhr ${clock} für ${orders(many)}, nach der Regel ${rule}`,
     estimate:
-      'Eine Schätzung und keine Buchführung. Die Preise sind die des Stücks, wie es war, als die Bestellung kam, ohne Porto. „Bleibt davon“ ist der Preis ohne Perlen, Zubehör, Draht und Verpackung, zu dem, was Sie dafür zahlen, und ohne die Gebühren Ihrer Regel. Die Stunden kommen aus Ihrer eigenen Minutenregel, nicht von der Uhr. Werkzeug, Heizung, Steuern und die Stunden am Schreibtisch sind nicht darin.',
+      'Eine Schätzung und keine Buchführung. Die Preise sind die des Stücks, wie es war, als die Bestellung kam, ohne Porto. „Bleibt davon“ ist der Preis ohne Perlen, Zubehör, Draht und Verpackung, zu dem, was Sie dafür zahlen, und ohne die Gebühren Ihrer Regel. Die Stunden kommen aus Ihrer eigenen Minutenregel; wo Sie am Brett die Uhr laufen ließen, steht daneben, was sie sagte. Werkzeug, Heizung, Steuern und die Stunden am Schreibtisch sind nicht darin.',
     unknown: (many) =>
       `${orders(many)} nicht zu berechnen: Das Stück ist anders geworden oder nicht mehr da. In keiner Summe hier enthalten.`,
     otherYears: 'Andere Jahre',

@@ -122,6 +122,7 @@ export const bench = {
       months: 'Months',
       week: 'Week',
       gather: 'To gather',
+      steps: 'At the board',
       stock: 'What there is',
       count: 'Count sheet',
       stockIn: 'Bring in a table',

@@ -62,8 +62,11 @@ export const week = {
     count: (many: number, pieces: number, f: Format): string =>
       pieces === many ? f.number(many) : `${f.number(many)} (${f.number(pieces)} pieces)`,
     cancelled: (many: number): string => `${many} cancelled`,
+    /** Beside the rule's minutes, where her clock ran at the board. */
+    timed: (clock: string, many: number, rule: string): string =>
+      `by your clock ${clock} for ${orders(many)}, ${rule} by the rule`,
     estimate:
-      'An estimate, and no bookkeeping. Prices are those of each piece as it stood when the order came in, without postage. “Left of it” is the price less beads, findings, wire and packing as you pay for them, and the fees of your rule. Hours are your own rule’s minutes, not a clock’s. Tools, heating, tax and the hours of writing to buyers are not in it.',
+      'An estimate, and no bookkeeping. Prices are those of each piece as it stood when the order came in, without postage. “Left of it” is the price less beads, findings, wire and packing as you pay for them, and the fees of your rule. Hours are your own rule’s minutes; where you let the clock run at the board, what it said stands beside them. Tools, heating, tax and the hours of writing to buyers are not in it.',
     unknown: (many: number): string =>
       `${orders(many)} can’t be reckoned: the piece isn’t as it was, or is gone. They are in no sum here.`,
     otherYears: 'Other years',

@@ -7,7 +7,7 @@
 import { GROUPS } from '#bench/views/places.ts';
 
 /** Of what bears an order's number; `order` stands for `/bench/orders/NUMBER`. */
-const ORDER = ['order/', 'order/card/', 'order/packing/', 'order/label/', 'order/care/'];
+const ORDER = ['order/', 'order/card/', 'order/packing/', 'order/label/', 'order/care/', 'order/steps/'];
 
 const PIECE = [
   '/bench/pieces/banked-fire/?size=165+mm&hand=left',
@@ -15,6 +15,7 @@ const PIECE = [
   '/bench/pieces/banked-fire/price/?of=all&by=20',
   '/bench/pieces/banked-fire/board/',
   '/bench/pieces/banked-fire/photos/',
+  '/bench/pieces/banked-fire/steps/?size=165+mm&hand=left',
 ];
 
 const ENTRIES = [

@@ -10,6 +10,8 @@ import photosStyle from '#bench/styles/photos.css?raw';
 import preview from '#bench/views/preview.client.js?raw';
 import previewStyle from '#bench/styles/preview.css?raw';
 import priceStyle from '#bench/styles/price.css?raw';
+import steps from '#bench/views/steps/walk.client.ts?bundle';
+import stepsStyle from '#bench/styles/steps.css?raw';
 import style from '#bench/styles/bench.css?raw';
 import tokens from '#ui/styles/tokens.css?raw';
 
@@ -27,6 +29,8 @@ const FILES: Readonly<Record<string, { readonly type: string; readonly text: str
   'photos.css': { type: 'text/css; charset=utf-8', text: photosStyle },
   'photos.js': { type: 'text/javascript; charset=utf-8', text: photos },
   'price.css': { type: 'text/css; charset=utf-8', text: priceStyle },
+  'steps.css': { type: 'text/css; charset=utf-8', text: stepsStyle },
+  'steps.js': { type: 'text/javascript; charset=utf-8', text: steps },
   'preview.css': { type: 'text/css; charset=utf-8', text: previewStyle },
   'preview.js': { type: 'text/javascript; charset=utf-8', text: preview },
 };
