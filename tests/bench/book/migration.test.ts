@@ -10,10 +10,14 @@ import { findEntry, history } from '#bench/book/entry.ts';
 import { MIGRATIONS } from '#bench/book/migrations.ts';
 import { balances } from '#bench/book/movements.ts';
 import { openBook } from '#bench/book/open.ts';
+import { findPlace, timeAtBoard } from '#bench/book/place.ts';
 import { allEntries } from '#bench/book/search.ts';
 
 /** Made by the program of version 4: five orders, of which one is agreed and partly paid, one strung, one sent and erased. */
 const SAMPLE_4 = new URL('../../fixtures/books/v4.sqlite', import.meta.url).pathname;
+
+/** Made by the program of version 5: two orders, one with a note, and three strands received of one bead. */
+const SAMPLE_5 = new URL('../../fixtures/books/v5.sqlite', import.meta.url).pathname;
 
 /** Made by the program of version 2: six orders, in five states, one erased, with snapshots, notes, days, messages. */
 const SAMPLE = new URL('../../fixtures/books/v2.sqlite', import.meta.url).pathname;
@@ -112,4 +116,25 @@ it('keeps every row of a book of version 4, counts nothing in it, and takes noth
   const at = '2026-11-28T10:00:00.000Z';
   expect(change(book, number, strung.version, at, { kind: 'state', state: 'sent' })).toBe('done');
   expect(balances(book).size).toBe(0);
+});
+
+it('keeps every row of a book of version 5, in which nothing has been begun', () => {
+  const file = copyOfSample('orders.sqlite', SAMPLE_5);
+  const tables = ['snapshot', 'orders', 'event', 'movement', 'written_stock'];
+  const rows = (db: DatabaseSync): unknown[][] =>
+    tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY 1`).all());
+  const before = new DatabaseSync(file, { readOnly: true });
+  expect(before.prepare('PRAGMA user_version').get()?.user_version).toBe(5);
+  const kept = rows(before);
+  before.close();
+  expect(kept.map((table) => table.length)).toEqual([2, 2, 3, 1, 0]);
+  const book = openBook(file);
+  onTestFinished(() => book.db.close());
+  expect(rows(book.db)).toEqual(kept);
+  const [entry] = allEntries(book);
+  const { number } = entry!.document;
+  expect(findPlace(book, number)).toBeNull();
+  expect(timeAtBoard(book, number)).toEqual([]);
+  expect(restore(book, copyOfSample('backup.sqlite', SAMPLE_5))).toBe(2);
+  expect(rows(book.db)).toEqual(kept);
 });

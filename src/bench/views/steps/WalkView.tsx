@@ -107,7 +107,8 @@ function Head({ sheet, atBench, frame }: Props) {
       <h1>
         {name}{' '}
         <small>
-          {single !== null ? single.number : details.length > 1 ? words.batch(details.length) : ''}{' '}
+          {single !== null && <span class="order-number">{single.number}</span>}
+          {details.length > 1 && words.batch(details.length)}{' '}
           {single !== null && single.buyer.name !== '' && (
             <bdi>{benchCardWords(lang).for(single.buyer.name)}</bdi>
           )}

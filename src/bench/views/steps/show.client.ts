@@ -27,9 +27,18 @@ export function showPlace(walk: WalkData, place: number): string {
   if (next !== null) next.disabled = place >= walk.total;
   light(walk, place);
   const current = stop?.querySelector<HTMLElement>('[aria-current]') ?? null;
-  current?.scrollIntoView({ block: 'nearest' });
+  if (current !== null) scrollWithin(current);
   const said = [stop?.querySelector('.where')?.textContent, stop?.querySelector('.say')?.textContent];
   return [...said, current?.textContent].filter((text) => (text ?? '') !== '').join('. ');
+}
+
+/** Into sight in its own list; the page stays where it is. */
+function scrollWithin(current: HTMLElement): void {
+  const list = current.closest('ol');
+  if (list === null) return;
+  const [box, item] = [list.getBoundingClientRect(), current.getBoundingClientRect()];
+  if (item.bottom > box.bottom) list.scrollTop += item.bottom - box.bottom + item.height;
+  if (item.top < box.top) list.scrollTop -= box.top - item.top + item.height;
 }
 
 function showTick(button: HTMLButtonElement, place: number): void {
