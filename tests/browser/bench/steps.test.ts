@@ -105,13 +105,18 @@ test('a second window is told where the first has got to, and can go on from the
 
 test('her clock runs only when started, pauses, and its time stands with the order', async () => {
   const number = await sendOrder(shop.base, 'banked-fire');
-  const { page } = await visit(`/bench/orders/${number}/steps/`, TABLET, shop.base);
+  const { page } = await visit('/bench/steps/', TABLET, shop.base);
+  await page.clock.install();
+  await page.goto(`/bench/orders/${number}/steps/`);
+  await page.clock.runFor(60_000);
   await page.getByRole('button', { name: 'Start the clock' }).click();
-  await page.waitForTimeout(1500);
+  await page.clock.runFor(90_000);
+  await page.reload();
+  await page.clock.runFor(100_000);
   await page.getByRole('button', { name: 'Pause the clock' }).click();
   await line(page).toBe('Kept in the order book.');
   await page.goto(`/bench/orders/${number}/`);
-  expect(await page.locator('main').innerText()).toContain('1 minutes at the board by your clock');
+  expect(await page.locator('main').innerText()).toContain('4 minutes at the board by your clock');
 });
 
 test('a batch cuts all wires in one go and ticks each order', async () => {
