@@ -3,6 +3,7 @@ import { partNamesIn, type Catalogue } from '#catalogue/model/catalogue.ts';
 import { orderWords } from '#words/words.ts';
 import type { Book } from '../../book/open.ts';
 import { findPlace, secondsAtBoard, type Place } from '../../book/place.ts';
+import { stockNow } from '../../stock/stockNow.ts';
 import { benchCard, type PieceCard } from '../benchCard.ts';
 import type { Frame } from '../frame.ts';
 import { orderDetail, type OrderDetail } from '../orderDetail.ts';
@@ -56,7 +57,9 @@ export type WalkFound = { readonly sheet: WalkSheet } | { readonly problem: Walk
 /** Gathers what there is to walk through. Throws BookError. */
 export function walkSheet(book: Book, catalogue: Catalogue, subject: Subject, frame: Frame): WalkFound {
   const found =
-    subject.kind === 'piece' ? ofPiece(catalogue, subject, frame) : ofOrders(book, catalogue, subject, frame);
+    subject.kind === 'piece'
+      ? ofPiece(book, catalogue, subject, frame)
+      : ofOrders(book, catalogue, subject, frame);
   if ('problem' in found) return found;
   const { cards, pieces, details } = found;
   const walk = walkOf(pieces.flatMap(({ card }) => cards[card] ?? []));
@@ -68,11 +71,13 @@ export function walkSheet(book: Book, catalogue: Catalogue, subject: Subject, fr
 type Gathered = Omit<WalkSheet, 'subject' | 'walk' | 'kept' | 'seconds'>;
 
 function ofPiece(
+  book: Book,
   catalogue: Catalogue,
   { id, query }: Subject & { readonly kind: 'piece' },
   frame: Frame,
 ): Gathered | { readonly problem: WalkProblem } {
-  const sheet = pieceSheet(catalogue, id, new URLSearchParams(query), frame);
+  const there = stockNow(book, catalogue).thereFor(null);
+  const sheet = pieceSheet(catalogue, id, new URLSearchParams(query), there, frame);
   if (sheet === null) return { problem: 'no-such-piece' };
   if (sheet.card === null) return { problem: 'nothing-to-string' };
   return {

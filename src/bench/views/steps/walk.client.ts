@@ -25,6 +25,17 @@ const AGAIN_MS = 5_000;
 const CLOCK_MS = 5_000;
 const MINUTE_S = 60;
 
+/** Where her clock runs, as long as the window is open. */
+const RUNS = 'bench-clock';
+
+const WAYS: Readonly<Record<string, 1 | -1>> = {
+  PageDown: 1,
+  ArrowRight: 1,
+  ' ': 1,
+  PageUp: -1,
+  ArrowLeft: -1,
+};
+
 const form = document.querySelector<HTMLFormElement>('[data-walk]');
 const data = document.getElementById('walk-data');
 if (form !== null && data !== null) walkThrough(form, JSON.parse(data.textContent ?? '') as WalkData);
@@ -178,17 +189,6 @@ function walkThrough(form: HTMLFormElement, walk: WalkData): void {
   show();
   void send();
 }
-
-/** Where her clock runs, as long as the window is open. */
-const RUNS = 'bench-clock';
-
-const WAYS: Readonly<Record<string, 1 | -1>> = {
-  PageDown: 1,
-  ArrowRight: 1,
-  ' ': 1,
-  PageUp: -1,
-  ArrowLeft: -1,
-};
 
 /** null where nothing came back that could be read. */
 async function sendSave(
