@@ -77,7 +77,7 @@ function ofPiece(
   frame: Frame,
 ): Gathered | { readonly problem: WalkProblem } {
   const there = stockNow(book, catalogue).thereFor(null);
-  const sheet = pieceSheet(catalogue, id, new URLSearchParams(query), there, frame);
+  const sheet = pieceSheet(catalogue, id, new URLSearchParams(query), { frame, there, book });
   if (sheet === null) return { problem: 'no-such-piece' };
   if (sheet.card === null) return { problem: 'nothing-to-string' };
   return {
