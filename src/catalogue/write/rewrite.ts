@@ -181,11 +181,11 @@ function keepsRemarks(before: string, after: string): boolean {
 const MOST_ROUNDS = 4;
 
 /** The text by splices; null where that doesn't lead to what is meant. */
-function bySplices(text: string, next: PlainMap, order: OrderOf): string | null {
+function bySplices(text: string, first: Document.Parsed, next: PlainMap, order: OrderOf): string | null {
   let now = text;
   try {
     for (let round = 0; round < MOST_ROUNDS; round += 1) {
-      const document = parse(now);
+      const document = round === 0 ? first : parse(now);
       const data = dataOf(now, document);
       if (samePlain(data, next)) return keepsRemarks(text, now) ? now : null;
       const eol = now.includes('\r\n') ? '\r\n' : '\n';
@@ -204,9 +204,10 @@ function bySplices(text: string, next: PlainMap, order: OrderOf): string | null 
  * @throws EditError where the text isn't YAML with fields, or can't be made to say it
  */
 export function rewrite(text: string, next: PlainMap, order: OrderOf = () => []): Rewritten {
-  const data = plainOf(text);
+  const document = parse(text);
+  const data = dataOf(text, document);
   if (!isFields(data)) throw new EditError('not-fields');
-  const done = bySplices(text, next, order);
+  const done = bySplices(text, document, next, order);
   if (done !== null) return { text: done, reformatted: false };
   const whole = throughModel(parse(text), data, next, text.includes('\r\n') ? '\r\n' : '\n');
   if (whole === null || !samePlain(plainOf(whole), next)) throw new EditError('yaml-references');
