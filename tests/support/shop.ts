@@ -34,9 +34,11 @@ export async function startShop(env: Readonly<Record<string, string>> = {}): Pro
     book,
     child,
     async stop() {
-      const ended = new Promise((resolve) => child.once('exit', resolve));
-      child.kill();
-      await ended;
+      if (child.exitCode === null && child.signalCode === null) {
+        const ended = new Promise((resolve) => child.once('exit', resolve));
+        child.kill();
+        await ended;
+      }
       rmSync(folder, { recursive: true, force: true });
     },
   };

@@ -4,7 +4,8 @@
  * beside it, for it was this one that was started.
  */
 import { fork, type ChildProcess } from 'node:child_process';
-import type { Server } from 'node:http';
+import type { Server, ServerResponse } from 'node:http';
+import { Server as PlainServer } from 'node:net';
 import { join } from 'node:path';
 import { READ_FROM } from '#catalogue/released/place.ts';
 
@@ -30,11 +31,21 @@ export async function handOver(server: Server): Promise<boolean> {
     child.kill();
     return false;
   }
-  // What has begun is answered here to its end.
-  server.close();
-  server.closeIdleConnections();
+  endGently(server);
   waitBeside(child);
   return true;
+}
+
+/**
+ * Takes no new connections and cuts none: what has begun is answered, and so is a request that is on its way by a
+ * connection that was kept open. That ends with its answer, the next one reaches the new program; an idle one ends by time.
+ */
+function endGently(server: Server): void {
+  server.prependListener('request', (_request, response: ServerResponse) => {
+    response.setHeader('connection', 'close');
+  });
+  // That of an HTTP server would cut connections that are idle at this moment.
+  PlainServer.prototype.close.call(server);
 }
 
 /** Ends when the other ends, and takes it along when told to end. */

@@ -1,0 +1,163 @@
+/** A release of another program takes over the running shop's socket, with real processes and real connections. */
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { Agent, get } from 'node:http';
+import { connect, type Socket } from 'node:net';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { currentRelease, pointTo } from '#catalogue/released/place.ts';
+import { takeOverAll } from '#release/files.ts';
+import { ownPlace, type Place } from '#tests/support/publishing.ts';
+import { startShop, type RunningShop } from '#tests/support/shop.ts';
+
+vi.setConfig({ testTimeout: 120_000 });
+
+let place: Place;
+let shop: RunningShop;
+/** Folder of the release that was built. */
+let built: string;
+beforeEach(async () => {
+  place = ownPlace();
+  built = currentRelease(place.releases) ?? '';
+  shop = await startShop(place.env);
+});
+afterEach(async () => {
+  await shop.stop();
+  place.remove();
+});
+
+/** The built release once more, as another program would make it: its front page says which it is. */
+function otherProgram(nth: number): string {
+  const id = `29990101-00000${nth}-000`;
+  const folder = join(place.releases, id);
+  takeOverAll(built, folder);
+  const replace = (file: string, text: string): void => {
+    rmSync(join(folder, file));
+    writeFileSync(join(folder, file), text);
+  };
+  const record = JSON.parse(readFileSync(join(built, 'release.json'), 'utf8')) as object;
+  replace('release.json', JSON.stringify({ ...record, id, code: `program ${nth}` }));
+  replace('client/index.html', `<p>program ${nth}</p>`);
+  return id;
+}
+
+const front = async (): Promise<string> => (await fetch(`${shop.base}/`)).text();
+const showsProgram = (nth: number): Promise<void> =>
+  vi
+    .waitUntil(async () => (await front()).includes(`program ${nth}`), { timeout: 60_000, interval: 50 })
+    .then(() => {});
+
+/** A request that is sent in two halves, the second when told to. */
+async function halfSent(): Promise<{ finish(): Promise<string> }> {
+  const { hostname, port } = new URL(shop.base);
+  const socket: Socket = connect(Number(port), hostname);
+  await new Promise((resolve) => socket.once('connect', resolve));
+  let answer = '';
+  socket.on('data', (chunk: Buffer) => (answer += chunk.toString()));
+  const ended = new Promise((resolve, reject) => {
+    socket.once('end', resolve);
+    socket.once('error', reject);
+  });
+  const body = '{"no":"order"}';
+  const head = [`POST /desk/orders HTTP/1.1`, `Host: ${hostname}:${port}`, 'Connection: close'];
+  head.push('Content-Type: application/json', `Content-Length: ${body.length}`, '', body.slice(0, 5));
+  socket.write(head.join('\r\n'));
+  return {
+    async finish() {
+      socket.write(body.slice(5));
+      await ended;
+      return answer;
+    },
+  };
+}
+
+/** A visitor's browser: asks again and again by one connection, as long as the shop keeps it open. */
+function keptOpen(): { readonly answers: string[]; stop(): Promise<void> } {
+  const agent = new Agent({ keepAlive: true, maxSockets: 1 });
+  const answers: string[] = [];
+  let going = true;
+  const ask = (): Promise<void> =>
+    new Promise((resolve, reject) => {
+      get(`${shop.base}/`, { agent }, (response) => {
+        let text = '';
+        response.on('data', (chunk: Buffer) => (text += chunk.toString()));
+        response.once('end', () => {
+          answers.push(`${response.statusCode} ${text}`);
+          resolve();
+        });
+      }).once('error', reject);
+    });
+  const loop = (async () => {
+    while (going) await ask();
+  })();
+  return {
+    answers,
+    async stop() {
+      going = false;
+      await loop;
+      agent.destroy();
+    },
+  };
+}
+
+test('nobody is refused, what had begun is answered, and connections that were kept open see the new program', async () => {
+  const visitors = [keptOpen(), keptOpen()];
+  const begun = await halfSent();
+  pointTo(otherProgram(1), place.releases);
+  await showsProgram(1);
+  // Answered by the one that had begun it: a refusal by name, since it is no order.
+  expect(await begun.finish()).toMatch(/^HTTP\/1\.1 4\d\d [\s\S]*"code"/);
+  await vi.waitUntil(() => visitors.every(({ answers }) => answers.at(-1)?.includes('program 1')), {
+    timeout: 10_000,
+  });
+  await Promise.all(visitors.map((visitor) => visitor.stop()));
+  const all = visitors.flatMap(({ answers }) => answers);
+  expect(all.filter((answer) => !answer.startsWith('200 '))).toEqual([]);
+  // Bench and order book go on in the new process.
+  expect((await fetch(`${shop.base}/bench/`)).status).toBe(200);
+});
+
+test('again and again, and the process that was started ends all', async () => {
+  pointTo(otherProgram(1), place.releases);
+  await showsProgram(1);
+  pointTo(otherProgram(2), place.releases);
+  await showsProgram(2);
+  await shop.stop();
+  await vi.waitUntil(
+    () =>
+      fetch(shop.base).then(
+        () => false,
+        () => true,
+      ),
+    { timeout: 10_000 },
+  );
+});
+
+test('a program that doesn’t start takes nothing over, and the shop stays open', async () => {
+  const before = await front();
+  const id = otherProgram(1);
+  const entry = join(place.releases, id, 'server/entry.mjs');
+  rmSync(entry);
+  writeFileSync(entry, 'throw new Error("broken");');
+  pointTo(id, place.releases);
+  for (let asked = 0; asked < 20; asked += 1) expect(await front()).toBe(before);
+  await new Promise((resolve) => setTimeout(resolve, 3000));
+  expect(await front()).toBe(before);
+  expect((await fetch(`${shop.base}/bench/`)).status).toBe(200);
+  // And one that does start afterwards is served.
+  pointTo(otherProgram(2), place.releases);
+  await showsProgram(2);
+});
+
+test('killed without a word, it leaves nobody behind at the port', async () => {
+  pointTo(otherProgram(1), place.releases);
+  await showsProgram(1);
+  shop.child.kill('SIGKILL');
+  await vi.waitUntil(
+    () =>
+      fetch(shop.base).then(
+        () => false,
+        () => true,
+      ),
+    { timeout: 10_000 },
+  );
+});
