@@ -59,6 +59,7 @@ export default tseslint.config(
       '.astro/**',
       '.cache/**',
       '.releases/**',
+      '.hosting/**',
       'reports/**',
       '.stryker-tmp/**',
     ],

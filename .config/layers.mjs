@@ -64,9 +64,14 @@ export const layers = {
     may: ['core', 'words', 'catalogue', 'ui', 'astro', 'node'],
     why: 'release makes, keeps and compares what is served; it knows no page and nobody who asks for it.',
   },
+  hosting: {
+    may: ['words', 'catalogue', 'release', 'ssh2', 'yazl', 'node'],
+    why: 'hosting brings finished files elsewhere; it knows no page, and nobody who asks for it.',
+  },
   bench: {
     may: [
       'release',
+      'hosting',
       'core',
       'words',
       'draw',
@@ -97,6 +102,7 @@ export const layers = {
       'board',
       'ui',
       'release',
+      'hosting',
       'bench',
       'preact',
       'astro',
@@ -105,7 +111,7 @@ export const layers = {
     why: 'pages only join address to view.',
   },
   command: {
-    may: ['core', 'words', 'draw', 'order', 'catalogue', 'release', 'bench', 'node'],
+    may: ['core', 'words', 'draw', 'order', 'catalogue', 'release', 'hosting', 'bench', 'node'],
     why: 'command is the terminal: it must run in plain Node without Astro.',
   },
 };

@@ -14,6 +14,7 @@ import { contentHistory as contentHistoryDe } from './de/contentHistory.ts';
 import { desk as deskDe } from './de/desk.ts';
 import { goods as goodsDe } from './de/goods.ts';
 import { hand as handDe } from './de/hand.ts';
+import { hosting as hostingDe } from './de/hosting.ts';
 import { invoice as invoiceDe } from './de/invoice.ts';
 import { letter as letterDe } from './de/letter.ts';
 import { measuring as measuringDe } from './de/measuring.ts';
@@ -47,6 +48,7 @@ import { contentHistory as contentHistoryEn } from './en/contentHistory.ts';
 import { desk as deskEn } from './en/desk.ts';
 import { goods as goodsEn } from './en/goods.ts';
 import { hand as handEn } from './en/hand.ts';
+import { hosting as hostingEn } from './en/hosting.ts';
 import { invoice as invoiceEn } from './en/invoice.ts';
 import { letter as letterEn } from './en/letter.ts';
 import { measuring as measuringEn } from './en/measuring.ts';
@@ -129,6 +131,10 @@ export const goodsWords = inLanguages<GoodsWords>({ de: goodsDe, en: goodsEn });
 /** Orders entered by hand, and buyers. */
 export type HandWords = typeof handEn;
 export const handWords = inLanguages<HandWords>({ de: handDe, en: handEn });
+
+/** The shop on a host elsewhere, at the bench and in the terminal. */
+export type HostingWords = typeof hostingEn;
+export const hostingWords = inLanguages<HostingWords>({ de: hostingDe, en: hostingEn });
 
 /** Invoices and credit notes, for the buyer. */
 export type InvoiceWords = typeof invoiceEn;

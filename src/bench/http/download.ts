@@ -1,7 +1,11 @@
 /** An answer that is saved as a file. */
 
 /** `name`: plain letters, digits, dots and dashes only; it comes from the bench, never from a buyer. */
-export function download(content: string | Uint8Array<ArrayBuffer>, type: string, name: string): Response {
+export function download(
+  content: string | Uint8Array<ArrayBuffer> | ReadableStream<Uint8Array<ArrayBuffer>>,
+  type: string,
+  name: string,
+): Response {
   return new Response(content, {
     headers: { 'content-type': type, 'content-disposition': `attachment; filename="${name}"` },
   });

@@ -2,7 +2,7 @@
 import { explain, type Problem } from '#catalogue/read/problem.ts';
 import { formatDateTime } from '#words/format.ts';
 import { underBase } from '#ui/site/base.ts';
-import { publishWords } from '#words/words.ts';
+import { hostingWords, publishWords } from '#words/words.ts';
 import type { Changed } from '#words/publishing.ts';
 import { isNothing, type ChangedKind, type Changes } from '#release/changes.ts';
 import type { FileStanding } from '../stock/files.ts';
@@ -20,6 +20,7 @@ type Props = {
 
 export function PublishView({ frame, standing, waiting = [] }: Props) {
   const words = publishWords(frame.lang);
+  const hosting = hostingWords(frame.lang);
   const { progress, servedSince, problems, changes, before } = standing;
   if (progress.state === 'running') return <Running frame={frame} progress={progress} />;
   const when = (iso: string): string => formatDateTime(iso, frame.lang);
@@ -45,6 +46,16 @@ export function PublishView({ frame, standing, waiting = [] }: Props) {
             {changes !== null && isNothing(changes) && waiting.length === 0 ? words.again : words.button}
           </button>
         </form>
+      )}
+      {servedSince !== null && (
+        <section aria-labelledby="elsewhere">
+          <h2 id="elsewhere">{hosting.title}</h2>
+          <p>{hosting.lead}</p>
+          <p class="row">
+            <a href={underBase('/bench/publish/shop.zip')}>{hosting.zip}</a>
+            <a href={underBase('/bench/publish/host/')}>{hosting.way}</a>
+          </p>
+        </section>
       )}
       {before !== null && (
         <section aria-labelledby="back">

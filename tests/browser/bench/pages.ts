@@ -19,6 +19,7 @@ const PIECE = [
 ];
 
 const ENTRIES = [
+  '/bench/publish/host/',
   '/bench/stock/parts/agate-6/',
   '/bench/stock/wires/soft-19/',
   '/bench/trays/ember-20/',
