@@ -3,6 +3,7 @@ import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { readWhole } from '#catalogue/collections.ts';
 import type { Lang } from '#words/lang.ts';
 import type { StockProblem } from '#words/stockCodes.ts';
+import { stockWords } from '#words/words.ts';
 import { troubleResponse } from './access/refusal.ts';
 import { whoIs, type Visitor } from './access/visitor.ts';
 import {
@@ -14,16 +15,19 @@ import {
   type StockOutcome,
 } from './book/movements.ts';
 import type { Book } from './book/open.ts';
+import { takeWithoutOrder } from './book/orderStock.ts';
 import { content } from './content/content.ts';
 import { bench } from './context/bench.ts';
 import { readForm, seeOther } from './http/readForm.ts';
 import { readCounts, readStockForm } from './intake/stockForm.ts';
 import { frameFor, type Frame } from './models/frame.ts';
+import { pieceSheet } from './models/pieceSheet.ts';
 import { countSheet, type CountSheet } from './models/stock/countSheet.ts';
 import { stockList, type StockList } from './models/stock/stockList.ts';
 import { thingSheet, type ThingSheet } from './models/stock/thingSheet.ts';
 import { fileStanding, type FileStanding } from './stock/files.ts';
 import { stockNow, type StockNow } from './stock/stockNow.ts';
+import { takesOfPiece } from './stock/takes.ts';
 import { thingsOf, type Thing } from './stock/things.ts';
 import { writeOutStock } from './stock/writeOut.ts';
 
@@ -187,4 +191,29 @@ export async function countPage(request: Request, visitor: Visitor): Promise<Cou
   const tray = query.get('tray');
   const only = tray === null ? '' : `&tray=${encodeURIComponent(tray)}`;
   return seeOther(`/bench/stock/count/?done=${entries.length}${only}`);
+}
+
+/** Most pieces that are strung at once without an order. */
+const MOST_STRUNG = 99;
+
+/** Takes what a piece of the card's page takes out of the trays. The address says of which size. */
+export async function strungPage(request: Request, visitor: Visitor, id: string): Promise<Response> {
+  const { book, stock, frame, catalogue, moment } = await stockPlace(request, visitor);
+  const query = new URL(request.url).searchParams;
+  const sheet = pieceSheet(catalogue, id, query, { frame, there: stock.thereFor(null), book });
+  const form = await readForm(request);
+  if (sheet === null) return troubleResponse({ code: 'no-such-piece' }, 404, request);
+  const many = Number(form?.get('many') ?? '');
+  query.delete('strung');
+  const answer = (strung: string): Response => {
+    query.set('strung', strung);
+    return seeOther(`/bench/pieces/${id}/?${query.toString()}`);
+  };
+  if (!Number.isInteger(many) || many < 1 || many > MOST_STRUNG || sheet.card === null)
+    return answer('wrong');
+  const { copy, candidate } = sheet.card;
+  const takes = takesOfPiece(copy, candidate, many, frame.shop.stock.offcutMm);
+  const note = stockWords(frame.lang).strung.note(many, sheet.piece.name);
+  const taken = takeWithoutOrder(book, moment, takes, note);
+  return answer(taken === 0 ? 'nothing' : String(many));
 }

@@ -1,7 +1,7 @@
 /** What an order takes out of the trays when it is strung, and gives back where it turns out not to be. */
 import type { OrderState } from '#words/benchCodes.ts';
 import { addLine, balances, linesOf, takeBack, type Moment } from './movements.ts';
-import { prepared, type Book } from './open.ts';
+import { inOneWrite, prepared, type Book } from './open.ts';
 
 /** All that one order takes. */
 export type Takes = {
@@ -52,7 +52,7 @@ export function moveForState(
   const before = from === 'cancelled' ? lastBeforeCancelled(book, number) : from;
   const [was, is] = [STRUNG.includes(before), STRUNG.includes(to)];
   if (was && !is) for (const line of linesOf(book, number).toReversed()) takeBack(book, moment, line);
-  if (!was && is && takes !== null) take(book, moment, number, takes);
+  if (!was && is && takes !== null) take(book, moment, takes, { number, note: '' });
 }
 
 /** What an order was before it was cancelled: its pieces may be strung and lie there. */
@@ -64,24 +64,40 @@ function lastBeforeCancelled(book: Book, number: string): OrderState {
   return (row?.text as OrderState | undefined) ?? 'new';
 }
 
-function take(book: Book, moment: Moment, number: string, takes: Takes): void {
+/**
+ * Takes out of the trays what pieces take that nobody ordered: for the shelf, or a fair.
+ * @param note which pieces
+ * @returns how many things were taken from; 0 where none of them is counted
+ * @throws BookError
+ */
+export function takeWithoutOrder(book: Book, moment: Moment, takes: Takes, note: string): number {
+  return inOneWrite(book, () => {
+    take(book, moment, takes, { number: null, note });
+    const there = balances(book);
+    return [...takes.parts.keys(), ...takes.cuts.keys()].filter((thing) => there.has(thing)).length;
+  });
+}
+
+type Reason = { readonly number: string | null; readonly note: string };
+
+function take(book: Book, moment: Moment, takes: Takes, reason: Reason): void {
   const there = balances(book);
   for (const [thing, count] of takes.parts) {
     if (there.has(thing) && count > 0) {
-      addLine(book, moment, { thing, kind: 'strung', amount: -count, number });
+      addLine(book, moment, { thing, kind: 'strung', amount: -count, ...reason });
     }
   }
   for (const [thing, cuts] of takes.cuts) {
     const balance = there.get(thing);
     if (balance === undefined) continue;
     for (const { cutMm, offcut } of cutsFrom(cuts, balance.offcuts)) {
-      addLine(book, moment, { thing, kind: 'strung', amount: -cutMm, offcut, number });
+      addLine(book, moment, { thing, kind: 'strung', amount: -cutMm, offcut, ...reason });
       const restMm = offcut === null ? 0 : offcut - cutMm;
       if (restMm === 0) continue;
       const kept = restMm >= takes.keepOffcutMm;
       const kind = kept ? 'put-aside' : 'broken';
-      addLine(book, moment, { thing, kind, amount: -restMm, offcut, number });
-      if (kept) addLine(book, moment, { thing, kind, amount: restMm, offcut: restMm, number });
+      addLine(book, moment, { thing, kind, amount: -restMm, offcut, ...reason });
+      if (kept) addLine(book, moment, { thing, kind, amount: restMm, offcut: restMm, ...reason });
     }
   }
 }

@@ -5,7 +5,8 @@ import type { Book } from '../book/open.ts';
 import { entriesIn } from '../book/search.ts';
 import type { There } from '../check/there.ts';
 import type { Frame } from './frame.ts';
-import { stockNow } from '../stock/stockNow.ts';
+import { cutsFrom } from '../book/orderStock.ts';
+import { stockNow, type StockNow } from '../stock/stockNow.ts';
 import { byTray } from '../stock/things.ts';
 import { cutsOf, partsOf, type Work } from '../stock/takes.ts';
 import { TO_STRING, worksOf } from './work.ts';
@@ -28,6 +29,9 @@ export type Needed = {
   readonly orders: readonly Share[];
 };
 
+/** One cut, and the offcut that it is cut from, mm. */
+export type FromOffcut = { readonly order: string; readonly cutMm: number; readonly offcutMm: number };
+
 export type NeededWire = {
   readonly id: string;
   readonly name: string;
@@ -37,6 +41,8 @@ export type NeededWire = {
   readonly lengthMm: number;
   /** What there is of it, mm; null where she doesn't count. */
   readonly stockMm: number | null;
+  /** Cuts that an offcut is long enough for; the others come off the reel. */
+  readonly offcuts: readonly FromOffcut[];
   readonly orders: readonly Share[];
 };
 
@@ -62,15 +68,35 @@ export function gather(book: Book, catalogue: Catalogue, frame: Frame, wanted: G
   const parts: Sums = new Map();
   const wires: Sums = new Map();
   for (const work of works) add(work, parts, wires);
+  const pieces = offcutsFor(works, stock);
   // Of one order alone, what others have been promised isn't there; of all of them together, everything is.
   const [only] = works;
   const there = 'of' in wanted || only === undefined ? stock.onHand : stock.thereFor(only.entry);
   return {
     parts: neededParts(parts, there, catalogue, frame),
-    wires: neededWires(wires, there, catalogue, frame),
+    wires: neededWires(wires, there, catalogue, frame).map((wire) => ({
+      ...wire,
+      offcuts: pieces.filter(({ wire: id }) => id === wire.id),
+    })),
     orders: works.map(({ entry }) => entry.document.number),
     leftOut,
   };
+}
+
+/** Offcuts by the order that each is used for, as stringing will take them: one order after another. */
+function offcutsFor(works: readonly Work[], stock: StockNow): (FromOffcut & { readonly wire: string })[] {
+  const left = new Map<string, readonly number[]>();
+  return works.flatMap((work) => {
+    const wire = work.copy.design.wire.id;
+    const lying = left.get(wire) ?? stock.balance(wireKey(wire))?.offcuts ?? [];
+    const used = cutsFrom(cutsOf(work), lying).flatMap(({ cutMm, offcut }) =>
+      offcut === null ? [] : [{ wire, order: work.entry.document.number, cutMm, offcutMm: offcut }],
+    );
+    const rest = [...lying];
+    for (const { offcutMm } of used) rest.splice(rest.indexOf(offcutMm), 1);
+    left.set(wire, rest);
+    return used;
+  });
 }
 
 function entriesFor(book: Book, wanted: GatherFor): Entry[] {
@@ -110,9 +136,14 @@ function neededParts(sums: Sums, there: There, catalogue: Catalogue, { lang }: F
   return all.toSorted((a, b) => byTray(a, b, lang));
 }
 
-function neededWires(sums: Sums, there: There, catalogue: Catalogue, { lang }: Frame): NeededWire[] {
+function neededWires(
+  sums: Sums,
+  there: There,
+  catalogue: Catalogue,
+  { lang }: Frame,
+): Omit<NeededWire, 'offcuts'>[] {
   const own = partNamesIn(catalogue, lang);
-  const all = [...sums].map(([id, orders]): NeededWire => {
+  const all = [...sums].map(([id, orders]) => {
     const key = wireKey(id);
     const name = own[key] ?? catalogue.wires[id]?.name ?? id;
     const number = catalogue.partNumbers[key] ?? null;

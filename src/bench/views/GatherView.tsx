@@ -104,7 +104,7 @@ function PartNumber({ number }: { number: string | null }) {
 }
 
 /** Box, tray and name: how each row begins. */
-function Head({ item, tick }: { item: Omit<NeededWire, 'lengthMm' | 'stockMm'>; tick: string }) {
+function Head({ item, tick }: { item: Omit<NeededWire, 'lengthMm' | 'stockMm' | 'offcuts'>; tick: string }) {
   return (
     <>
       <td>
@@ -155,6 +155,11 @@ function Wire({ wire, frame: { words, format } }: { wire: NeededWire; frame: Fra
       </td>
       <td>
         <Shares all={wire.orders} say={metres} />
+        {wire.offcuts.map(({ order, cutMm, offcutMm }) => (
+          <small class="quiet from-offcut">
+            {words.gather.fromOffcut(format.number(cutMm), format.number(offcutMm), order)}
+          </small>
+        ))}
       </td>
     </tr>
   );

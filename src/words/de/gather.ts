@@ -24,5 +24,6 @@ export const gather: typeof english = {
     orders: 'Für',
   },
   uncounted: '–',
+  fromOffcut: (cut, offcut, order) => `${cut} mm für ${order}: aus dem Reststück von ${offcut} mm`,
   metres: (metres, f) => `${f.number(metres, 2)} m`,
 };

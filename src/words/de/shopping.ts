@@ -50,7 +50,8 @@ export const shopping: typeof english = {
   sum: 'Alles davon',
   total: 'Alle Händler zusammen',
   received: 'Das alles ist gekommen',
-  receivedHint: 'Kam etwas anderes, berichtigen Sie zuerst die Zahlen. Leer bleibt, was nicht gekommen ist.',
+  receivedHint:
+    'Wenn es kommt, drücken Sie den Knopf darunter. Kam etwas anderes, berichtigen Sie zuerst die Zahlen; leer bleibt, was nicht gekommen ist.',
   came: (name, unit) => `Gekommen von ${name}, ${unit}`,
   done: 'Es ist als eingegangen eingetragen.',
   uncounted: 'Gebraucht und nicht gezählt',

@@ -145,6 +145,19 @@ export const stock: typeof english = {
     strike: 'Zurücknehmen',
     strikeLine: (what) => `Zurücknehmen: ${what}`,
   },
+  strung: {
+    title: 'Ohne Bestellung aufgefädelt',
+    lead: 'Fürs Regal oder einen Markt: Was es braucht, wird aus den Fächern genommen, soweit es gezählt ist.',
+    many: 'Wie viele',
+    button: 'Ich habe es aufgefädelt',
+    note: (many, name) => `${many} × ${name}`,
+    done: (many) =>
+      many === 1
+        ? 'Was es gebraucht hat, ist aus den Fächern genommen.'
+        : `Was ${many} davon gebraucht haben, ist aus den Fächern genommen.`,
+    nothing: 'Nichts davon ist gezählt, also wurde nichts genommen.',
+    wrong: 'Schreiben Sie, wie viele: eine ganze Zahl bis 99.',
+  },
   count: {
     title: 'Zählliste',
     lead: 'Von Fach zu Fach. Drucken Sie sie und zählen Sie mit dem Bleistift, oder füllen Sie sie hier aus; was leer bleibt, bleibt, wie es ist. Vom Draht nur die Rolle.',

@@ -17,5 +17,7 @@ export const gather = {
   allOpen: 'All that is still to be strung',
   columns: { tray: 'Tray', what: 'What', need: 'Needed', have: 'Counted', buy: 'To buy', orders: 'For' },
   uncounted: '–',
+  fromOffcut: (cut: string, offcut: string, order: string): string =>
+    `${cut} mm for ${order}: from the offcut of ${offcut} mm`,
   metres: (metres: number, f: Format): string => `${f.number(metres, 2)} m`,
 };

@@ -51,7 +51,8 @@ export const shopping = {
   sum: 'All of it',
   total: 'All suppliers together',
   received: 'All of this came',
-  receivedHint: 'If something else came, correct the figures first. Leave empty what didn’t come.',
+  receivedHint:
+    'When it comes, press the button under it. If something else came, correct the figures first; leave empty what didn’t come.',
   came: (name: string, unit: string): string => `Came of ${name}, ${unit}`,
   done: 'It is entered as received.',
   uncounted: 'Needed, and not counted',

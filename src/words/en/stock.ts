@@ -140,6 +140,17 @@ export const stock = {
     strike: 'Take back',
     strikeLine: (what: string): string => `Take back: ${what}`,
   },
+  strung: {
+    title: 'Strung without an order',
+    lead: 'For the shelf or a fair: what it takes is taken out of the trays, as far as it is counted.',
+    many: 'How many',
+    button: 'I have strung it',
+    note: (many: number, name: string): string => `${many} × ${name}`,
+    done: (many: number): string =>
+      many === 1 ? 'What it took is out of the trays.' : `What ${many} of them took is out of the trays.`,
+    nothing: 'Nothing of it is counted, so nothing was taken.',
+    wrong: 'Write how many: a whole number up to 99.',
+  },
   count: {
     title: 'Count sheet',
     lead: 'From tray to tray. Print it and count with a pencil, or fill it in here; what you leave empty stays as it is. Of wire, the reel alone.',

@@ -5,13 +5,23 @@ import { join } from 'node:path';
 import { backUp, restore } from '#bench/book/backup.ts';
 import { findEntry } from '#bench/book/entry.ts';
 import { erase } from '#bench/book/erase.ts';
-import { allMovements, balances, enterStock, movementsOf, takenBy } from '#bench/book/movements.ts';
+import {
+  allMovements,
+  balances,
+  enterStock,
+  movementsOf,
+  strikeLine,
+  takenBy,
+} from '#bench/book/movements.ts';
+import { takeWithoutOrder } from '#bench/book/orderStock.ts';
 import { receive } from '#bench/book/receive.ts';
 import { changeOrder } from '#bench/changeOrder.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
 import { gather } from '#bench/models/gather.ts';
 import { orderDetail } from '#bench/models/orderDetail.ts';
 import { weekPlan } from '#bench/models/week.ts';
+import { describedOf } from '#bench/check/sizedBefore.ts';
+import { takesOfPiece } from '#bench/stock/takes.ts';
 import { stockNow } from '#bench/stock/stockNow.ts';
 import { tally } from '#core/design/tally.ts';
 import { stringing } from '#core/instructions/stringing.ts';
@@ -178,6 +188,36 @@ describe('an order', () => {
     set(number, 'strung');
     expect(figures(BEAD)).toEqual([-4, 0, -4]);
   });
+});
+
+it('takes what was strung without an order, and each of it can be taken back', () => {
+  count(BEAD, 100);
+  const copy = pieceNow(catalogue, PIECE)!;
+  const candidate = describedOf(copy, orderFor(catalogue, PIECE, 165).shown.counts);
+  const takes = takesOfPiece(copy, candidate, 2, 250);
+  expect(takeWithoutOrder(shop.book, MOMENT, takes, '2 × Weir Light')).toBe(1);
+  expect(figures(BEAD)).toEqual([100 - 2 * MANY, 0, 100 - 2 * MANY]);
+  const [line] = movementsOf(shop.book, BEAD);
+  expect(line).toMatchObject({ kind: 'strung', number: null, note: '2 × Weir Light' });
+  expect(strikeLine(shop.book, MOMENT, line!.id, '')).toBe('done');
+  expect(figures(BEAD)).toEqual([100, 0, 100]);
+});
+
+it('tells on the pick list which cut comes from which offcut, as stringing then takes it', () => {
+  const [first, second] = [take(), take()];
+  const { wireMm } = shownOf(first);
+  for (const [kind, amount] of [
+    ['received', 9144],
+    ['put-aside', wireMm + 300],
+  ] as const) {
+    enterStock(shop.book, MOMENT, [{ thing: WIRE, kind, amount, entered: '', note: '', seen: null }]);
+  }
+  const order = [first, second].toSorted()[0]!;
+  const [wire] = gather(shop.book, catalogue, frame, { of: 'open' }).wires;
+  expect(wire?.offcuts).toMatchObject([{ order, cutMm: wireMm, offcutMm: wireMm + 300 }]);
+  expect(gather(shop.book, catalogue, frame, { number: second }).wires[0]?.offcuts).toHaveLength(1);
+  set(second, 'strung');
+  expect(gather(shop.book, catalogue, frame, { number: first }).wires[0]?.offcuts).toEqual([]);
 });
 
 describe('what there is for each order', () => {

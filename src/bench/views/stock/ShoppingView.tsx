@@ -43,7 +43,9 @@ export function ShoppingView({ sheet, stock, frame }: Props) {
           ))}
         </p>
       )}
-      {shopping.suppliers.length === 0 && <p>{said.nothing}</p>}
+      <p class={shopping.suppliers.length === 0 ? undefined : 'quiet off-paper'}>
+        {shopping.suppliers.length === 0 ? said.nothing : said.receivedHint}
+      </p>
       {shopping.suppliers.map((supplier, at) => (
         <Supplier supplier={supplier} id={`supplier-${at}`} sheet={sheet} stock={stock} frame={frame} />
       ))}
@@ -195,7 +197,7 @@ function Supplier({ supplier, id, sheet, stock, frame }: SupplierProps) {
           {said.sum}: <strong>{formatMoney(sumMinor, shop.rules.currency, lang)}</strong>
         </p>
         <p class="off-paper">
-          <button type="submit">{said.received}</button> <span class="quiet">{said.receivedHint}</span>
+          <button type="submit">{said.received}</button>
         </p>
       </form>
     </section>
