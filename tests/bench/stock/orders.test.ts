@@ -1,7 +1,6 @@
 /** What orders do to the trays: an agreed one reserves, a strung one takes, and one that goes back gives back. */
-import fc from 'fast-check';
+import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { join } from 'node:path';
 import { backUp, restore } from '#bench/book/backup.ts';
 import { findEntry } from '#bench/book/entry.ts';
 import { erase } from '#bench/book/erase.ts';
@@ -17,51 +16,29 @@ import { takeWithoutOrder } from '#bench/book/orderStock.ts';
 import { receive } from '#bench/book/receive.ts';
 import { changeOrder } from '#bench/changeOrder.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
+import { describedOf } from '#bench/check/sizedBefore.ts';
 import { gather } from '#bench/models/gather.ts';
 import { orderDetail } from '#bench/models/orderDetail.ts';
 import { weekPlan } from '#bench/models/week.ts';
-import { describedOf } from '#bench/check/sizedBefore.ts';
 import { takesOfPiece } from '#bench/stock/takes.ts';
-import { stockNow } from '#bench/stock/stockNow.ts';
 import { tally } from '#core/design/tally.ts';
 import { stringing } from '#core/instructions/stringing.ts';
-import { RESTRING, type OrderState, type OrderWay } from '#words/benchCodes.ts';
-import type { OrderDocument } from '#order/document.ts';
-import { dirname } from 'node:path';
-import { catalogue, frame, openShop, orderFor, readyOrder, type Shop } from '../shop.ts';
+import { RESTRING } from '#words/benchCodes.ts';
+import { catalogue, frame, orderFor, readyOrder } from '../shop.ts';
+import { BEAD, design, MANY, MOMENT, openTrays, PIECE, type Trays } from './trays.ts';
 
-const MOMENT = { at: frame.now, who: 'machine' } as const;
-const PIECE = 'weir-light';
-const design = catalogue.pieces.find(({ id }) => id === PIECE)!.design;
 const WIRE = `wire/${design.wire.id}`;
 
-let shop: Shop;
+let shop: Trays;
 beforeEach(() => {
-  shop = openShop(catalogue);
+  shop = openTrays();
 });
 afterEach(() => shop.close());
 
-function take(fields: Partial<OrderDocument> = {}, way: OrderWay = 'desk'): string {
-  const document = { ...orderFor(catalogue, PIECE, 165), ...fields };
-  const now = pieceNow(catalogue, document.piece.id);
-  receive(shop.book, [{ document, way, at: frame.now, now }]);
-  return document.number;
-}
-
-function set(number: string, state: OrderState): void {
-  const version = String(findEntry(shop.book, number)!.version);
-  const form = new URLSearchParams({ version, kind: 'state', state, reason: 'because' });
-  const changed = changeOrder(shop.book, catalogue, number, form, frame);
-  expect(changed.outcome).toBe('done');
-}
-
-const count = (thing: string, amount: number): void =>
-  void enterStock(shop.book, MOMENT, [{ thing, kind: 'counted', amount, entered: '', note: '', seen: null }]);
-const now = () => stockNow(shop.book, catalogue);
-const figures = (thing: string) => {
-  const { onHand, reserved, free } = now();
-  return [onHand(thing), reserved(thing), free(thing)];
-};
+const take: Trays['take'] = (...of) => shop.take(...of);
+const set: Trays['set'] = (...of) => shop.set(...of);
+const count: Trays['count'] = (...of) => shop.count(...of);
+const figures: Trays['figures'] = (thing) => shop.figures(thing);
 
 /** By the order as it was shown: one piece's beads, worked out apart from the bench. */
 const shownOf = (number: string) => {
@@ -71,11 +48,6 @@ const shownOf = (number: string) => {
   const { strands } = stringing(copy!.design, copy!.rules, candidate!, document.hand);
   return { parts, wireMm: strands.reduce((sum, { cut }) => sum + Math.ceil(cut.totalMm), 0) };
 };
-/** The bead that a piece takes most of. */
-const [BEAD, MANY] = [...tally(design, orderFor(catalogue, PIECE, 165).shown.counts)].toSorted(
-  (a, b) => b[1] - a[1],
-)[0]!;
-
 describe('an order', () => {
   it('reserves once agreed, takes once strung, and no more when it is sent', () => {
     count(BEAD, 500);
@@ -86,7 +58,7 @@ describe('an order', () => {
     set(number, 'agreed');
     expect(figures(BEAD)).toEqual([500, 3 * MANY, 500 - 3 * MANY]);
     expect(figures(WIRE)).toEqual([5000, 3 * wireMm, 5000 - 3 * wireMm]);
-    expect(now().reservedBy(BEAD)).toEqual([{ number, amount: 3 * MANY }]);
+    expect(shop.now().reservedBy(BEAD)).toEqual([{ number, amount: 3 * MANY }]);
     set(number, 'strung');
     expect(figures(BEAD)).toEqual([500 - 3 * MANY, 0, 500 - 3 * MANY]);
     expect(figures(WIRE)).toEqual([5000 - 3 * wireMm, 0, 5000 - 3 * wireMm]);
@@ -276,65 +248,4 @@ it('is right for an erased buyer, and once a backup is put back', () => {
   expect(figures(BEAD)).toEqual(before);
   set(agreed, 'strung');
   expect(figures(BEAD)).toEqual([200 - 2 * MANY, 0, 200 - 2 * MANY]);
-});
-
-type Step =
-  | { readonly do: 'set'; readonly order: number; readonly to: OrderState }
-  | { readonly do: 'enter'; readonly kind: 'received' | 'counted' | 'broken'; readonly amount: number };
-
-it('whatever is done at the bench, stock is its lines: what orders that are strung took, and nothing else', () => {
-  const step: fc.Arbitrary<Step> = fc.oneof(
-    fc.record({
-      do: fc.constant('set' as const),
-      order: fc.nat(2),
-      to: fc.constantFrom<OrderState>('new', 'agreed', 'strung', 'sent', 'cancelled'),
-    }),
-    fc.record({
-      do: fc.constant('enter' as const),
-      kind: fc.constantFrom('received' as const, 'counted' as const, 'broken' as const),
-      amount: fc.integer({ min: 1, max: 200 }),
-    }),
-  );
-  const isStrung = (state: OrderState): boolean => state === 'strung' || state === 'sent';
-  let reserved = 0;
-  let taken = 0;
-  fc.assert(
-    fc.property(fc.array(step, { maxLength: 12 }), (steps) => {
-      shop.close();
-      shop = openShop(catalogue);
-      count(BEAD, 150);
-      const orders = [take(), take({ quantity: 2 }), take()];
-      const own = new Map<string, boolean>();
-      let entered = 150;
-      for (const one of steps) {
-        if (one.do === 'set') {
-          const number = orders[one.order]!;
-          set(number, one.to);
-          if (one.to !== 'cancelled') own.set(number, isStrung(one.to));
-        } else {
-          const have = figures(BEAD)[0] ?? 0;
-          const outcome = enterStock(shop.book, MOMENT, [
-            { thing: BEAD, kind: one.kind, amount: one.amount, entered: '', note: '', seen: null },
-          ]);
-          const refused = one.kind === 'broken' && one.amount > have;
-          expect(outcome.outcome).toBe(refused ? 'not-there' : 'done');
-          if (one.kind === 'received') entered += one.amount;
-          if (one.kind === 'counted') entered += one.amount - have;
-          if (one.kind === 'broken' && !refused) entered -= one.amount;
-        }
-        // By the states alone, apart from the lines.
-        const sumOf = (wanted: (number: string) => boolean): number =>
-          orders.filter(wanted).reduce((sum, number) => sum + MANY * (number === orders[1] ? 2 : 1), 0);
-        const out = sumOf((number) => own.get(number) === true);
-        const kept = sumOf((number) => findEntry(shop.book, number)!.state === 'agreed');
-        const lines = movementsOf(shop.book, BEAD, 1000).reduce((sum, { amount }) => sum + amount, 0);
-        expect(figures(BEAD)).toEqual([entered - out, kept, entered - out - kept]);
-        expect(lines).toBe(entered - out);
-        reserved += Number(kept > 0);
-        taken += Number(out > 0);
-      }
-    }),
-    { numRuns: 40 },
-  );
-  expect(Math.min(reserved, taken)).toBeGreaterThan(10);
 });
