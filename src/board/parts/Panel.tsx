@@ -1,5 +1,5 @@
 /** The maker's trays beside the board: found by a word, put by Enter, tap, or dragged over to where it belongs. */
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Action } from '../model/action.ts';
 import type { BoardInput } from '../model/input.ts';
 import { panelRows, type PanelRow } from '../model/panel.ts';
@@ -8,6 +8,7 @@ import type { Talk } from '../model/talk.ts';
 import { readTyped } from '../model/typed.ts';
 import { Tile } from './Tile.tsx';
 import type { Board } from './useBoard.ts';
+import { useLater } from './useLater.ts';
 
 export const MODES = ['after', 'middle', 'instead'] as const;
 export type Mode = (typeof MODES)[number];
@@ -31,8 +32,9 @@ export function Panel({ board, input, talk, dropAfter, onRuns }: Props) {
   const [mode, setMode] = useState<Mode>('after');
   const [active, setActive] = useState(0);
   const typed = useMemo(() => readTyped(text), [text]);
-  const rows = useMemo(() => panelRows(input, board.design, typed.words), [input, board.design, typed]);
-  const shown = rows.slice(0, MOST_SHOWN);
+  const counted = useLater(board.design);
+  const rows = useMemo(() => panelRows(input, counted, typed.words), [input, counted, typed]);
+  const shown = useMemo(() => rows.slice(0, MOST_SHOWN), [rows]);
   const at = Math.min(active, Math.max(0, shown.length - 1));
 
   const put = (id: string, how: Mode, after: Place = board.after): void => {
@@ -55,6 +57,28 @@ export function Panel({ board, input, talk, dropAfter, onRuns }: Props) {
     } else return;
     event.preventDefault();
   };
+  const drop = (id: string, x: number, y: number): void => {
+    const after = dropAfter(x, y);
+    if (after !== null) put(id, 'after', after);
+  };
+  // Tiles stay as they are while the board changes; what a tap on one does is always by the board of this moment.
+  const doing = useRef({ tap: (_id: string): void => {}, drop });
+  doing.current = { tap: (id) => put(id, mode), drop };
+  const tiles = useMemo(
+    () =>
+      shown.map((row, index) => (
+        <Tile
+          key={row.component.id}
+          row={row}
+          talk={talk}
+          input={input}
+          isActive={index === at}
+          onPut={() => doing.current.tap(row.component.id)}
+          onDrop={(x, y) => doing.current.drop(row.component.id, x, y)}
+        />
+      )),
+    [shown, talk, input, at],
+  );
   const current = shown[at];
   return (
     <section class="trays" aria-labelledby="trays-heading">
@@ -95,20 +119,7 @@ export function Panel({ board, input, talk, dropAfter, onRuns }: Props) {
         {rows.length === 0 ? words.trays.none : words.trays.found(rows.length)}
       </p>
       <div class="tiles" id="tray-list" role="listbox" aria-label={words.trays.heading}>
-        {shown.map((row, index) => (
-          <Tile
-            key={row.component.id}
-            row={row}
-            talk={talk}
-            input={input}
-            isActive={index === at}
-            onPut={() => put(row.component.id, mode)}
-            onDrop={(x, y) => {
-              const after = dropAfter(x, y);
-              if (after !== null) put(row.component.id, 'after', after);
-            }}
-          />
-        ))}
+        {tiles}
       </div>
       {rows.length > shown.length && <p class="quiet">{words.trays.more(rows.length - shown.length)}</p>}
     </section>

@@ -5,6 +5,7 @@ const labels: Readonly<Record<string, string>> = {
   'shop.address': 'Adresse des Ladens im Netz',
   ...{
     name: 'Name (englisch)',
+    'de.name': 'Name',
     'name-de': 'Name auf Deutsch',
     'part-number': 'Nummer auf dem Beutel',
     tray: 'Fach',

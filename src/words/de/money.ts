@@ -65,7 +65,7 @@ const problems: Sentences<ChangeProblem> = {
     `Für diese Bestellung gilt die Rechnung ${invoice}. Nehmen Sie sie zuerst zurück, dann stellen Sie eine neue aus.`,
   'not-agreed': () => 'Vereinbaren Sie die Bestellung zuerst: Bis dahin kann sich der Betrag noch ändern.',
   'no-seller': () =>
-    'Ihr Laden sagt noch nicht, wer Rechnungen ausstellt. Schreiben Sie „seller“ in content/shop.yaml.',
+    'Ihr Laden sagt noch nicht, wer Rechnungen ausstellt. Schreiben Sie es unter Laden und Regeln, Rechnungen.',
   'buyer-erased': () =>
     'Die Daten der Käuferin sind gelöscht; es gibt niemanden mehr, auf den die Rechnung lauten könnte.',
   'changed-meanwhile': () =>
@@ -178,7 +178,7 @@ export const money: typeof en = {
     issue: 'Rechnung ausstellen',
     hint: 'Einmal ausgestellt, bleibt sie, wie sie ist, mit einer eigenen Nummer; was bis dahin kam, steht darauf. Ganz bezahlt, ist sie auch Quittung.',
     rules:
-      'Was darauf stehen muss und wie lange sie aufzuheben ist, bestimmt das Steuerrecht an Ihrem Ort; Ihre Angaben kommen aus „seller“ in content/shop.yaml.',
+      'Was darauf stehen muss und wie lange sie aufzuheben ist, bestimmt das Steuerrecht an Ihrem Ort; Ihre Angaben kommen aus Laden und Regeln, Rechnungen.',
     differs: (was, now) =>
       `Auf der Rechnung stehen ${was}, die Bestellung macht inzwischen ${now}. Nehmen Sie sie zurück und stellen Sie eine neue aus.`,
     takeBack: 'Zurücknehmen',

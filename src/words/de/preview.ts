@@ -10,7 +10,7 @@ export const preview: typeof english = {
   notYet: 'Das lässt sich noch nicht zeigen',
   notYetDraft: 'Was zu richten ist, gilt dem, was Sie dort gerade haben; gespeichert wurde davon nichts.',
   /** Öffnet sie, aus einem Formular oder vom Brett. */
-  asTyped: 'Vorschau ohne Speichern',
+  asTyped: 'Vorschau',
   front: 'Vorschau der Startseite',
   guide: 'Zurück zum Text',
   languages: { en: 'English', de: 'Deutsch' },

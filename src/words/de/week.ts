@@ -15,9 +15,9 @@ export const week: typeof english = {
   nothing: 'Nichts wartet darauf, aufgefädelt zu werden.',
   lead: (count, time) => `${orders(count)} noch aufzufädeln, etwa ${time} nach Ihrer eigenen Regel.`,
   hours: (hours, f) =>
-    `Sie geben dem Brett ${f.number(hours, 1)} Stunden in der Woche (orders: hours, in shop.yaml). Die Arbeit liegt nach Fälligkeit, das Nächste zuerst; von dieser Woche zählen nur die Tage, die noch bleiben.`,
+    `Sie geben dem Brett ${f.number(hours, 1)} Stunden in der Woche (unter Laden und Regeln). Die Arbeit liegt nach Fälligkeit, das Nächste zuerst; von dieser Woche zählen nur die Tage, die noch bleiben.`,
   noHours:
-    'Wie viele Stunden in der Woche Sie auffädeln, steht nirgends, darum gibt es keine Wochen und keine Vorschläge. Schreiben Sie es in shop.yaml, unter orders: „hours: 12 hours a week“.',
+    'Wie viele Stunden in der Woche Sie auffädeln, steht nirgends, darum gibt es keine Wochen und keine Vorschläge. Schreiben Sie es unter Laden und Regeln, Bestellungen: 12 hours a week.',
   pickList: 'Suchliste',
   months: 'Was es brachte, Monat für Monat',
   short: 'Nicht anzufangen, weil Perlen fehlen',

@@ -62,7 +62,7 @@ const problems: Sentences<ChangeProblem> = {
   'invoice-stands': ({ invoice }) =>
     `Invoice ${invoice} stands for this order. Take it back first, then issue another.`,
   'not-agreed': () => 'Agree to the order first: until then its sum can still change.',
-  'no-seller': () => 'Your shop doesn’t say yet who issues invoices. Add “seller” to content/shop.yaml.',
+  'no-seller': () => 'Your shop doesn’t say yet who issues invoices. Add it under Shop and rules, Invoices.',
   'buyer-erased': () => 'The buyer’s data was erased, so there is nobody to make an invoice out to.',
   'changed-meanwhile': () =>
     'This order was changed in another window or at another bench. Nothing was overwritten, and what you typed is still here: look at the order as it is now, then do it again.',
@@ -172,7 +172,7 @@ export const money = {
     issue: 'Issue the invoice',
     hint: 'Once issued it stays as it is, with a number of its own; what has come in by then stands on it. Paid in full, it is a receipt too.',
     rules:
-      'What has to stand on one, and how long it is kept, the tax rules where you live decide; your details come from “seller” in content/shop.yaml.',
+      'What has to stand on one, and how long it is kept, the tax rules where you live decide; your details come from Shop and rules, Invoices.',
     differs: (was: string, now: string): string =>
       `The invoice says ${was}, the order comes to ${now} by now. Take it back and issue another.`,
     takeBack: 'Take it back',

@@ -7,7 +7,7 @@ export const preview = {
   notYet: 'This can’t be shown yet',
   notYetDraft: 'What is to mend is told of what you have there now; nothing of it was saved.',
   /** Opens it, from a form or the board. */
-  asTyped: 'Preview without saving',
+  asTyped: 'Preview',
   front: 'Preview of the front page',
   guide: 'Back to its text',
   languages: { en: 'English', de: 'Deutsch' },

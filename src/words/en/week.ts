@@ -16,9 +16,9 @@ export const week = {
   lead: (count: number, time: string): string =>
     `${orders(count)} still to be strung, about ${time} by your own rule.`,
   hours: (hours: number, f: Format): string =>
-    `You give the board ${f.number(hours, 1)} hours a week (orders: hours, in shop.yaml). Work is laid out by due day, the soonest first; of this week only the days that are left count.`,
+    `You give the board ${f.number(hours, 1)} hours a week (under Shop and rules). Work is laid out by due day, the soonest first; of this week only the days that are left count.`,
   noHours:
-    'How many hours a week you string isn’t said, so there are no weeks and no proposals. Write it into shop.yaml, under orders: “hours: 12 hours a week”.',
+    'How many hours a week you string isn’t said, so there are no weeks and no proposals. Write it under Shop and rules, Orders: 12 hours a week.',
   pickList: 'Pick list',
   months: 'What it earned, month by month',
   short: 'Can’t be begun for want of beads',

@@ -136,7 +136,7 @@ describe('an invoice', () => {
     expect(send(number, { kind: 'invoice' }, selling(null))).toMatchObject({
       attempt: { problem: { code: 'no-seller' } },
     });
-    expect(page(number, selling(null))).toContain('Add “seller” to content/shop.yaml.');
+    expect(page(number, selling(null))).toContain('Add it under Shop and rules, Invoices.');
     send(number, { kind: 'state', state: 'new', reason: 'Too soon' });
     expect(send(number, { kind: 'invoice' })).toMatchObject({ attempt: { problem: { code: 'not-agreed' } } });
     expect(page(number)).toContain('the tax rules where you live decide');

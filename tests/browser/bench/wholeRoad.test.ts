@@ -111,7 +111,7 @@ test('from an empty board to the order of a buyer who found it', async () => {
   await page.getByLabel('Its story').first().fill('It stands by the weir, one leg up.');
   const [draft] = await Promise.all([
     page.waitForEvent('popup'),
-    page.getByRole('button', { name: 'Preview without saving' }).click(),
+    page.getByRole('button', { name: 'Preview', exact: true }).click(),
   ]);
   await draft.getByText('It stands by the weir').waitFor();
   expect(textOf('heron-standing')).not.toContain('weir');
