@@ -35,6 +35,10 @@ test('a bead is added from the trays, drawn as it is typed, and changed; its fil
   await page.getByLabel('Size').fill('6');
   await page.getByLabel('Material').selectOption('glass');
   await page.getByLabel('Cost of one').fill('0.12');
+  // Until one is chosen, it has none.
+  expect(await page.getByLabel('not chosen yet').isChecked()).toBe(true);
+  await page.getByLabel('Colour', { exact: true }).fill('#7f8a93');
+  expect(await page.getByLabel('not chosen yet').isChecked()).toBe(false);
   await expect.poll(() => page.locator('[data-drawn]').getAttribute('src')).not.toBe(empty);
   await expect
     .poll(() => page.locator('[data-drawn]').evaluate((img: HTMLImageElement) => img.naturalWidth))
@@ -157,7 +161,7 @@ describe.each([
         if (!(active instanceof HTMLElement) || active.closest('form.content') === null) return 'end';
         const { left, top, width, height } = active.getBoundingClientRect();
         const hit = document.elementFromPoint(left + width / 2, top + Math.min(height / 2, 20));
-        const hidden = hit !== active && hit?.classList.contains('main') === true;
+        const hidden = hit !== active && hit?.closest('.save') !== null && active.closest('.save') === null;
         return hidden ? `hidden: ${active.id}` : active.id;
       });
       met.add(at);

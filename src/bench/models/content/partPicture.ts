@@ -63,6 +63,7 @@ const USUAL = {
   hang: '20 mm',
   loop: 'through',
   material: 'glass',
+  colour: '#8a8f91',
 } as const;
 
 /** The part as it is typed so far, read as its file would be; null where it isn't enough for a drawing. */
