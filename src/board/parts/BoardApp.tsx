@@ -21,6 +21,7 @@ import { Strands } from './Strands.tsx';
 import { Swap } from './Swap.tsx';
 import { useAnswers } from './useAnswers.ts';
 import { useBoard } from './useBoard.ts';
+import { useLater } from './useLater.ts';
 import { useSaving } from './useSaving.ts';
 
 type Props = {
@@ -88,6 +89,30 @@ export function BoardApp({ input, sizesScript, previewPage }: Props) {
     if (redoes) board.redo(talk.words.redone);
     else board.undo(talk.words.undone);
   };
+  // Hundreds of choices that a bead more or less hardly changes: they follow once it is painted.
+  const later = useLater(design);
+  const rest = useMemo(
+    () => (
+      <>
+        <Strands board={board} talk={talk} />
+        <Closing board={board} input={input} talk={talk} />
+        <Swap
+          design={later}
+          input={input}
+          talk={talk}
+          onTake={(step) => board.act(step, talk.words.swap.take)}
+        />
+        <Found
+          design={later}
+          strand={strand}
+          unit={input.unit}
+          talk={talk}
+          onTake={(step) => board.act(step, talk.words.found.take)}
+        />
+      </>
+    ),
+    [later, strand, input, talk],
+  );
   const { figures } = answers;
   const spoken =
     board.said === '' || figures === null
@@ -120,21 +145,7 @@ export function BoardApp({ input, sizesScript, previewPage }: Props) {
         />
         <Runs board={board} talk={talk} onTrays={() => focus('#trays-search')} />
         <Hand board={board} talk={talk} />
-        <Strands board={board} talk={talk} />
-        <Closing board={board} input={input} talk={talk} />
-        <Swap
-          design={design}
-          input={input}
-          talk={talk}
-          onTake={(step) => board.act(step, talk.words.swap.take)}
-        />
-        <Found
-          design={design}
-          strand={strand}
-          unit={input.unit}
-          talk={talk}
-          onTake={(step) => board.act(step, talk.words.found.take)}
-        />
+        {rest}
         {isNew && <AboutFields about={about} rulePrice={ruled} talk={talk} onChange={setAbout} />}
       </div>
       <div class="beside">

@@ -10,7 +10,7 @@ export function EarnedTable(props: PriceProps) {
   const said = words.earned;
   const { format } = frame;
   return (
-    <section aria-labelledby="earned">
+    <section>
       <h2 id="earned">{said.title}</h2>
       <div class="scroll" tabIndex={0} role="region" aria-labelledby="earned">
         <table class="orders">

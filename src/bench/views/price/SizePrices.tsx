@@ -9,7 +9,7 @@ export function SizePrices(props: PriceProps) {
   if (sizes === null || sizes.rows.length === 0) return null;
   const said = words.sizes;
   return (
-    <section aria-labelledby="sizes">
+    <section>
       <h2 id="sizes">{said.title}</h2>
       <p>{said.lead}</p>
       <div class="scroll" tabIndex={0} role="region" aria-labelledby="sizes">

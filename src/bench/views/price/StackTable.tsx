@@ -30,7 +30,7 @@ export function StackTable(props: PriceProps) {
   );
   const lines = STACK_LINES.filter((line) => line !== 'own');
   return (
-    <section aria-labelledby="stack">
+    <section>
       <h2 id="stack">{words.stack}</h2>
       <PriceBar {...props} />
       <div class="scroll" tabIndex={0} role="region" aria-labelledby="stack">
