@@ -87,6 +87,9 @@ export const layers = {
       'html-to-text',
       'postal-mime',
       'sharp',
+      'uqr',
+      '@peculiar/asn1-schema',
+      '@peculiar/asn1-x509',
       'node',
     ],
     why: "bench is the maker's side; only pages may stand on it.",
@@ -192,6 +195,10 @@ export const stages = {
     { name: 'http', why: 'http reads requests within bounds; it knows no order.' },
     { name: 'book', why: 'book keeps orders, however they came and whoever looks at them.' },
     { name: 'context', why: 'context opens book and settings once; who is served by them comes after.' },
+    {
+      name: 'tablets',
+      why: 'tablets opens a door for the home network; what may be done there is decided after.',
+    },
     { name: 'content', why: 'content is what the maker writes, live, whatever page she changes it on.' },
     { name: 'photos', why: 'photos takes photographs in and knows no page that asks for them.' },
     {

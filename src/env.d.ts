@@ -2,6 +2,8 @@
 declare namespace App {
   interface Locals {
     visitor: import('#bench/access/visitor.ts').Visitor;
+    /** The paired device that asks; null at the bench itself, and for whoever came in with the passphrase. */
+    device: import('#bench/book/devices.ts').Device | null;
   }
 }
 

@@ -115,6 +115,8 @@ export type BenchProblem =
     }
   | { readonly code: 'wrong-host' | 'cross-site' | 'no-passphrase' | 'needs-https' | 'sign-in' }
   | { readonly code: 'wrong-passphrase' | 'passphrase-length' }
+  /** Of paired devices, and of the page that pairs them. */
+  | { readonly code: 'unpaired' | 'not-on-tablet' | 'pairing-over' | 'device-name' | 'only-here' }
   | { readonly code: 'too-many-tries'; readonly seconds: number };
 
 /** Prepared letters to the buyer. */

@@ -35,6 +35,7 @@ import { stock as stockDe } from './de/stock.ts';
 import { stockTable as stockTableDe } from './de/stockTable.ts';
 import { stringing as stringingDe } from './de/stringing.ts';
 import { strip as stripDe } from './de/strip.ts';
+import { tablets as tabletsDe } from './de/tablets.ts';
 import { terminal as terminalDe } from './de/terminal.ts';
 import { week as weekDe } from './de/week.ts';
 import { atBoard as atBoardEn } from './en/atBoard.ts';
@@ -70,6 +71,7 @@ import { stock as stockEn } from './en/stock.ts';
 import { stockTable as stockTableEn } from './en/stockTable.ts';
 import { stringing as stringingEn } from './en/stringing.ts';
 import { strip as stripEn } from './en/strip.ts';
+import { tablets as tabletsEn } from './en/tablets.ts';
 import { terminal as terminalEn } from './en/terminal.ts';
 import { week as weekEn } from './en/week.ts';
 import type { Lang } from './lang.ts';
@@ -213,6 +215,10 @@ export const stringingWords = inLanguages<StringingWords>({ de: stringingDe, en:
 /** The measuring strip. */
 export type StripWords = typeof stripEn;
 export const stripWords = inLanguages<StripWords>({ de: stripDe, en: stripEn });
+
+/** Letting tablets in. */
+export type TabletWords = typeof tabletsEn;
+export const tabletWords = inLanguages<TabletWords>({ de: tabletsDe, en: tabletsEn });
 
 /** The terminal. */
 export type TerminalWords = typeof terminalEn;

@@ -14,6 +14,7 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'preview/[...lang]/pieces/[id].astro': 'the same',
   'steps/batch.astro': 'two orders of a piece must be chosen',
   'steps/keep.astro': 'answers a form that could not be done',
+  'tablets/pair.astro': 'by the tablets’ door, in tablets.test.ts',
 };
 
 const root = new URL('../../src/pages/bench/', import.meta.url).pathname;

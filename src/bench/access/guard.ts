@@ -11,7 +11,11 @@ export type Refusal =
   /** From elsewhere without TLS: passphrase and orders would cross the network in the open. */
   | 'needs-https'
   /** From elsewhere, not signed in. */
-  | 'sign-in';
+  | 'sign-in'
+  /** By the tablets' door, from a device that was never paired or was sent away. */
+  | 'unpaired'
+  /** By the tablets' door, and no card or step. */
+  | 'not-on-tablet';
 
 export type Ruling = { readonly admit: true } | { readonly admit: false; readonly refusal: Refusal };
 
@@ -47,7 +51,7 @@ export function rule(visitor: Visitor, house: House): Ruling {
  * A change must come from a page of this very host; anything else from another
  * site may only be a link that was followed.
  */
-function isCrossSite(visitor: Visitor): boolean {
+export function isCrossSite(visitor: Visitor): boolean {
   const { fetchSite, fetchMode, origin } = visitor;
   if (!SAFE.includes(visitor.method)) {
     // Whole: a page of another scheme or port of this host is another site's.

@@ -1,10 +1,11 @@
 /** The answers to those who are not let in, or who meet a book that can't be opened. */
-import { benchWords } from '#words/words.ts';
+import { atBoardWords, benchWords } from '#words/words.ts';
 import type { BenchProblem } from '#words/benchCodes.ts';
 import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { escapeXml } from '#draw/svg/text.ts';
 import { languageOf } from '../models/frame.ts';
+import { doorOf } from '../tablets/door.ts';
 import { seeOther } from '../http/readForm.ts';
 import { insideBase, underBase } from '#ui/site/base.ts';
 import { problemResponse } from '../desk/problem.ts';
@@ -18,6 +19,8 @@ const STATUS: Readonly<Record<Refusal, number>> = {
   'no-passphrase': 403,
   'needs-https': 403,
   'sign-in': 401,
+  unpaired: 401,
+  'not-on-tablet': 403,
 };
 
 /** The path that was asked for, within the shop. */
@@ -76,6 +79,7 @@ export function troubleResponse(problem: BenchProblem, status: number, request: 
   const words = benchWords(lang);
   // No sentence here writes a length or a price, so unit and currency don't matter.
   const text = words.problem(problem, formatFor(lang, 'cm', 'EUR'));
+  if (doorOf(request) === 'tablets') return tabletPage(problem, status, lang, text);
   const list: WayOn = { path: '/bench/', label: words.back };
   if (problem.code === 'order-damaged') {
     const number = /^\/bench\/orders\/([\w-]+)\//.exec(pathIn(request))?.[1];
@@ -88,6 +92,13 @@ export function troubleResponse(problem: BenchProblem, status: number, request: 
     return plainPage(status, lang, words.keep.broken, text, [{ path: '/bench/keep/', label: words.mend }]);
   }
   return plainPage(status, lang, words.problemTitle, text, [list]);
+}
+
+/** On a paired device there is but one way on, and on another none. */
+function tabletPage(problem: BenchProblem, status: number, lang: Lang, text: string): Response {
+  const steps: WayOn = { path: '/bench/steps/', label: atBoardWords(lang).title };
+  const isOut = ['unpaired', 'pairing-over', 'wrong-host'].includes(problem.code);
+  return plainPage(status, lang, benchWords(lang).problemTitle, text, isOut ? [] : [steps]);
 }
 
 const NO_BOOK: readonly BenchProblem['code'][] = ['book-broken', 'book-gone', 'not-a-book'];

@@ -2,6 +2,7 @@
 import { isIP } from 'node:net';
 import type { StockHand } from '#words/benchCodes.ts';
 import { insideBase } from '#ui/site/base.ts';
+import { doorOf, type Door } from '../tablets/door.ts';
 
 export type Visitor = {
   readonly method: string;
@@ -21,10 +22,14 @@ export type Visitor = {
   readonly fetchMode: string | null;
   /** Value of the bench's cookie. */
   readonly token: string | null;
+  /** Value of a paired device's cookie. */
+  readonly deviceToken: string | null;
+  readonly door: Door;
 };
 
 /** `__Host-` binds it to this host, to TLS and to the whole path (RFC 6265bis, 4.1.3.2). */
 export const COOKIE = '__Host-bench';
+export const DEVICE_COOKIE = '__Host-device';
 const PROXY_HEADERS = [
   'forwarded',
   'x-forwarded-for',
@@ -53,7 +58,9 @@ export function visitorOf(request: Request, address: string, proxies: readonly s
     origin: headers.get('origin'),
     fetchSite: headers.get('sec-fetch-site'),
     fetchMode: headers.get('sec-fetch-mode'),
-    token: cookie(headers.get('cookie') ?? ''),
+    token: cookie(headers.get('cookie') ?? '', COOKIE),
+    deviceToken: cookie(headers.get('cookie') ?? '', DEVICE_COOKIE),
+    door: doorOf(request),
   };
 }
 
@@ -69,9 +76,14 @@ export function hasLoopbackName(visitor: Visitor): boolean {
   return LOOPBACK_NAMES.includes(hostName(visitor.host));
 }
 
-/** True for someone at this very machine: by name, by address, and with no proxy between. */
+/** True for someone at this very machine: by name, by address, by the usual door, and with no proxy between. */
 export function isHere(visitor: Visitor): boolean {
-  return hasLoopbackName(visitor) && LOOPBACK_ADDRESS.test(visitor.address) && !visitor.forwarded;
+  return (
+    visitor.door === 'usual' &&
+    hasLoopbackName(visitor) &&
+    LOOPBACK_ADDRESS.test(visitor.address) &&
+    !visitor.forwarded
+  );
 }
 
 /** Who changes stock: someone at this machine, or signed in from elsewhere. */
@@ -96,7 +108,7 @@ export function senderOf(request: Request, address: string, proxies: readonly st
 const isOneOf = (proxies: readonly string[], address: string): boolean =>
   proxies.includes(address.replace(/^::ffff:(?=\d+\.)/, ''));
 
-function cookie(header: string): string | null {
+function cookie(header: string, called: string): string | null {
   const pairs = header.split(';').map((pair) => pair.trim().split('='));
-  return pairs.find(([name]) => name === COOKIE)?.[1] ?? null;
+  return pairs.find(([name]) => name === called)?.[1] ?? null;
 }

@@ -7,7 +7,7 @@ import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
 import { BESIDE, inOneWrite, keepPrivate, openBook, type Book } from './open.ts';
 import { BookError, named } from './problem.ts';
 
-/** Tables that a backup carries, in an order that foreign keys allow. Passphrase and visits stay with the machine. */
+/** Tables that a backup carries, in an order that foreign keys allow. Passphrase, visits and paired devices stay with the machine. */
 const TABLES = [
   'snapshot',
   'orders',
@@ -28,7 +28,9 @@ export function backUp(book: Book, target: string): void {
   const copy = new DatabaseSync(target);
   try {
     // The copy leaves the machine: nothing in it opens the bench.
-    copy.exec('PRAGMA secure_delete = ON; DELETE FROM setting; DELETE FROM visit; VACUUM');
+    copy.exec(
+      'PRAGMA secure_delete = ON; DELETE FROM setting; DELETE FROM visit; DELETE FROM pairing; DELETE FROM device; VACUUM',
+    );
   } finally {
     copy.close();
   }

@@ -186,6 +186,22 @@ export const MIGRATIONS: readonly string[] = [
     PRIMARY KEY (number, save)
   ) STRICT;
   `,
+  `
+  -- Tablets of the home network: a code that pairs one, and those that are paired, each by the hash of its token.
+  -- They stay with the machine, as passphrase and visits do.
+  CREATE TABLE pairing (
+    token_hash TEXT PRIMARY KEY,
+    begun_at INTEGER NOT NULL,
+    ends_at INTEGER NOT NULL
+  ) STRICT;
+  CREATE TABLE device (
+    id INTEGER PRIMARY KEY,
+    token_hash TEXT NOT NULL UNIQUE,
+    name TEXT NOT NULL,
+    paired_at TEXT NOT NULL,
+    seen_at TEXT NOT NULL
+  ) STRICT;
+  `,
 ];
 
 /** Marks the file as an order book (SQLite's application id): "Clsp". */

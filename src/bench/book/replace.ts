@@ -64,7 +64,7 @@ function setAside(file: string, at: string): string | null {
   return name;
 }
 
-/** Passphrase and count of invoices stay with the machine, as far as they can still be read. */
+/** Passphrase, the tablets' switch and count of invoices stay with the machine, as far as they can still be read; devices are paired anew. */
 function carryOver(book: Book, from: string): boolean {
   try {
     const old = new DatabaseSync(from, { readOnly: true });

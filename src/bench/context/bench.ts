@@ -28,11 +28,18 @@ export type Bench = {
   readonly proxyThrottle: Throttle;
   /** Tries at the passphrase. */
   readonly entryThrottle: Throttle;
+  /** Tries at a code that pairs a device. */
+  readonly pairThrottle: Throttle;
+  /** Tokens of devices that are not known. */
+  readonly unknownThrottle: Throttle;
   readonly nowMs: () => number;
 };
 
 /** Tries a minute from one address: a person mistypes twice, a guesser needs millions. */
 const TRIES_PER_MINUTE = 5;
+
+/** A device that was sent away asks for a page with all that is on it, and for that again. */
+const UNKNOWN_PER_MINUTE = 60;
 
 /** Senders who may all order at once through one proxy: a fair's wireless network. */
 const PROXY_SHARE = 10;
@@ -135,6 +142,8 @@ export function joinBench(settings: Settings, nowMs: () => number): Bench {
     deskThrottle: throttle(settings.deskPerMinute),
     proxyThrottle: throttle(PROXY_SHARE * settings.deskPerMinute),
     entryThrottle: throttle(TRIES_PER_MINUTE),
+    pairThrottle: throttle(TRIES_PER_MINUTE),
+    unknownThrottle: throttle(UNKNOWN_PER_MINUTE),
     nowMs,
   };
 }

@@ -13,12 +13,15 @@ export type Settings = {
   readonly proxies: readonly string[];
   /** CLASPWISE_DESK_PER_MINUTE: orders a minute from one address; 0 for no limit. */
   readonly deskPerMinute: number;
+  /** CLASPWISE_TABLET_PORT: where tablets of the home network are let in, once that is switched on; 0 for any that is free. */
+  readonly tabletPort: number;
 };
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
 /** A buyer sends one; a class of ten behind one address sends ten. */
 const DESK_PER_MINUTE = 20;
+const TABLET_PORT = 4343;
 
 /** Reads the settings. Throws RangeError naming a variable that can't be read. */
 export function settingsFrom(environment: Environment, folder: string): Settings {
@@ -32,6 +35,7 @@ export function settingsFrom(environment: Environment, folder: string): Settings
       environment.CLASPWISE_DESK_PER_MINUTE,
       DESK_PER_MINUTE,
     ),
+    tabletPort: toPort('CLASPWISE_TABLET_PORT', environment.CLASPWISE_TABLET_PORT, TABLET_PORT),
   };
 }
 
@@ -62,4 +66,10 @@ function toCount(name: string, text: string | undefined, usual: number): number 
   if (text === undefined || text === '') return usual;
   if (!/^\d{1,7}$/.test(text)) throw new RangeError(`${name}: got "${text}", expected a whole number from 0`);
   return Number(text);
+}
+
+function toPort(name: string, text: string | undefined, usual: number): number {
+  const port = toCount(name, text, usual);
+  if (port > 65_535) throw new RangeError(`${name}: got "${text ?? ''}", expected a port from 0 to 65535`);
+  return port;
 }

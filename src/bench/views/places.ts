@@ -53,6 +53,7 @@ export const GROUPS = [
     places: [
       ['keep', '/bench/keep/'],
       ['access', '/bench/access/'],
+      ['tablets', '/bench/tablets/'],
     ],
   },
 ] as const;

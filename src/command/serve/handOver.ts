@@ -7,6 +7,7 @@ import { fork, type ChildProcess } from 'node:child_process';
 import type { Server, ServerResponse } from 'node:http';
 import { Server as PlainServer } from 'node:net';
 import { join } from 'node:path';
+import type { TabletDoor } from '#bench/tablets/door.ts';
 import { READ_FROM } from '#catalogue/released/place.ts';
 
 const START = join(import.meta.dirname, '..', 'start.ts');
@@ -16,10 +17,10 @@ const LISTEN = 'listen';
 const READY = 'ready';
 
 /**
- * Settles once the new process answers requests; where it can't, this one goes on as before.
+ * The tablets' door is left to the new process, which opens its own. Settles once that one answers requests; where it can't, this one goes on as before.
  * @returns whether it took over
  */
-export async function handOver(server: Server): Promise<boolean> {
+export async function handOver(server: Server, door: TabletDoor): Promise<boolean> {
   const { [READ_FROM]: _mine, ...env } = process.env;
   const child = fork(START, [TAKES_OVER], { env });
   const ready = await new Promise<boolean>((resolve) => {
@@ -32,6 +33,7 @@ export async function handOver(server: Server): Promise<boolean> {
     return false;
   }
   endGently(server);
+  void door.close();
   waitBeside(child);
   return true;
 }

@@ -1,8 +1,13 @@
 /** The built shop and the bench behind one HTTP server on this machine. */
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { hostname, networkInterfaces } from 'node:os';
 import { pathToFileURL } from 'node:url';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
+import { settingsFrom } from '#bench/context/settings.ts';
+import { doorNames } from '#bench/tablets/addresses.ts';
+import { offerDoor, type TabletDoor } from '#bench/tablets/door.ts';
+import { makeDoor, tabletsOn } from '#bench/tablets/listener.ts';
 import { READ_FROM, releasesFolder } from '#catalogue/released/place.ts';
 import { PARTS } from '#release/files.ts';
 import { noteInUse } from '#release/sweep.ts';
@@ -28,11 +33,12 @@ export async function serve(
   port: number,
   onTaken: (port: number) => void = () => undefined,
 ): Promise<{ server: Server; port: number; base: string }> {
-  const { handler, base, onOther } = await shopHandler();
+  const { handler, base, door, onOther } = await shopHandler();
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
     const server = createServer(handler);
     if (await listens(server, host, candidate)) {
-      onOther(() => handOver(server));
+      onOther(() => handOver(server, door));
+      void door.apply();
       return { server, port: (server.address() as AddressInfo).port, base };
     }
     onTaken(candidate);
@@ -42,15 +48,19 @@ export async function serve(
 
 /** The same in place of a process that runs another program: it sends the socket. */
 export async function serveInPlace(): Promise<void> {
-  const { handler, onOther } = await shopHandler();
+  const { handler, door, onOther } = await shopHandler();
   const server = createServer(handler);
-  onOther(() => handOver(server));
+  onOther(() => handOver(server, door));
   takeOver(server);
+  // The other process closes its own as soon as this one answers.
+  server.once('listening', () => void door.apply());
 }
 
 type Shop = {
   readonly handler: Handler;
   readonly base: string;
+  /** For tablets of the home network; closed unless the book says otherwise. */
+  readonly door: TabletDoor;
   /** Says what to do where a release of another program is to be served; asked once for each. */
   readonly onOther: (act: () => Promise<unknown>) => void;
 };
@@ -80,13 +90,35 @@ async function shopHandler(): Promise<Shop> {
   };
   const base = baseOf(served.folder);
   const files: Handler = (request, response) => answerWithFile(request, response, now(), base);
+  const rules = () => now().rules;
+  const door = doorOfThisMachine(asHost(onDemand, files, rules, base, 'tablets'));
   return {
-    handler: asHost(onDemand, files, () => now().rules, base),
+    handler: asHost(onDemand, files, rules, base),
     base,
+    door,
     onOther: (act) => {
       other = act;
     },
   };
+}
+
+/** How long the tablets' port is waited for, ms: the process before this one ends what it has begun. */
+const PATIENCE_MS = 10_000;
+
+/** Where it goes is where the order book lies; the pages that switch it find it by `tabletDoor`. */
+function doorOfThisMachine(handler: Handler): TabletDoor {
+  const { bookFile, tabletPort, hosts } = settingsFrom(process.env, process.cwd());
+  const door = makeDoor({
+    port: tabletPort,
+    folder: join(dirname(bookFile), 'tablets'),
+    names: () => doorNames(networkInterfaces(), hostname(), hosts),
+    isOn: () => tabletsOn(bookFile),
+    nowMs: Date.now,
+    handler,
+    patienceMs: PATIENCE_MS,
+  });
+  offerDoor(door);
+  return door;
 }
 
 async function builtHandler(release: string): Promise<Handler> {

@@ -139,6 +139,7 @@ export const bench: typeof en = {
       history: 'Was geändert wurde',
       keep: 'Aufbewahren',
       access: 'Wer herein darf',
+      tablets: 'Tablets',
     },
     shop: 'Zum Laden',
   },

@@ -46,6 +46,15 @@ export const problems: Sentences<BenchProblem> = {
   'needs-https': () =>
     'Von anderswo öffnet sich die Werkbank nur über https, damit unterwegs niemand mitliest.',
   'sign-in': () => 'Bitte geben Sie zuerst die Passphrase ein.',
+  unpaired: () =>
+    'Dieses Gerät ist nicht gekoppelt, oder es wurde weggeschickt. Lassen Sie sich am Rechner unter „Tablets“ einen Code zeigen und öffnen Sie ihn hier.',
+  'not-on-tablet': () =>
+    'Auf einem gekoppelten Gerät gibt es nur Karten und Schritte. Alles andere ist am Rechner selbst.',
+  'pairing-over': () =>
+    'Dieser Code wurde schon benutzt, oder seine zehn Minuten sind um. Lassen Sie sich am Rechner unter „Tablets“ einen neuen zeigen.',
+  'device-name': () =>
+    'Geben Sie dem Gerät einen Namen aus einer Zeile mit höchstens 40 Zeichen, an dem Sie es wiedererkennen.',
+  'only-here': () => 'Gekoppelt und weggeschickt wird am Rechner selbst.',
   'wrong-passphrase': () => 'Das ist nicht die Passphrase.',
   'passphrase-length': () =>
     'Eine Passphrase hat 12 bis 200 Zeichen. Gut sind vier Wörter, die niemand zusammenstellen würde.',

@@ -136,6 +136,7 @@ export const bench = {
       history: 'What was changed',
       keep: 'Safe-keeping',
       access: 'Who may come in',
+      tablets: 'Tablets',
     },
     shop: 'To the shop',
   },

@@ -45,6 +45,14 @@ export const problems: Sentences<BenchProblem> = {
   'needs-https': () =>
     'From elsewhere the bench opens only over https, so that nobody on the way can read along.',
   'sign-in': () => 'Please give the passphrase first.',
+  unpaired: () =>
+    'This device isn’t paired, or was sent away. At the machine, under “Tablets”, have it show a code, and open that here.',
+  'not-on-tablet': () =>
+    'On a paired device there are only cards and steps. Everything else is at the machine itself.',
+  'pairing-over': () =>
+    'This code was used already, or its ten minutes are over. At the machine, under “Tablets”, have it show another.',
+  'device-name': () => 'Give the device a name of one line, 40 letters at most, by which you know it again.',
+  'only-here': () => 'Devices are paired and sent away at the machine itself.',
   'wrong-passphrase': () => 'That is not the passphrase.',
   'passphrase-length': () =>
     'A passphrase has 12 to 200 characters. Four words that nobody would put together do well.',

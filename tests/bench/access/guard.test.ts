@@ -16,6 +16,8 @@ const here: Visitor = {
   fetchSite: null,
   fetchMode: null,
   token: null,
+  deviceToken: null,
+  door: 'usual',
 };
 const away: Visitor = { ...here, host: 'bench.example', address: '192.0.2.7', secure: true };
 const house: House = {

@@ -69,3 +69,48 @@ it('a guarded page, found or not, is neither compressed nor kept', async () => {
   }
   expect((await ask('/')).headers['content-encoding']).toBe('gzip');
 });
+
+describe('by the tablets’ door', () => {
+  it('nothing of the shop is answered but its letters, and no sender says by which door he came', async () => {
+    const seen: string[] = [];
+    const note: Handler = (incoming, response) => {
+      seen.push(`${incoming.url} ${incoming.headers['x-claspwise-door']}`);
+      response.end();
+    };
+    const doors = [
+      asHost(note, note, () => rules, '/shop/', 'tablets'),
+      asHost(note, note, () => rules, '/shop/'),
+    ];
+    for (const door of doors) {
+      const listening = createServer(door).listen(0, '127.0.0.1');
+      await once(listening, 'listening');
+      const { port } = listening.address() as AddressInfo;
+      for (const path of [
+        '/shop/',
+        '/shop/pieces/x/',
+        '/shop/fonts/a.woff2',
+        '/shop/bench/steps/',
+        '/shop/desk/orders',
+      ]) {
+        const headers = { 'x-claspwise-door': 'forged' };
+        const outgoing = request({ host: '127.0.0.1', port, path, headers, agent: false });
+        outgoing.end();
+        const [incoming] = (await once(outgoing, 'response')) as [IncomingMessage];
+        incoming.resume();
+      }
+      listening.close();
+    }
+    expect(seen).toEqual([
+      '/shop/bench/ tablets',
+      '/shop/bench/ tablets',
+      '/shop/fonts/a.woff2 tablets',
+      '/shop/bench/steps/ tablets',
+      '/shop/bench/ tablets',
+      '/shop/ usual',
+      '/shop/pieces/x/ usual',
+      '/shop/fonts/a.woff2 usual',
+      '/shop/bench/steps/ usual',
+      '/shop/desk/orders usual',
+    ]);
+  });
+});
