@@ -4,17 +4,23 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { expect, it, onTestFinished } from 'vitest';
+import { isPassphrase } from '#bench/access/passphrase.ts';
 import { backUp, restore } from '#bench/book/backup.ts';
 import { change } from '#bench/book/change.ts';
+import { pairedDevices } from '#bench/book/devices.ts';
 import { findEntry, history } from '#bench/book/entry.ts';
 import { MIGRATIONS } from '#bench/book/migrations.ts';
 import { balances } from '#bench/book/movements.ts';
 import { openBook } from '#bench/book/open.ts';
 import { findPlace, timeAtBoard } from '#bench/book/place.ts';
 import { allEntries } from '#bench/book/search.ts';
+import { tabletsOn } from '#bench/tablets/listener.ts';
 
 /** Made by the program of version 4: five orders, of which one is agreed and partly paid, one strung, one sent and erased. */
 const SAMPLE_4 = new URL('../../fixtures/books/v4.sqlite', import.meta.url).pathname;
+
+/** Made by the program of version 6: one order, twelve and a half minutes into stringing it, and a passphrase. */
+const SAMPLE_6 = new URL('../../fixtures/books/v6.sqlite', import.meta.url).pathname;
 
 /** Made by the program of version 5: two orders, one with a note, and three strands received of one bead. */
 const SAMPLE_5 = new URL('../../fixtures/books/v5.sqlite', import.meta.url).pathname;
@@ -137,4 +143,24 @@ it('keeps every row of a book of version 5, in which nothing has been begun', ()
   expect(timeAtBoard(book, number)).toEqual([]);
   expect(restore(book, copyOfSample('backup.sqlite', SAMPLE_5))).toBe(2);
   expect(rows(book.db)).toEqual(kept);
+});
+
+it('keeps every row of a book of version 6, and lets no tablet in by it', async () => {
+  const file = copyOfSample('orders.sqlite', SAMPLE_6);
+  const tables = ['orders', 'event', 'place', 'board_time', 'setting'];
+  const rows = (db: DatabaseSync): unknown[][] =>
+    tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY 1`).all());
+  const before = new DatabaseSync(file, { readOnly: true });
+  expect(before.prepare('PRAGMA user_version').get()?.user_version).toBe(6);
+  const kept = rows(before);
+  before.close();
+  expect(kept.map((table) => table.length)).toEqual([1, 1, 1, 1, 1]);
+  const book = openBook(file);
+  onTestFinished(() => book.db.close());
+  expect(rows(book.db)).toEqual(kept);
+  const [entry] = allEntries(book);
+  expect(findPlace(book, entry!.document.number)).toMatchObject({ place: 11, version: 1 });
+  expect(await isPassphrase(book, 'osier thimble barge noon')).toBe(true);
+  expect(pairedDevices(book)).toEqual([]);
+  expect(tabletsOn(file)).toBe(false);
 });
