@@ -8,7 +8,8 @@ import { hasPassphrase } from '#bench/access/passphrase.ts';
 import { asPreview, isPreview } from '#bench/access/previewPage.ts';
 import { bookTroubleResponse, refusalResponse, troubleResponse } from '#bench/access/refusal.ts';
 import { ruleTablet } from '#bench/access/tabletRule.ts';
-import { deviceOf, noteSeen } from '#bench/book/devices.ts';
+import { deviceOf, noteSeen, type Device } from '#bench/book/devices.ts';
+import type { Book } from '#bench/book/open.ts';
 import { BookError } from '#bench/book/problem.ts';
 import { isVisiting } from '#bench/access/visit.ts';
 import { asHostName } from '#bench/tablets/addresses.ts';
@@ -46,6 +47,15 @@ async function answer(request: Request, visitor: Visitor, next: MiddlewareNext):
   }
 }
 
+/** A book that can't be written just now is no reason to keep a page from her hands. */
+function note(book: Book, device: Device, nowMs: number): void {
+  try {
+    noteSeen(book, device, nowMs);
+  } catch (error) {
+    if (!(error instanceof BookError)) throw error;
+  }
+}
+
 /** By the tablets' door: what is allowed there, and to whom, is another list. */
 async function answerTablet(
   request: Request,
@@ -64,7 +74,7 @@ async function answerTablet(
     const names = state?.open === true ? state.names.map(asHostName) : [];
     const ruling = ruleTablet(visitor, { names, knows: () => device !== null });
     if (!ruling.admit) return refusalResponse(ruling.refusal, request);
-    if (device !== null) noteSeen(book(), device, nowMs());
+    if (device !== null) note(book(), device, nowMs());
     locals.device = device;
     return await next();
   } catch (error) {

@@ -7,6 +7,7 @@ export const atBoard: typeof english = {
   title: 'Am Brett',
   lead: 'Was darauf wartet, aufgefädelt zu werden, das Nächste zuerst. Nehmen Sie eines, oder haken Sie mehrere desselben Stücks an und fädeln Sie sie nebeneinander auf.',
   nothing: 'Nichts wartet darauf, aufgefädelt zu werden.',
+  letTabletIn: 'Ein Tablet über Ihr Netz zu Hause hereinlassen',
   string: 'Auffädeln',
   goOn: 'Weiter auffädeln',
   card: 'Werkkarte',

@@ -8,6 +8,7 @@ export const atBoard = {
   title: 'At the board',
   lead: 'What waits to be strung, the soonest due first. Take up one, or tick several of one piece to string them side by side.',
   nothing: 'Nothing waits to be strung.',
+  letTabletIn: 'Let a tablet in, over your network at home',
   string: 'String it',
   goOn: 'Go on stringing',
   card: 'Bench card',

@@ -17,10 +17,23 @@ export function AtBoardView({ waiting, atBench, frame }: Props) {
   const { lang } = frame;
   const words = atBoardWords(lang);
   const { groups, batches } = waiting;
-  if (groups.length === 0) return <p>{words.nothing}</p>;
+  const tablet = atBench && (
+    <p>
+      <a href={underBase('/bench/tablets/')}>{words.letTabletIn}</a>
+    </p>
+  );
+  if (groups.length === 0) {
+    return (
+      <>
+        <p>{words.nothing}</p>
+        {tablet}
+      </>
+    );
+  }
   return (
     <>
       <p>{words.lead}</p>
+      {tablet}
       {batches.length > 0 && (
         <section aria-labelledby="batches">
           <h2 id="batches">{words.batches}</h2>
