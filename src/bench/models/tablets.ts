@@ -1,5 +1,4 @@
 /** The page that lets tablets in, as it shows itself. */
-import type { BenchProblem } from '#words/benchCodes.ts';
 import { pairedDevices, type Device } from '../book/devices.ts';
 import type { Book } from '../book/open.ts';
 import { asHostName } from '../tablets/addresses.ts';
@@ -55,9 +54,3 @@ export function fingerprintLines(fingerprint: string): string[] {
     pairs.slice(8 * line, 8 * line + 8).join(':'),
   );
 }
-
-/** What the page that pairs has to say first. */
-export type PairingProblem = Extract<
-  BenchProblem,
-  { readonly code: 'pairing-over' | 'device-name' | 'too-many-tries' }
->;
