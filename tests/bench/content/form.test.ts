@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { formChanges, freshFields } from '#bench/intake/contentForm/formChanges.ts';
 import { besides, formTree, allNodes } from '#bench/intake/contentForm/formTree.ts';
 import { TEN, withTenMeasured } from '#bench/intake/contentForm/tenInARow.ts';
-import { entryFields } from '#bench/models/content/entrySchemas.ts';
+import { entryFields, needOf } from '#bench/models/content/entrySchemas.ts';
 import { labelOf } from '#bench/models/content/fieldNames.ts';
 import { fields, listOf, money, quantity, text, yesNo } from '#catalogue/fields/field.ts';
 import { describeFields, type FormField } from '#catalogue/schemas/describe.ts';
@@ -53,6 +53,25 @@ describe('a form that nothing was changed in', () => {
     expect(all.length).toBeGreaterThan(150);
     for (const [kind, data] of all)
       expect(changed(entryFields[kind], data, {}), JSON.stringify(data)).toEqual([]);
+  });
+});
+
+describe('a choice', () => {
+  /** How a field of a new component of a kind stands. */
+  const need = (kind: string, field: string) => {
+    const nodes = formTree(entryFields.component, { kind }, null);
+    const node = nodes.find(({ key }) => key === field);
+    if (node === undefined) throw new Error(`no ${field}`);
+    return needOf('component', nodes)(node);
+  };
+
+  it('has to be made where nothing is usual for a kind, and says what is where something is', () => {
+    expect(need('clasp', 'shape')).toEqual({ required: true, usual: null });
+    expect(need('pendant', 'loop')).toEqual({ required: true, usual: null });
+    expect(need('bead', 'shape')).toEqual({ required: false, usual: 'ball' });
+    expect(need('crimp', 'shape')).toEqual({ required: false, usual: 'tube' });
+    expect(need('bead', 'colour')).toEqual({ required: true, usual: null });
+    expect(need('bead', 'accent')).toEqual({ required: false, usual: null });
   });
 });
 

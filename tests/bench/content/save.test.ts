@@ -231,6 +231,15 @@ describe('a piece', () => {
     const marks = pieceMarks(live, published, new Set());
     expect(Object.fromEntries(marks)).toEqual({ row: 'changed', 'second-row': 'new' });
     expect(pieceMarks(published, published, new Set()).size).toBe(0);
+    // A section of another name, which its page shows and its revision leaves out.
+    const renamed = published.map((piece) => {
+      const strands = piece.design.strands.map((strand) => ({
+        ...strand,
+        sections: strand.sections.map((section) => ({ ...section, name: `${section.name} of old` })),
+      }));
+      return { ...piece, design: { ...piece.design, strands } };
+    });
+    expect([...pieceMarks(renamed, published, new Set()).values()]).toEqual(published.map(() => 'changed'));
   });
 });
 

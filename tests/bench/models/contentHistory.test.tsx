@@ -62,6 +62,16 @@ test('a save is told by its piece, its fields and its lines, and can be taken ba
   expect(html()).toContain(words.undone);
 });
 
+test('fields are named as the forms name them, in her language, with what they belong to', () => {
+  const kept = keptContent();
+  const opened = kept.store.open({ kind: 'shop', id: 'shop' });
+  if (opened === null) throw new Error('no shop');
+  expect(kept.store.save(opened, [{ path: ['price', 'labour'], value: '£19 per hour' }]).ok).toBe(true);
+  const said = (lang: 'en' | 'de') => historyPage(kept.store.history, null, lang).items[0]?.fields;
+  expect(said('en')).toEqual(['Prices: Your hour']);
+  expect(said('de')).toEqual(['Preise: Ihre Stunde']);
+});
+
 test('the history comes in pages', () => {
   const kept = keptContent();
   saved(kept, 'price', '£38.00');
