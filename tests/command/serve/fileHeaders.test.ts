@@ -37,7 +37,7 @@ it('lets a browser keep for ever only what is named by its content', () => {
     // RFC 8246, section 2.
     expect(kept(path), path).toContain('immutable');
   }
-  expect(kept('/fonts/ysabeau-latin.woff2')).toBe('public, max-age=2592000');
+  expect(kept('/fonts/ysabeau.woff2')).toBe('public, max-age=2592000');
   for (const path of [
     '/',
     '/pieces/weir-light/',
