@@ -16,8 +16,10 @@ export function amongPreviews(html: string): string {
     `(?<=<a [^>]*href=")${shop}((?:de/)?(?:(?:pieces|guides)/[a-z0-9-]+/(?:#[^"]*)?)?)(?=")`,
     'g',
   );
+  const drawings = new RegExp(`(?<=<img [^>]*src=")${shop}(?=(?:de/)?pieces/[a-z0-9-]+/[a-z]+\\.svg")`, 'g');
   return html
     .replaceAll(pictures, underBase('/bench/preview/pictures/'))
+    .replaceAll(drawings, underBase('/bench/preview/'))
     .replaceAll(pages, (_, path: string) => underBase(`/bench/preview/${path}`));
 }
 

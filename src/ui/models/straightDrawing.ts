@@ -5,14 +5,18 @@ import { expand } from '#core/design/expand.ts';
 import { drawStraight } from '#draw/drawings/straight.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords } from '#words/words.ts';
+import type { Described } from './described.ts';
 import { cardAlt } from './partsList.ts';
 
 /** @param idPrefix unique on the page */
-export function straightDrawing(piece: Piece, lang: Lang, idPrefix: string): string {
-  return drawStraight(piece.design, expand(piece.design, usual(piece.design)), {
-    title: pageWords(lang).piece.straight(textsOf(piece, lang).name),
-    description: cardAlt(piece, lang),
+export function straightDrawing(piece: Piece, lang: Lang, idPrefix: string): Described {
+  const title = pageWords(lang).piece.straight(textsOf(piece, lang).name);
+  const description = cardAlt(piece, lang);
+  const svg = drawStraight(piece.design, expand(piece.design, usual(piece.design)), {
+    title,
+    description,
     idPrefix,
     unit: lang === 'de' ? 'cm' : 'in',
   });
+  return { svg, alt: `${title}. ${description}` };
 }

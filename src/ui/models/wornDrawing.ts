@@ -10,8 +10,10 @@ import { airMm, drawWrist } from '#draw/drawings/wrist.ts';
 import { formatFor, formatLength } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords, sizingWords } from '#words/words.ts';
+import type { Described } from './described.ts';
 
-export type WornDrawing = { readonly svg: string; readonly note: string };
+/** `note` stands under it. */
+export type WornDrawing = Described & { readonly note: string };
 
 /** Nothing is known of the reader: the mean of women and men, and a spread to match. */
 const TYPICAL = { sex: 'unstated', neckGirthMm: null, heightMm: null } as const;
@@ -44,7 +46,7 @@ function onBody(
     unit,
     labels: words.landmarks,
   });
-  return { svg, note: `${description} ${words.wornNote}` };
+  return { svg, alt: `${name}. ${description}`, note: `${description} ${words.wornNote}` };
 }
 
 /** Round the girth that it fits with an easy sit. */
@@ -67,7 +69,7 @@ function onWrist(piece: Piece, name: string, rules: Rules, asShown: Candidate, l
       airMm(asShown.insideGirthMm, girthMm),
     ),
   });
-  return { svg, note: `${description} ${words.wornWrist}` };
+  return { svg, alt: `${name}. ${description}`, note: `${description} ${words.wornWrist}` };
 }
 
 export function wornDrawing(

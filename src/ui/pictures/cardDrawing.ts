@@ -2,9 +2,9 @@
  * The drawing that stands for a piece where it has no photograph, as SVG and
  * as pixels. By bytes the SVG would do (2 to 4 KB as a host compresses it,
  * WebP at 800 px 8 to 17), but a phone lays out and paints each one's thousand
- * elements on the thread that scrolls. So lists show pixels, and a piece's own
- * page the one SVG, sharp at any size. WebP, because AVIF takes half a second
- * of a processor for each.
+ * elements on the thread that scrolls. So lists show pixels, as a piece's own
+ * page does on a narrow screen; on a wide one it shows the SVG, sharp at any
+ * size. WebP, because AVIF takes half a second of a processor for each.
  */
 import { underBase } from '../site/base.ts';
 import type { Piece } from '#catalogue/model/catalogue.ts';
@@ -13,7 +13,7 @@ import { expand } from '#core/design/expand.ts';
 import { CARD_BOX, drawCard } from '#draw/drawings/card.ts';
 import { cached, keyOf } from './cache.ts';
 import { rasterise } from './encode.ts';
-import { CARD_WIDTHS, ENCODING, MAKES_PIXELS } from './settings.ts';
+import { CARD_WIDTHS, ENCODING, MAKES_PIXELS, PHONE_WIDTHS } from './settings.ts';
 
 export type Pixels = { readonly name: string; readonly width: number };
 
@@ -35,6 +35,8 @@ export function cardSvg(piece: Piece): string {
   return drawCard(design, expand(design, usual(design)), caption);
 }
 
+const WIDTHS = [...new Set([...CARD_WIDTHS, ...PHONE_WIDTHS])];
+
 const known = new WeakMap<Piece, Drawing>();
 
 /** File names and shape of a piece's drawing; the names change with what is drawn. */
@@ -43,7 +45,7 @@ export function cardDrawing(piece: Piece): Drawing {
   if (found !== undefined) return found;
   const key = keyOf(cardSvg(piece), JSON.stringify(ENCODING.webp));
   const stem = `${piece.id}-${key}`;
-  const widths = MAKES_PIXELS ? CARD_WIDTHS : [];
+  const widths = MAKES_PIXELS ? WIDTHS : [];
   const pixels = widths.map((width) => ({ name: `${stem}-${width}.webp`, width }));
   const drawing = { key, name: `${stem}.svg`, width: CARD_BOX.width, height: CARD_BOX.height, pixels };
   known.set(piece, drawing);
@@ -54,6 +56,9 @@ export function pixelBytes(piece: Piece, { name, width }: Pixels): Promise<Buffe
   return cached(name, () => rasterise(cardSvg(piece), width, 'webp'));
 }
 
-/** `srcset` of the pixels; empty where there are none. */
-export const pixelSet = ({ pixels }: Drawing): string =>
-  pixels.map(({ name, width }) => `${underBase(`/pictures/${name}`)} ${width}w`).join(', ');
+/** `srcset` of the pixels of these widths; empty where there are none. */
+export const pixelSet = ({ pixels }: Drawing, widths: readonly number[]): string =>
+  pixels
+    .filter(({ width }) => widths.includes(width))
+    .map(({ name, width }) => `${underBase(`/pictures/${name}`)} ${width}w`)
+    .join(', ');

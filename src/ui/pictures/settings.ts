@@ -18,6 +18,9 @@ export const WIDTHS = [480, 960, 1600] as const;
 /** Widths a drawing's pixels are offered in, px: a card in a column, the same on a dense screen. */
 export const CARD_WIDTHS = [400, 800] as const;
 
+/** Those of a drawing that fills a phone, px: an ordinary one, and one with a dense screen. */
+export const PHONE_WIDTHS = [800, 1200] as const;
+
 /**
  * Whether drawings are made into pixels and share pictures at all. A build that
  * measures ten thousand pieces leaves them out: CLASPWISE_PICTURES=svg.

@@ -103,9 +103,9 @@ test('a guide and the front page are shown from the files, or what keeps them fr
 describe('the page of a preview', () => {
   test('has its pictures and pieces from the bench, and other links as they are', () => {
     const html =
-      '<a href="/de/pieces/a-b/#size"></a><a href="/pieces/"></a><a class="x" href="/de/"></a><a href="/guides/care/"></a><link href="/"><img srcset="/pictures/a.webp 1w, /pictures/b.webp 2w"><i data-props="{&quot;/pictures/c.svg&quot;}">';
+      '<a href="/de/pieces/a-b/#size"></a><a href="/pieces/"></a><a class="x" href="/de/"></a><a href="/guides/care/"></a><link href="/"><img srcset="/pictures/a.webp 1w, /pictures/b.webp 2w"><img src="/de/pieces/a-b/worn.svg"><i data-props="{&quot;/pictures/c.svg&quot;}">';
     expect(amongPreviews(html)).toBe(
-      '<a href="/bench/preview/de/pieces/a-b/#size"></a><a href="/pieces/"></a><a class="x" href="/bench/preview/de/"></a><a href="/bench/preview/guides/care/"></a><link href="/"><img srcset="/bench/preview/pictures/a.webp 1w, /bench/preview/pictures/b.webp 2w"><i data-props="{&quot;/bench/preview/pictures/c.svg&quot;}">',
+      '<a href="/bench/preview/de/pieces/a-b/#size"></a><a href="/pieces/"></a><a class="x" href="/bench/preview/de/"></a><a href="/bench/preview/guides/care/"></a><link href="/"><img srcset="/bench/preview/pictures/a.webp 1w, /bench/preview/pictures/b.webp 2w"><img src="/bench/preview/de/pieces/a-b/worn.svg"><i data-props="{&quot;/bench/preview/pictures/c.svg&quot;}">',
     );
   });
 
