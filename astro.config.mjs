@@ -4,6 +4,8 @@ import { defineConfig } from 'astro/config';
 import { bundledScripts } from './src/ui/build/bundledScripts.ts';
 import { folderOfHost, siteAndBase } from './src/ui/build/folder.ts';
 import { islandScripts } from './src/ui/build/islandScripts.ts';
+import { scriptFiles } from './src/ui/build/scriptFiles.ts';
+import { turnDirective } from './src/ui/build/turnDirective.ts';
 import { READ_FROM } from './src/catalogue/released/place.ts';
 import { keepRenderer } from './src/release/keepRenderer.ts';
 import { reloadOnContent } from './src/release/reloadOnContent.ts';
@@ -26,6 +28,8 @@ export default defineConfig({
   integrations: [
     preact(),
     islandScripts(),
+    scriptFiles(),
+    turnDirective(),
     bundledScripts(),
     folderOfHost(),
     keepRenderer(),

@@ -43,8 +43,9 @@ export async function visit(
   return watched;
 }
 
-/** Resolves once every island of the page is alive. */
+/** Turns to every island of the page, as a pointer would, and resolves once they are alive. */
 export async function alive(page: Page): Promise<void> {
+  for (const island of await page.locator('astro-island[ssr]').all()) await island.dispatchEvent('pointerover');
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
 }
 

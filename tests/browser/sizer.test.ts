@@ -78,6 +78,41 @@ test('what is written before the form is alive is kept, and sized', async () => 
   }
 });
 
+test('sleeps until somebody turns to it, and takes over what was done before it was alive', async () => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  onTestFinished(() => context.close());
+  const page = await context.newPage();
+  await page.goto(host.base + BRACELET);
+  // Read from end to end, and not turned to.
+  await page.mouse.wheel(0, 4000);
+  await page.locator('.foot').scrollIntoViewIfNeeded();
+  expect(await page.locator('astro-island').getAttribute('ssr')).toBe('');
+  // All at once, before its code could run.
+  await page.evaluate(() => {
+    const radio = (name: string, value: string) =>
+      document.querySelector<HTMLInputElement>(`input[name$="-${name}"][value="${value}"]`)?.click();
+    radio('unit', 'cm');
+    radio('view', 'straight');
+    const slider = document.querySelector<HTMLInputElement>('.sizer-slider');
+    if (slider !== null) slider.value = String(Number(slider.value) + 3);
+    slider?.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  await island(page).getByRole('heading', { name: 'What you would get' }).waitFor();
+  expect(await page.locator('astro-island').getAttribute('ssr')).toBeNull();
+  expect(await island(page).getByRole('radio', { name: 'cm', exact: true }).isChecked()).toBe(true);
+  expect(await page.locator('.sizer-picture').getAttribute('data-view')).toBe('straight');
+  expect(await field(page).inputValue()).toMatch(/^\d+(\.\d)?$/);
+});
+
+test('comes alive by itself where this device keeps a size', async () => {
+  const { page } = await open(BRACELET);
+  await size(page, '16.5 cm');
+  const later = await page.context().newPage();
+  await later.goto(host.base + BRACELET);
+  await island(later).getByRole('heading', { name: 'What you would get' }).waitFor();
+  expect(await field(later).inputValue()).toBe('16.5 cm');
+});
+
 describe('an order', () => {
   test('outlives a shop in trouble and a closed page, and is one order', async () => {
     const { page, desk } = await open(BRACELET);

@@ -71,6 +71,7 @@ export function MeasureField(props: MeasureFieldProps) {
       )}
       {slider !== null && (
         <input
+          id={`${id}-slider`}
           class="sizer-slider"
           type="range"
           aria-label={words.slider}

@@ -1,9 +1,10 @@
 /** The piece as sized, drawn to scale: laid straight, closed as it is worn, or on a body. */
 import type { ComponentChildren } from 'preact';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { BodyWords, ScreenWords } from '#words/words.ts';
 import type { DrawnPiece } from '../drawing/drawPiece.ts';
+import { switchedBefore } from '../adapters/writtenBefore.ts';
 import { VIEWS, type DrawnView, type View } from '../drawing/views.ts';
 import type { PieceForSizer } from '../model/input.ts';
 import { LifeSize } from '../ruler/LifeSize.tsx';
@@ -15,8 +16,6 @@ export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
   readonly piece: PieceForSizer;
   /** False for the piece as it is in the shop: then its picture from the page stands. */
   readonly drawn: boolean;
-  /** True as soon as somebody has turned to the form: another drawing is likely. */
-  readonly wanted: boolean;
   /** Null until the computation is there. */
   readonly candidate: Candidate | null;
   /** Finished length asked for, mm; null where none was. */
@@ -32,6 +31,11 @@ export function Picture(props: PictureProps) {
   const { words, id, piece } = props;
   const views = VIEWS[piece.design.kind];
   const [view, setView] = useState<View>(views[0]);
+  // As in `useSizer`: after the first render.
+  const [before] = useState(() => views.find((one) => one === switchedBefore(`${id}-view`)));
+  useEffect(() => {
+    if (before !== undefined) setView(before);
+  }, []);
   const [pxPerMm, setPxPerMm] = useState<number | null>(null);
   const frame = useRef<HTMLDivElement>(null);
   useLifeSize(frame, pxPerMm);
@@ -81,10 +85,10 @@ function Worn({ words, loadChartWords, onLength, candidate, wantedMm, ...props }
 
 const loadDrawing = () => import('../drawing/drawPiece.ts');
 
-function Drawing({ built, drawn, wanted, ...props }: PictureProps & { readonly view: DrawnView }) {
+function Drawing({ built, drawn, ...props }: PictureProps & { readonly view: DrawnView }) {
   const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
   // Beside the computation, not after it: by the time a measure is written both are there.
-  const { module } = useLoaded(loadDrawing, wanted);
+  const { module } = useLoaded(loadDrawing, true);
   const stands = view === 'whole' && !drawn;
   const svg = useMemo(
     () =>

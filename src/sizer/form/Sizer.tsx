@@ -1,6 +1,6 @@
 /** The sizing island: a measure, a sit and a hand in; the piece at that size out, and the way to order it. */
 import type { ComponentChildren } from 'preact';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { formatFor, type Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { BodyWords, OrderWords, ScreenWords, SizingWords } from '#words/words.ts';
@@ -10,19 +10,15 @@ import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '
 import type { SizerState } from '../model/sizerState.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts';
 import type { OrderItem } from '../ordering/model/item.ts';
-import { readyItem } from '../ordering/model/readyItem.ts';
 import { Announcement } from './Announcement.tsx';
 import { Price } from './Price.tsx';
 import { Picture } from './Picture.tsx';
-import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
 import type { Ordered } from '../ordering/model/draftText.ts';
 import { OrderSlot } from './OrderSlot.tsx';
 import { ReadyOffer } from './ReadyOffer.tsx';
 import type { Loader } from '../controls/useLoaded.ts';
-import { useTouched } from '../controls/useTouched.ts';
 import { useSizer } from './useSizer.ts';
-import { Verdict } from './Verdict.tsx';
 import { SizeForm } from './SizeForm.tsx';
 
 /** What a page passes in. */
@@ -62,11 +58,9 @@ export function Sizer({
   words,
   load,
 }: SizerProps & SizerLanguage) {
-  const section = useRef<HTMLElement>(null);
   const id = formId(piece.id);
   const [open, setOpen] = useState<Ordered | null>(null);
-  const touched = useTouched(section);
-  const handle = useSizer(piece, shop, lang, browserStore, touched || open !== null, id);
+  const handle = useSizer(piece, shop, lang, browserStore, id);
   const { state, outcome, engine, chosen } = handle;
   const { currency } = piece.rules;
   const format = useMemo(() => formatFor(lang, state.unit, currency), [lang, state.unit, currency]);
@@ -84,16 +78,15 @@ export function Sizer({
   const view = { words, format, id, design: chosen.design };
   const items = {
     sized: itemOf(chosen, shop, lang, state, outcome),
-    ready: engine === null ? null : readyItem(piece, engine.listedOf(piece), shop, lang, state.unit),
+    ready: engine === null ? null : engine.readyItem(piece, engine.listedOf(piece), shop, lang, state.unit),
   };
   const price = <Price {...view} priceMinor={figures.priceMinor} when={when} />;
   return (
-    <section ref={section} class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
+    <section class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
       <div class="sizer-first">
         <Picture
           {...view}
           piece={chosen}
-          wanted={handle.wanted}
           candidate={candidate}
           drawn={sizing !== null || chosen !== piece}
           girthMm={girthOf(sizing)}
@@ -122,8 +115,8 @@ export function Sizer({
           {outcome.kind === 'waiting' && state.text !== '' && (
             <p role="status">{handle.failed ? words.partFailed : words.loading}</p>
           )}
-          {sizing !== null && (
-            <Verdict
+          {sizing !== null && engine !== null && (
+            <engine.Verdict
               {...view}
               sizing={sizing}
               asked={{ email: shop.email, piece: piece.name }}
@@ -151,7 +144,9 @@ export function Sizer({
             <ReadyOffer {...view} piece={piece} built={built} onWant={() => setOpen('ready')} />
           )}
           <Figures {...view} figures={figures} listed={sizing === null} />
-          {candidate !== null && <Changes {...view} candidate={candidate} sizing={sizing} />}
+          {candidate !== null && engine !== null && (
+            <engine.Changes {...view} candidate={candidate} sizing={sizing} />
+          )}
           <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
         </div>
       </div>

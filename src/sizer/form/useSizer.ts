@@ -4,6 +4,7 @@ import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { onPageUnit, sendPageUnit } from '../adapters/pageUnit.ts';
 import { writtenBefore } from '../adapters/writtenBefore.ts';
+import { startedFrom } from '../model/doneBefore.ts';
 import type { Outcome } from '../model/outcome.ts';
 import type { Store } from '../model/ports.ts';
 import { recall, remember } from '../model/remember.ts';
@@ -14,8 +15,6 @@ import { useLoaded } from '../controls/useLoaded.ts';
 
 export type SizerHandle = {
   readonly state: SizerState;
-  /** True as soon as the computation and another drawing are wanted. */
-  readonly wanted: boolean;
   /** Null until it is fetched. */
   readonly engine: Engine | null;
   /** With the clasp and pendant she has chosen. */
@@ -32,27 +31,25 @@ export type SizerHandle = {
   readonly changeUnit: (unit: SizerState['unit']) => void;
 };
 
-/** The computation, see `model/engine.ts`. */
-export type Engine = typeof import('../model/engine.ts');
+/** The computation, and what shows its answer. */
+export type Engine = typeof import('./answering.ts');
 
-const loadEngine = () => import('../model/engine.ts');
+const loadEngine = () => import('./answering.ts');
 const WAITING: Outcome = { kind: 'waiting' };
 
-/** `wanted`: somebody has turned to the form, or it stands open. `id`: begins those of the form's fields. */
+/** `id`: begins those of the form's fields. */
 export function useSizer(
   piece: PieceForSizer,
   shop: ShopForSizer,
   lang: Lang,
   store: Store,
-  wanted: boolean,
   id: string,
 ): SizerHandle {
   const [before] = useState(() => writtenBefore(id));
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
-  const { parts, text } = state;
-  const recalled = text !== '' || parts.clasp !== '' || parts.pendant !== '';
-  const fetching = wanted || recalled;
-  const { module: engine, failed } = useLoaded<Engine>(loadEngine, fetching);
+  const { parts } = state;
+  // Whoever brought the island alive is about to write.
+  const { module: engine, failed } = useLoaded<Engine>(loadEngine, true);
   const chosen = useMemo(() => engine?.chosenPiece(piece, parts) ?? piece, [engine, piece, parts]);
   const outcome = useMemo(() => engine?.outcomeOf(chosen, state) ?? WAITING, [engine, chosen, state]);
   const unit = useRef(state.unit);
@@ -78,9 +75,10 @@ export function useSizer(
   latest.current = changeUnit;
   useEffect(() => {
     // After the first render: what the page was built with must be what hydration finds.
-    const started = before.reduce(reduce, recall(store, piece, state));
+    const kept = recall(store, piece, state);
+    const started = startedFrom(kept, before, shop.unit, lang);
     dispatch({ type: 'restore', state: started });
-    if (before.length > 0) {
+    if (started !== kept) {
       remember(store, piece, started);
       if (started.unit !== unit.current) sendPageUnit(started.unit);
     }
@@ -88,7 +86,6 @@ export function useSizer(
   }, []);
   return {
     state,
-    wanted: fetching,
     engine,
     chosen,
     failed,

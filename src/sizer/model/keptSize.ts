@@ -8,14 +8,14 @@ import type { Store } from './ports.ts';
 
 export type KeptMeasure = { readonly of: string; readonly text: string };
 
-const KEY = 'claspwise.size';
+export const SIZE_KEY = 'claspwise.size';
 /** A number and nothing that names its unit. */
 const BARE = /^[\d\s.,/½¼¾⅛⅜⅝⅞]+$/;
 
 /** The whole entry; empty where nothing sound is kept. */
 export function kept(store: Store): Readonly<Record<string, unknown>> {
   try {
-    const value: unknown = JSON.parse(store.read(KEY) ?? '{}');
+    const value: unknown = JSON.parse(store.read(SIZE_KEY) ?? '{}');
     return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
   } catch {
     return {};
@@ -24,7 +24,7 @@ export function kept(store: Store): Readonly<Record<string, unknown>> {
 
 /** Keeps these fields and leaves the rest of the entry as it is. */
 export function keep(store: Store, fields: Readonly<Record<string, unknown>>): void {
-  store.write(KEY, JSON.stringify({ ...kept(store), ...fields }));
+  store.write(SIZE_KEY, JSON.stringify({ ...kept(store), ...fields }));
 }
 
 /** The unit kept on this device, null where none is. */

@@ -6,7 +6,7 @@ export const DRAFT_KEY = 'claspwise.form';
 /** The kept entry; empty where nothing sound is kept. */
 export function draftEntry(store: Store): Readonly<Record<string, unknown>> {
   try {
-    const value: unknown = JSON.parse(store.read(DRAFT_KEY) ?? '');
+    const value: unknown = JSON.parse(store.read(DRAFT_KEY) ?? '{}');
     return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
   } catch {
     return {};
