@@ -45,7 +45,8 @@ export async function visit(
 
 /** Turns to every island of the page, as a pointer would, and resolves once they are alive. */
 export async function alive(page: Page): Promise<void> {
-  for (const island of await page.locator('astro-island[ssr]').all()) await island.dispatchEvent('pointerover');
+  for (const island of await page.locator('astro-island[ssr]').all())
+    await island.dispatchEvent('pointerover');
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
 }
 
