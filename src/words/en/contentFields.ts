@@ -6,7 +6,13 @@
  */
 const labels: Readonly<Record<string, string>> = {
   'shop.address': 'Address of the shop on the web',
-  ...{ name: 'Name', 'name-de': 'Name in German', 'part-number': 'Number on the bag', tray: 'Tray' },
+  ...{
+    name: 'Name',
+    'de.name': 'Name',
+    'name-de': 'Name in German',
+    'part-number': 'Number on the bag',
+    tray: 'Tray',
+  },
   ...{ kind: 'What it is', shape: 'Shape', size: 'Size', along: 'Length on the wire', across: 'Width' },
   ...{ rounding: 'Rounding of the edge', hole: 'Hole', material: 'Material', colour: 'Colour' },
   ...{ accent: 'Second colour', 'component.weight': 'Weight of one', 'component.cost': 'Cost of one' },

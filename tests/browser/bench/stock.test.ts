@@ -229,4 +229,14 @@ test('without JavaScript it is entered all the same', async () => {
   await page.getByText('It is entered').waitFor();
   // NIST SP 811: 30 ft are 9.144 m.
   expect(await page.locator('.facts').innerText()).toContain('18.29 m');
+  // A piece that nobody ordered takes of it too.
+  await page.goto(`/bench/pieces/${PIECE}/?size=165+mm`);
+  await page.getByText('Strung without an order').click();
+  await page.getByRole('button', { name: 'I have strung it' }).click();
+  await page.getByText('What it took is out of the trays').waitFor();
+  expect(new URL(page.url()).searchParams.get('size')).toBe('165 mm');
+  await page.goto('/bench/stock/wires/soft-19/');
+  const [newest] = await page.locator('tbody tr').allInnerTexts();
+  expect(newest).toContain('Strung');
+  expect(newest).toContain('1 × Weir Light');
 });
