@@ -63,6 +63,7 @@ export function HostForm({ page }: Props) {
             <input
               {...marks('user', false)}
               value={values.user}
+              autoComplete="username"
               maxLength={100}
               required
               spellcheck={false}
