@@ -1,7 +1,8 @@
 /** The road of the host's page: settings come in, are kept or shown again with what is to mend. */
 import { readShop } from '#catalogue/collections.ts';
 import { hostingFolder } from '#hosting/place.ts';
-import { readSettings, writeSettings } from '#hosting/settings.ts';
+import { forgetProgress } from '#hosting/progress.ts';
+import { readSettings, writeSettings, type HostPlace } from '#hosting/settings.ts';
 import { troubleResponse } from './access/refusal.ts';
 import { bench } from './context/bench.ts';
 import { readFileForm, seeOther } from './http/readForm.ts';
@@ -12,6 +13,12 @@ import { hostStanding } from './publish/hostStanding.ts';
 
 /** The largest key with everything around it. */
 const MOST_BYTES = 128 * 1024;
+
+const isSamePlace = (one: HostPlace, other: HostPlace): boolean =>
+  one.host === other.host &&
+  one.port === other.port &&
+  one.user === other.user &&
+  one.folder === other.folder;
 
 export async function hostPage(request: Request): Promise<HostPage | Response> {
   const frame = frameFor(request, await readShop(), bench().nowMs());
@@ -33,5 +40,7 @@ export async function hostPage(request: Request): Promise<HostPage | Response> {
   const read = await readHostForm(form, before);
   if (!read.ok) return shown(422, { typed, problems: read.problems });
   writeSettings(folder, read.settings);
+  // What was asked or said of another place isn't of this one.
+  if (before === null || !isSamePlace(before, read.settings)) forgetProgress(folder);
   return seeOther('/bench/publish/host/?done=saved');
 }

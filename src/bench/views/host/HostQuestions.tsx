@@ -48,6 +48,7 @@ export function HostQuestions({ frame, question }: Props) {
       </ul>
       <SureForm action={action} sure={words.foreignSure} button={words.foreignSend}>
         <input type="hidden" name="ask" value="folder" />
+        <input type="hidden" name="folder" value={folder} />
       </SureForm>
     </div>
   );

@@ -1,4 +1,4 @@
-/** `POST`: begins an upload; `fingerprint`: to a host whose key she has just confirmed; `foreign`: into that folder all the same. */
+/** `POST`: begins an upload; `fingerprint`: to a host whose key she has just confirmed; `folder`: into that one whatever lies there. */
 import type { APIRoute } from 'astro';
 import { readForm, seeOther } from '#bench/http/readForm.ts';
 import { beginUpload } from '#bench/publish/run.ts';
@@ -19,6 +19,9 @@ function confirmKey(fingerprint: string): void {
   writeSettings(folder, { ...settings, hostKey: question.key });
 }
 
+/** Another window may have named another folder since she was asked. */
+const isFolderNow = (folder: string): boolean => readSettings(hostingFolder())?.folder === folder;
+
 export const POST: APIRoute = async ({ request }) => {
   const form = await readForm(request);
   const asked = form?.get('ask') ?? '';
@@ -26,7 +29,7 @@ export const POST: APIRoute = async ({ request }) => {
   if (form !== null && (asked === '' || form.get('sure') === 'yes')) {
     if (asked === 'host-key') confirmKey(form.get('fingerprint') ?? '');
     await beginUpload([
-      ...(asked === 'folder' ? (['--foreign'] as const) : []),
+      ...(asked === 'folder' && isFolderNow(form.get('folder') ?? '') ? (['--foreign'] as const) : []),
       ...(form.get('whole') === 'yes' ? (['--whole'] as const) : []),
     ]);
   }
