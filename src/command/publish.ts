@@ -12,10 +12,11 @@ import { writeOutFrom } from '#bench/stock/publishStock.ts';
 import { report } from '#catalogue/read/problem.ts';
 import { currentRelease, releasesFolder } from '#catalogue/released/place.ts';
 import { ContentError } from '#release/content.ts';
-import { copyForHand } from '#release/handCopy.ts';
+import { clearOldCopies, copyForHand } from '#release/handCopy.ts';
 import { takeLock } from '#release/lock.ts';
 import { makeRelease } from '#release/make.ts';
 import { writeProgress } from '#release/progress.ts';
+import { clearSwept } from '#release/sweep.ts';
 import { takeBack } from '#release/takeBack.ts';
 import type { Step } from '#words/publishing.ts';
 
@@ -126,6 +127,8 @@ if (lock === null) {
   } finally {
     lock.release();
   }
+  clearSwept(folder);
+  clearOldCopies();
   // Libraries that made the pages may hold handles open.
   process.exit();
 }

@@ -8,6 +8,7 @@ import { asPromised, type Promised } from '#catalogue/model/shelf.ts';
 import { storeCatalogue } from '#catalogue/model/storedCatalogue.ts';
 import { contentMark } from '#catalogue/read/contentMark.ts';
 import type { Problem } from '#catalogue/read/problem.ts';
+import { openSaid } from '#catalogue/read/said.ts';
 import { CATALOGUE_FILE } from '#catalogue/released/place.ts';
 import { digest } from '#ui/site/digest.ts';
 
@@ -33,13 +34,19 @@ export type Content = {
 export const markOfContent = (folder: string, promised: readonly Promised[]): string =>
   digest(16, [contentMark(folder), JSON.stringify(promised)]);
 
+/** Outside node_modules, as all that is kept between builds. */
+const SAID = join('.cache', 'said');
+
 /**
- * Reads the content folder.
+ * Reads the content folder. The working folder is the project's own.
  * @param promised pieces that lay finished and have been ordered since
+ * @param program its mark; what texts say is kept for it, and read from there
  * @throws ContentError with every mistake at once
  */
-export function readContent(folder: string, promised: readonly Promised[]): Content {
-  const { catalogue, problems, notes } = readCatalogue(folder);
+export function readContent(folder: string, promised: readonly Promised[], program: string): Content {
+  const said = openSaid(SAID, program);
+  const { catalogue, problems, notes } = readCatalogue(folder, { said });
+  said.keep();
   if (catalogue === null || problems.length > 0) throw new ContentError(problems);
   const pieces = catalogue.pieces.map((piece) => asPromised(piece, promised));
   return { catalogue: { ...catalogue, pieces }, photographs: photographsOf(folder, catalogue), notes };

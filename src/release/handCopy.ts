@@ -1,7 +1,10 @@
 /** The public files once more in dist/client, for whoever copies them to a host by hand. */
-import { existsSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { PARTS, takeOverAll } from './files.ts';
+
+/** Ends the name of a copy that another has taken the place of. */
+const OLD = '.old-';
 
 /** CLASPWISE_DIST names another folder than dist/. */
 const dist = (): string => process.env.CLASPWISE_DIST ?? 'dist';
@@ -14,10 +17,17 @@ const dist = (): string => process.env.CLASPWISE_DIST ?? 'dist';
 export function copyForHand(release: string): void {
   const there = join(dist(), PARTS.client);
   const fresh = `${there}.new`;
-  const old = `${there}.old`;
-  for (const left of [fresh, old]) rmSync(left, { recursive: true, force: true });
+  rmSync(fresh, { recursive: true, force: true });
   takeOverAll(join(release, PARTS.client), fresh);
-  if (existsSync(there)) renameSync(there, old);
+  if (existsSync(there)) renameSync(there, `${there}${OLD}${process.pid}`);
   renameSync(fresh, there);
-  rmSync(old, { recursive: true, force: true });
+}
+
+/** Takes away the files of copies before, thousands of them: after all that anybody waits for. */
+export function clearOldCopies(): void {
+  if (!existsSync(dist())) return;
+  for (const name of readdirSync(dist())) {
+    if (name.startsWith(`${PARTS.client}${OLD}`))
+      rmSync(join(dist(), name), { recursive: true, force: true });
+  }
 }

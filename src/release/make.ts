@@ -12,6 +12,7 @@ import { syncFolder } from '#catalogue/released/durable.ts';
 import { currentId, pointTo, releasesFolder } from '#catalogue/released/place.ts';
 import { LANGS } from '#words/lang.ts';
 import type { Step } from '#words/publishing.ts';
+import { MADE_BY } from '#ui/pictures/drawnKeys.ts';
 import { indexSite } from '#ui/search/index/indexSite.ts';
 import { contentFolder } from '#ui/site/contentFolder.ts';
 import { codeNow } from './code.ts';
@@ -61,7 +62,8 @@ export async function makeRelease(promised: readonly Promised[], wish: Wish, tol
   if (before !== null && !wish.whole && isSame(folder, before.record, marks, wish)) {
     return { outcome: 'same', since: before.record.madeAt };
   }
-  const content = readContent(contentFolder(), promised);
+  process.env[MADE_BY] = marks.code;
+  const content = readContent(contentFolder(), promised, marks.code);
   const madeAt = new Date();
   const id = idAt(madeAt);
   const making = join(folder, `${id}.making`);

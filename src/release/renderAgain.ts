@@ -5,7 +5,9 @@
  */
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { READ_FROM } from '#catalogue/released/place.ts';
+import { MADE_AGAIN, READ_FROM } from '#catalogue/released/place.ts';
+import { inTurn } from '#ui/pictures/inTurn.ts';
+import { AT_ONCE } from '#ui/pictures/settings.ts';
 import { SEARCH_FOLDER } from '#ui/search/index/indexSite.ts';
 import { loadApp, makePage, pathsOf } from './buildApp.ts';
 import { filesBelow, PARTS, takeOver, takeOverAll } from './files.ts';
@@ -24,6 +26,7 @@ export async function renderAgain(
   told: (file: string) => void,
 ): Promise<number> {
   process.env[READ_FROM] = making;
+  process.env[MADE_AGAIN] = 'yes';
   const render = join(making, PARTS.render);
   takeOverAll(join(before, PARTS.server), join(making, PARTS.server));
   takeOverAll(join(before, PARTS.render), render);
@@ -37,7 +40,8 @@ export async function renderAgain(
   const app = await loadApp(render, kept);
   const paths = await pathsOf(app);
   let anew = 0;
-  for (const path of paths) {
+  // Two at once, as pictures are made: a page takes its turn between their threads.
+  await inTurn(paths, AT_ONCE, async (path) => {
     const file = fileOfPage(path);
     const same = path.cacheKey !== undefined && kept.pages[file] === path.cacheKey;
     if (same && existsSync(join(from, file))) takeOver(join(from, file), join(to, file));
@@ -48,7 +52,7 @@ export async function renderAgain(
       anew += 1;
     }
     told(file);
-  }
+  });
   writeKept(render, { ...kept, pages: keysOf(paths) });
   return anew;
 }

@@ -1,5 +1,5 @@
 /** Old releases are taken away, but for those that are used or may be gone back to. */
-import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { currentId } from '#catalogue/released/place.ts';
 import { runs } from './lock.ts';
@@ -40,12 +40,31 @@ export function sweepUnfinished(folder: string): void {
   }
 }
 
-/** Takes away releases that nobody needs. Only whoever has the lock may. */
+/** Where releases lie that are no more, until their files are gone. */
+const SWEPT = '.swept';
+
+/** Takes away releases that nobody needs, at once by their names. Only whoever has the lock may. */
 export function sweepOld(folder: string): void {
   const needed = inUse(folder);
   const now = currentId(folder);
   if (now !== null) needed.add(now);
   for (const { id } of releases(folder).slice(KEPT)) {
-    if (!needed.has(id)) rmSync(join(folder, id), { recursive: true, force: true });
+    if (!needed.has(id)) sweepAway(folder, id);
+  }
+}
+
+function sweepAway(folder: string, id: string): void {
+  const swept = join(folder, SWEPT);
+  mkdirSync(swept, { recursive: true });
+  rmSync(join(swept, id), { recursive: true, force: true });
+  renameSync(join(folder, id), join(swept, id));
+}
+
+/** Their files, thousands of them: after all that anybody waits for. Whoever likes may. */
+export function clearSwept(folder: string): void {
+  try {
+    rmSync(join(folder, SWEPT), { recursive: true, force: true });
+  } catch {
+    // Another publishing lays something there at this moment, and clears it away itself.
   }
 }

@@ -4,6 +4,7 @@ import type { Problem } from '#catalogue/read/problem.ts';
 import { releasesFolder } from '#catalogue/released/place.ts';
 import { contentFolder } from '#ui/site/contentFolder.ts';
 import { changesSince, type Changes } from './changes.ts';
+import { codeNow } from './code.ts';
 import { ContentError, readContent } from './content.ts';
 import { whatIsServed } from './make.ts';
 
@@ -18,7 +19,7 @@ export type Look = {
 export function whatChanged(promised: readonly Promised[]): Look {
   const served = whatIsServed(releasesFolder());
   try {
-    const content = readContent(contentFolder(), promised);
+    const content = readContent(contentFolder(), promised, codeNow());
     const changes = served === null ? null : changesSince(served.folder, served.record, content);
     return { problems: [], changes };
   } catch (error) {

@@ -1,7 +1,7 @@
 /** Builds a release whole: all code, all pages. What is always possible, and needed where the code has changed. */
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { READ_FROM } from '#catalogue/released/place.ts';
+import { MADE_AGAIN, READ_FROM } from '#catalogue/released/place.ts';
 
 /** What Astro says of each page that it makes, in a line of its own. */
 const PAGE = /├─ *\/?(\S+\.html)/g;
@@ -14,8 +14,9 @@ const ASTRO = fileURLToPath(new URL('../bin/astro.mjs', import.meta.resolve('ast
  * @throws Error with all that the build said, where it failed
  */
 export async function buildWhole(making: string, told: (file: string) => void): Promise<void> {
+  const { [MADE_AGAIN]: _failed, ...env } = process.env;
   const child = spawn(process.execPath, [ASTRO, 'build'], {
-    env: { ...process.env, [READ_FROM]: making, NO_COLOR: '1', FORCE_COLOR: '0' },
+    env: { ...env, [READ_FROM]: making, NO_COLOR: '1', FORCE_COLOR: '0' },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const stop = (): void => void child.kill();

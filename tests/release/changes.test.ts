@@ -13,7 +13,7 @@ import { CONTENT } from '#tests/support/catalogue.ts';
 const folder = mkdtempSync(join(tmpdir(), 'release-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const read = readContent(CONTENT, []);
+const read = readContent(CONTENT, [], 'test');
 const [newest, ...others] = read.catalogue.pieces;
 if (newest === undefined) throw new Error('got no pieces');
 const SHOT = {

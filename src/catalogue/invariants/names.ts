@@ -9,22 +9,23 @@ const asRead = (name: string): string => name.toLowerCase().replace(/\s+/g, ' ')
 
 /** Problems of each entry whose short name or name came before. */
 export function assertOwnNames(entries: readonly Named[]): Problem[] {
-  const ids = new Map<string, string>();
-  const names = new Map<string, string>();
+  // Entries, not places: to know the place of one, its file is taken apart.
+  const ids = new Map<string, Named>();
+  const names = new Map<string, Named>();
   return entries.flatMap((entry) => {
     const problems: Problem[] = [];
     const name = asRead(entry.value.name);
     const sameId = ids.get(entry.id);
     const sameName = names.get(name);
     if (sameId !== undefined)
-      problems.push(entry.problemAt([], { code: 'duplicate-id', id: entry.id, other: sameId }));
+      problems.push(entry.problemAt([], { code: 'duplicate-id', id: entry.id, other: sameId.place }));
     if (sameName !== undefined) {
       problems.push(
-        entry.problemAt(['name'], { code: 'duplicate-name', name: entry.value.name, other: sameName }),
+        entry.problemAt(['name'], { code: 'duplicate-name', name: entry.value.name, other: sameName.place }),
       );
     }
-    ids.set(entry.id, sameId ?? entry.place);
-    names.set(name, sameName ?? entry.place);
+    ids.set(entry.id, sameId ?? entry);
+    names.set(name, sameName ?? entry);
     return problems;
   });
 }
@@ -33,15 +34,15 @@ type Numbered = Entry<{ readonly 'part-number'?: string | undefined }>;
 
 /** Problems of each component or wire whose part number came before: a bag holds one thing. */
 export function assertOwnNumbers(entries: readonly Numbered[]): Problem[] {
-  const places = new Map<string, string>();
+  const first = new Map<string, Numbered>();
   return entries.flatMap((entry) => {
     const number = entry.value['part-number'];
     if (number === undefined) return [];
     const key = asRead(number);
-    const other = places.get(key);
-    places.set(key, other ?? entry.place);
+    const other = first.get(key);
+    first.set(key, other ?? entry);
     return other === undefined
       ? []
-      : [entry.problemAt(['part-number'], { code: 'duplicate-part-number', number, other })];
+      : [entry.problemAt(['part-number'], { code: 'duplicate-part-number', number, other: other.place })];
   });
 }

@@ -25,6 +25,7 @@ import { contentFiles } from '../read/files.ts';
 import type { Folder, Overlay } from '../read/folder.ts';
 import { remembered, type Memory } from '../read/memory.ts';
 import { inOrder, problemOfFile, type Problem } from '../read/problem.ts';
+import type { Said } from '../read/said.ts';
 import { readShop } from './readShop.ts';
 import { take, type Taken } from '../read/source.ts';
 
@@ -139,6 +140,8 @@ export type ReadingOptions = {
   readonly overlay?: Overlay;
   /** Of readings before, which this one adds to: only what changed since is read again. */
   readonly memory?: Memory;
+  /** The same of readings in other processes: what texts say. */
+  readonly said?: Said;
 };
 
 /**
@@ -148,13 +151,13 @@ export type ReadingOptions = {
  */
 export function readCatalogue(
   path: string,
-  { gaps = false, overlay = new Map(), memory = new Map() }: ReadingOptions = {},
+  { gaps = false, overlay = new Map(), memory = new Map(), said }: ReadingOptions = {},
 ): Reading {
   if (!existsSync(path)) {
     const missing = problemOfFile(path, { code: 'folder-missing', folder: path });
     return { catalogue: null, problems: [missing], notes: [] };
   }
-  const folder: Folder = { path, overlay, memory };
+  const folder: Folder = { path, overlay, memory, said };
   const files = contentFiles(folder);
   const { shop, entry: shopEntry, problems: shopProblems } = readShop(folder, files.shop);
   const currency = shop?.rules.currency ?? null;

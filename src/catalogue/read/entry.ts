@@ -100,7 +100,10 @@ export function readEntry<Schema extends z.ZodType>(
       id,
       file: source.file,
       value: result.data,
-      place: `${source.file}:${source.lineOf(base)}`,
+      get place() {
+        // Only asked for where something is wrong: to know the line, the text is taken apart.
+        return `${source.file}:${source.lineOf(base)}`;
+      },
       problemAt: (path, error) => problemAt(where, path, error),
     },
     problems: [],

@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Memory } from './memory.ts';
+import type { Said } from './said.ts';
 
 /** Texts by path within the content folder, with forward slashes; null as if the file were deleted. */
 export type Overlay = ReadonlyMap<string, string | null>;
@@ -13,6 +14,8 @@ export type Folder = {
   readonly overlay: Overlay;
   /** Of readings of the same folder before. */
   readonly memory: Memory;
+  /** What texts say that were taken apart before, in another process. */
+  readonly said?: Said | undefined;
 };
 
 const NOTHING: Overlay = new Map();

@@ -13,6 +13,7 @@ import type { CatalogueError } from '#words/catalogueCodes.ts';
 import { fileText } from './fileText.ts';
 import type { Folder } from './folder.ts';
 import { remembered } from './memory.ts';
+import type { Said } from './said.ts';
 import { problemOfFile, type FieldPath, type Problem } from './problem.ts';
 import { fieldMistake, firstMistake } from './yamlMistake.ts';
 
@@ -87,23 +88,30 @@ function parsed(text: string): Parsed {
   return { document, lineAt: (offset) => Math.max(1, lines.linePos(offset).line) };
 }
 
-/** Reads YAML text; `lineBefore` lines of the file come before it. */
-function takeYaml(file: string, text: string, { body, bodyLine }: Body, lineBefore: number): Taken {
-  const { document, lineAt } = parsed(text);
-  const refused = (offset: number, error: CatalogueError): Taken => {
-    return { source: null, problems: [{ file, line: lineAt(offset) + lineBefore, field: '', error }] };
+type Written = Body & {
+  readonly file: string;
+  /** What is YAML of it. */
+  readonly text: string;
+  /** Lines of the file before that. */
+  readonly lineBefore: number;
+};
+
+/**
+ * A source of what a text says. Lines are asked for where something is wrong: it holds its text alone, a tenth of its
+ * tree, and that as long as nobody needs the room.
+ */
+function sourceOf(written: Written, data: unknown, taken: Parsed | null): Taken {
+  const { file, text, body, bodyLine, lineBefore } = written;
+  let held = taken === null ? null : new WeakRef(taken);
+  const tree = (): Parsed => {
+    const now = held?.deref() ?? parsed(text);
+    held = new WeakRef(now);
+    return now;
   };
-  const mistake = firstMistake(text, document.errors) ?? fieldMistake(document);
-  if (mistake !== null) return refused(mistake.offset, mistake.error);
-  const read = dataOf(document);
-  if ('code' in read) return refused(Math.max(0, text.search(/\*[\w-]/)), read);
-  // Lines are asked for where something is wrong: a source that is remembered holds its text alone, a tenth of its tree.
-  const held = new WeakRef({ document, lineAt });
-  const tree = (): Parsed => held.deref() ?? parsed(text);
   return {
     source: {
       file,
-      data: read.data,
+      data,
       body,
       bodyLine,
       lineOf: (path) => {
@@ -119,6 +127,22 @@ function takeYaml(file: string, text: string, { body, bodyLine }: Body, lineBefo
   };
 }
 
+function takeYaml(written: Written, said: Said | undefined): Taken {
+  const { file, text, lineBefore } = written;
+  const known = said?.of(text);
+  if (known) return sourceOf(written, known.data, null);
+  const { document, lineAt } = parsed(text);
+  const refused = (offset: number, error: CatalogueError): Taken => {
+    return { source: null, problems: [{ file, line: lineAt(offset) + lineBefore, field: '', error }] };
+  };
+  const mistake = firstMistake(text, document.errors) ?? fieldMistake(document);
+  if (mistake !== null) return refused(mistake.offset, mistake.error);
+  const read = dataOf(document);
+  if ('code' in read) return refused(Math.max(0, text.search(/\*[\w-]/)), read);
+  said?.note(text, read.data);
+  return sourceOf(written, read.data, { document, lineAt });
+}
+
 /** The heading block of a Markdown file and what follows it. */
 export const headed = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)([\s\S]*)$/;
 
@@ -126,16 +150,17 @@ export const headed = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)([\s\S]*)$/;
 export function take(folder: Folder, file: string): Taken {
   const { text, problem } = fileText(folder, file);
   if (text === null) return { source: null, problems: [problem] };
-  return remembered(folder.memory, `file ${file}`, [text], () => takeText(file, text));
+  return remembered(folder.memory, `file ${file}`, [text], () => takeText(file, text, folder.said));
 }
 
-function takeText(file: string, text: string): Taken {
-  if (!file.endsWith('.md')) return takeYaml(file, text, NO_BODY, 0);
+function takeText(file: string, text: string, said: Said | undefined): Taken {
+  if (!file.endsWith('.md')) return takeYaml({ file, text, ...NO_BODY, lineBefore: 0 }, said);
   const [, head, body] = headed.exec(text) ?? [];
   if (head === undefined || body === undefined) {
     return { source: null, problems: [problemOfFile(file, { code: 'front-matter' })] };
   }
   const written = body.trimStart();
   const linesBefore = text.slice(0, text.length - written.length).split('\n').length - 1;
-  return takeYaml(file, head, { body: written.trimEnd(), bodyLine: linesBefore + 1 }, 1);
+  const heading = { file, text: head, body: written.trimEnd(), bodyLine: linesBefore + 1, lineBefore: 1 };
+  return takeYaml(heading, said);
 }

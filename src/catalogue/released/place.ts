@@ -16,6 +16,9 @@ export const releasesFolder = (): string => resolve(process.env.CLASPWISE_RELEAS
  */
 export const READ_FROM = 'CLASPWISE_RELEASE';
 
+/** The environment's name for a release whose pages are made by the renderer that an earlier one kept. */
+export const MADE_AGAIN = 'CLASPWISE_MADE_AGAIN';
+
 /** Files of a release. */
 export const CATALOGUE_FILE = 'catalogue.json';
 

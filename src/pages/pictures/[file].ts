@@ -1,17 +1,14 @@
 /** Every picture of the shop, as a file. */
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { readPieces, readShop } from '#catalogue/collections.ts';
+import { MADE_AGAIN } from '#catalogue/released/place.ts';
 import { pictureFiles, type PictureFile } from '#ui/pictures/files.ts';
-import { MEDIA_TYPES } from '#ui/pictures/settings.ts';
 
 export const getStaticPaths = (async () => {
-  const files = await pictureFiles(await readPieces(), await readShop(), import.meta.env.PROD);
-  return files.map((file) => ({
-    params: { file: file.name },
-    props: { file },
-    // Named by what is in it. Pixels have a cache of their own, and needn't lie in two.
-    ...(file.type === MEDIA_TYPES.svg && { cacheKey: file.name }),
-  }));
+  // Where most are taken over from the release before, those that are new are made as they are asked for.
+  const encodeNow = import.meta.env.PROD && process.env[MADE_AGAIN] === undefined;
+  const files = await pictureFiles(await readPieces(), await readShop(), encodeNow);
+  return files.map((file) => ({ params: { file: file.name }, props: { file }, cacheKey: file.key }));
 }) satisfies GetStaticPaths;
 
 export const GET: APIRoute<{ file: PictureFile }> = async ({ props }) =>

@@ -3,19 +3,20 @@ import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { digest } from '../site/digest.ts';
 
-const FOLDER = join('.cache', 'pictures');
+/** Where they lie. */
+export const CACHE = join('.cache', 'pictures');
 
 /** Sixteen hexadecimal digits of everything that shapes a picture. */
 export const keyOf = (...inputs: readonly (string | Buffer)[]): string => digest(16, inputs);
 
 /** The bytes under a name; made and kept where they aren't there yet. */
 export async function cached(name: string, make: () => Promise<Buffer>): Promise<Buffer> {
-  const file = join(FOLDER, name);
+  const file = join(CACHE, name);
   try {
     return await readFile(file);
   } catch {
     const bytes = await make();
-    await mkdir(FOLDER, { recursive: true });
+    await mkdir(CACHE, { recursive: true });
     // Renamed into place whole: a build that is stopped leaves no half picture.
     const fresh = `${file}.${process.pid}.part`;
     await writeFile(fresh, bytes);

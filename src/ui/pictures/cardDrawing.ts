@@ -12,6 +12,7 @@ import { usual } from '#core/sizing/usual.ts';
 import { expand } from '#core/design/expand.ts';
 import { CARD_BOX, drawCard } from '#draw/drawings/card.ts';
 import { cached, keyOf } from './cache.ts';
+import { drawnKey } from './drawnKeys.ts';
 import { rasterise } from './encode.ts';
 import { CARD_WIDTHS, ENCODING, MAKES_PIXELS, PHONE_WIDTHS } from './settings.ts';
 
@@ -43,7 +44,10 @@ const known = new WeakMap<Piece, Drawing>();
 export function cardDrawing(piece: Piece): Drawing {
   const found = known.get(piece);
   if (found !== undefined) return found;
-  const key = keyOf(cardSvg(piece), JSON.stringify(ENCODING.webp));
+  const { design, name, summary } = piece;
+  const key = drawnKey(JSON.stringify([design, name, summary]), () =>
+    keyOf(cardSvg(piece), JSON.stringify(ENCODING.webp)),
+  );
   const stem = `${piece.id}-${key}`;
   const widths = MAKES_PIXELS ? WIDTHS : [];
   const pixels = widths.map((width) => ({ name: `${stem}-${width}.webp`, width }));

@@ -6,12 +6,14 @@ import { inTurn } from './inTurn.ts';
 import { partDrawing } from './partDrawing.ts';
 import { photograph, photographBytes } from './photograph.ts';
 import { AT_ONCE, MAKES_PIXELS, MEDIA_TYPES } from './settings.ts';
-import { shareBytes, shareName } from './share.ts';
+import { shareBytes, shareKey, shareName } from './share.ts';
 import { shopShareBytes, shopShareName } from './shopShare.ts';
 
 export type PictureFile = {
   readonly name: string;
   readonly type: string;
+  /** Changes with what is in it, where the program is the same: the name itself, of all that are named by that. */
+  readonly key: string;
   readonly bytes: () => Promise<Buffer>;
 };
 
@@ -22,6 +24,7 @@ async function photographsOf(piece: Piece): Promise<PictureFile[]> {
   return shots.flatMap(({ picture, shot }) =>
     shot.files.map((file) => ({
       name: file.name,
+      key: file.name,
       type: MEDIA_TYPES[file.format],
       bytes: () => photographBytes(picture, file),
     })),
@@ -32,13 +35,20 @@ function drawingsOf(piece: Piece, shop: Shop): PictureFile[] {
   const drawing = cardDrawing(piece);
   const svg = {
     name: drawing.name,
+    key: drawing.name,
     type: MEDIA_TYPES.svg,
     bytes: () => Promise.resolve(Buffer.from(cardSvg(piece))),
   };
   if (!MAKES_PIXELS) return [svg];
-  const share = { name: shareName(piece), type: MEDIA_TYPES.jpeg, bytes: () => shareBytes(piece, shop) };
+  const share = {
+    name: shareName(piece),
+    key: shareKey(piece, shop),
+    type: MEDIA_TYPES.jpeg,
+    bytes: () => shareBytes(piece, shop),
+  };
   const pixels = drawing.pixels.map((one) => ({
     name: one.name,
+    key: one.name,
     type: MEDIA_TYPES.webp,
     bytes: () => pixelBytes(piece, one),
   }));
@@ -53,6 +63,7 @@ export function partsOf(pieces: readonly Piece[]): PictureFile[] {
   const once = new Map(drawn.map(({ name, svg }) => [name, svg]));
   return [...once].map(([name, svg]) => ({
     name,
+    key: name,
     type: MEDIA_TYPES.svg,
     bytes: () => Promise.resolve(Buffer.from(svg)),
   }));
@@ -61,7 +72,8 @@ export function partsOf(pieces: readonly Piece[]): PictureFile[] {
 /** The shop's own. */
 export function shopFiles(shop: Shop): PictureFile[] {
   if (!MAKES_PIXELS) return [];
-  return [{ name: shopShareName(shop), type: MEDIA_TYPES.jpeg, bytes: () => shopShareBytes(shop) }];
+  const name = shopShareName(shop);
+  return [{ name, key: name, type: MEDIA_TYPES.jpeg, bytes: () => shopShareBytes(shop) }];
 }
 
 /** All files that are of one piece alone. */

@@ -33,6 +33,10 @@ export function sharePicture(piece: Piece | undefined, lang: Lang): SharePicture
   return { src, alt: words.piece.share(textsOf(piece, lang).name, words.kinds[piece.design.kind]) };
 }
 
+/** Changes with what is in it, where the program is the same. */
+export const shareKey = ({ design, name, summary }: Piece, shop: Shop): string =>
+  keyOf(JSON.stringify([design, name, summary, shop.name]));
+
 export function shareBytes(piece: Piece, shop: Shop): Promise<Buffer> {
   const svg = shareSvg(piece, shop);
   return cached(`${keyOf(svg, JSON.stringify(ENCODING.jpeg))}.jpeg`, () => shareJpeg(svg));
