@@ -2,6 +2,7 @@
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { readShop } from '#catalogue/collections.ts';
 import type { Problem } from '#catalogue/read/problem.ts';
+import type { FormField } from '#catalogue/schemas/describe.ts';
 import { isFields, type PlainMap } from '#catalogue/write/plain.ts';
 import { contentFormWords, type ContentFormWords } from '#words/words.ts';
 import { troubleResponse } from './access/refusal.ts';
@@ -10,6 +11,7 @@ import type { EntryKey } from './content/entry.ts';
 import { bench } from './context/bench.ts';
 import { readForm, seeOther } from './http/readForm.ts';
 import { beginEntry, stepEntry, type EntrySheet } from './models/content/editEntry.ts';
+import { entryFields } from './models/content/entrySchemas.ts';
 import { formFace, type FormFace } from './models/content/formFace.ts';
 import { beginNew, stepNew, type NewSheet, type Wanted } from './models/content/newEntry.ts';
 import { beginPiece, stepPiece, type NewPiece } from './models/content/newPiece.ts';
@@ -45,11 +47,12 @@ function saidOf(request: Request, { lang }: Frame): string | null {
   return done === 'saved' ? words.saved : done === 'unchanged' ? words.unchanged : null;
 }
 
-/** @param page address of the page itself */
+/** @param page address of the page itself; @param fields what its form asks for */
 export async function entryPage(
   request: Request,
   key: EntryKey,
   page: `/${string}`,
+  fields: readonly FormField[] = entryFields[key.kind],
 ): Promise<EntryPage | Response> {
   const place = await contentPlace(request);
   const { frame, catalogue } = place;
@@ -60,10 +63,10 @@ export async function entryPage(
     const face = formFace(sheet, catalogue, frame);
     return { ...place, sheet, face, said: saidOf(request, frame) };
   };
-  if (request.method !== 'POST') return shown(beginEntry(opened));
+  if (request.method !== 'POST') return shown(beginEntry(opened, fields));
   const form = await readForm(request);
   if (form === null) return troubleResponse({ code: 'bad-form' }, 400, request);
-  const step = stepEntry(withPieceAction(form), opened, { store, frame });
+  const step = stepEntry(withPieceAction(form), opened, { store, frame, fields });
   return 'done' in step ? seeOther(`${page}?done=${step.done}`) : shown(step.sheet);
 }
 

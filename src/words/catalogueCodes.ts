@@ -141,6 +141,9 @@ export type CatalogueError =
       readonly closings: readonly GapClosing[];
     }
   | { readonly code: 'gaps-none' }
+  // Her own words of a tutorial; `known`: places that the step has, listed
+  | { readonly code: 'teach-place-missing'; readonly place: string }
+  | { readonly code: 'teach-place-unknown'; readonly place: string; readonly known: string }
   // What may be chosen instead
   | { readonly code: 'instead-twice'; readonly id: string }
   | { readonly code: 'instead-of-nothing'; readonly pendant: string }

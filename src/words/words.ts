@@ -36,6 +36,7 @@ import { stockTable as stockTableDe } from './de/stockTable.ts';
 import { stringing as stringingDe } from './de/stringing.ts';
 import { strip as stripDe } from './de/strip.ts';
 import { tablets as tabletsDe } from './de/tablets.ts';
+import { teaching as teachingDe } from './de/teaching.ts';
 import { terminal as terminalDe } from './de/terminal.ts';
 import { week as weekDe } from './de/week.ts';
 import { atBoard as atBoardEn } from './en/atBoard.ts';
@@ -72,6 +73,7 @@ import { stockTable as stockTableEn } from './en/stockTable.ts';
 import { stringing as stringingEn } from './en/stringing.ts';
 import { strip as stripEn } from './en/strip.ts';
 import { tablets as tabletsEn } from './en/tablets.ts';
+import { teaching as teachingEn } from './en/teaching.ts';
 import { terminal as terminalEn } from './en/terminal.ts';
 import { week as weekEn } from './en/week.ts';
 import type { Lang } from './lang.ts';
@@ -179,6 +181,10 @@ export const photoWords = inLanguages<PhotoWords>({ de: photosDe, en: photosEn }
 /** Round a page that is shown before it is published. */
 export type PreviewWords = typeof previewEn;
 export const previewWords = inLanguages<PreviewWords>({ de: previewDe, en: previewEn });
+
+/** A piece as a tutorial. */
+export type TeachingWords = typeof teachingEn;
+export const teachingWords = inLanguages<TeachingWords>({ de: teachingDe, en: teachingEn });
 
 /** What a price is made of, at the bench. */
 export type PricingWords = typeof pricingEn;

@@ -1,14 +1,9 @@
 /** The bench card's page: one piece in one size, everything to string it by. */
-import { wireKey } from '#catalogue/model/catalogue.ts';
-import type { ComponentKind } from '#core/design/component.ts';
-import type { Design } from '#core/design/design.ts';
 import type { Hand } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import { stringing, type Stringing } from '#core/instructions/stringing.ts';
-import type { NameOf } from '#words/en/steps.ts';
-import type { BenchCardWords } from '#words/words.ts';
 import type { Snapshot } from '../book/snapshot.ts';
-import { groupsOf, type Group } from './groups.ts';
+import { groupsOf, type Group } from '#core/instructions/groups.ts';
 import type { OrderDetail } from './orderDetail.ts';
 
 /** `now`: the piece as it stands; `then`: as it stood when the order came in; `shown`: with the counts the buyer saw. */
@@ -69,19 +64,4 @@ function alike(one: Way | null, other: Way): boolean {
     one.copy.revision === other.copy.revision &&
     JSON.stringify(one.candidate.counts) === JSON.stringify(other.candidate.counts)
   );
-}
-
-/** A component's or wire's name by its id: the reader's own, else the design's, else the id. */
-export function namesIn(design: Design, own: Readonly<Record<string, string>>): NameOf {
-  const { wire, components } = design;
-  return (id) => (id === wire.id ? (own[wireKey(id)] ?? wire.name) : (own[id] ?? components[id]?.name ?? id));
-}
-
-/** As `namesIn`, but what closes a piece goes by its kind: within a sentence "the clasp" says enough. */
-export function plainNamesIn(design: Design, named: NameOf, kinds: BenchCardWords['plain']): NameOf {
-  return (id) => {
-    const kind = design.components[id]?.kind;
-    const plain: Readonly<Partial<Record<ComponentKind, string>>> = kinds;
-    return (kind === undefined ? undefined : plain[kind]) ?? named(id);
-  };
 }

@@ -16,17 +16,16 @@ type Props = { readonly sheet: PieceSheet; readonly frame: Frame };
 
 export function PieceSheetView({ sheet, frame }: Props) {
   const { card, piece, asked, partNames } = sheet;
-  const said = sizedSentence({ ...sheet, design: piece.design }, asked.of, frame);
   return (
     <>
       {card === null && <h1>{piece.name}</h1>}
       <Versions sheet={sheet} frame={frame} />
-      <ChoiceForm sheet={sheet} frame={frame} />
-      {said !== '' && (
-        <p class={card === null ? 'warning' : 'off-paper'} role="status">
-          {said}
-        </p>
-      )}
+      <SizeForm
+        sheet={sheet}
+        frame={frame}
+        action={underBase(`/bench/pieces/${piece.id}/`)}
+        show={frame.words.pieces.show}
+      />
       {card !== null && (
         <CardSheet
           bench={card}
@@ -87,11 +86,34 @@ function askedOf(asked: SheetQuery, shown: MeasuredFacts, { lang, format, words 
     : `${size}, ${sizingWords(lang).sits[asked.sit].toLocaleLowerCase(lang)}`;
 }
 
-function ChoiceForm({ sheet: { piece, asked, measures, version }, frame }: Props) {
+type FormProps = Props & {
+  /** Its own page, with the folder of the shop. */
+  readonly action: string;
+  /** On its button. */
+  readonly show: string;
+};
+
+/** What size she looks at the piece in, and what became of that. */
+export function SizeForm({ sheet, frame, action, show }: FormProps) {
+  const { card, piece, asked } = sheet;
+  const said = sizedSentence({ ...sheet, design: piece.design }, asked.of, frame);
+  return (
+    <>
+      <Choices sheet={sheet} frame={frame} action={action} show={show} />
+      {said !== '' && (
+        <p class={card === null ? 'warning' : 'off-paper'} role="status">
+          {said}
+        </p>
+      )}
+    </>
+  );
+}
+
+function Choices({ sheet: { asked, measures, version }, frame, action, show }: FormProps) {
   const { lang, words: book, shop } = frame;
   const words = sizingWords(lang);
   return (
-    <form class="filter off-paper" method="get" action={underBase(`/bench/pieces/${piece.id}/`)}>
+    <form class="filter off-paper" method="get" action={action}>
       {version !== null && <input type="hidden" name="version" value={String(version.snapshot)} />}
       {measures.length > 1 && (
         <Choice name="of" label={words.byLegend} all={measures} chosen={asked.of} say={words.by} />
@@ -116,7 +138,7 @@ function ChoiceForm({ sheet: { piece, asked, measures, version }, frame }: Props
         chosen={asked.hand}
         say={words.hands}
       />
-      <button type="submit">{book.pieces.show}</button>
+      <button type="submit">{show}</button>
     </form>
   );
 }

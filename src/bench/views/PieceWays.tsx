@@ -2,7 +2,7 @@
 import { underBase } from '#ui/site/base.ts';
 import type { PreviewWords } from '#words/words.ts';
 
-const PAGES = ['words', 'board', 'price', 'photos', 'preview', 'card'] as const;
+const PAGES = ['words', 'board', 'price', 'photos', 'preview', 'tutorial', 'card'] as const;
 
 export type PiecePageName = (typeof PAGES)[number];
 

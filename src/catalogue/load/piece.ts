@@ -13,9 +13,11 @@ import { assertCurrency } from '../invariants/currency.ts';
 import { noteGaps } from '../invariants/gaps.ts';
 import { noteLowPrice } from '../invariants/price.ts';
 import { assertAlternatives } from '../invariants/alternatives.ts';
+import { assertTeach } from '../invariants/teach.ts';
 import { assertStringable } from '../invariants/stringable.ts';
 import { assertTogether, assertWearable } from '../invariants/sizes.ts';
 import { buildAlternatives, buildDesign, strandsOf, type AuthoredStrand } from '../build/design.ts';
+import { buildTeach } from '../build/teach.ts';
 import { namedComponents, namedInstead } from '../build/naming.ts';
 import type { Photographs } from '../build/pictures.ts';
 
@@ -61,6 +63,7 @@ export function buildPiece(
     ...assertComponentsExist(entry, stock.knownComponents),
     ...assertWireExists(entry, stock.knownWires),
     ...assertCurrency(entry, ['price'], value.price, stock.rules?.currency ?? null),
+    ...assertTeach(entry),
     ...unseen,
   ];
   const wire = stock.wires[value.wire];
@@ -91,6 +94,7 @@ export function buildPiece(
     liesSince: value['lies-since'] ?? null,
     revision: revisionOf(design, alternatives, value.price.minor),
     pictures,
+    teach: buildTeach(value.teach),
   };
   return {
     piece: sizes.length > 0 ? null : piece,

@@ -10,6 +10,7 @@ import type { Rules } from '#core/design/rules.ts';
 import type { Design } from '#core/design/design.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import type { Lang } from '#words/lang.ts';
+import type { OwnSteps } from '#words/teachStep.ts';
 import type { Crop } from './crop.ts';
 import type { Supply } from './supply.ts';
 
@@ -38,6 +39,18 @@ export type Labels = {
   readonly partNumbers: Readonly<Record<string, string>>;
 };
 
+/** Her own words of a tutorial in one language: before it begins, and in place of the usual ones of a step. */
+export type TeachTexts = { readonly lead: string | null; readonly steps: OwnSteps };
+
+/** A piece as a tutorial. */
+export type Teach = {
+  /** Whether the shop has a page of it. */
+  readonly offered: boolean;
+  readonly en: TeachTexts;
+  /** null where she wrote nothing in German: then the usual German words stand, not her English ones. */
+  readonly de: TeachTexts | null;
+};
+
 /** A piece, with the labels of its own wire and components. */
 export type Piece = PieceTexts &
   Labels & {
@@ -57,6 +70,8 @@ export type Piece = PieceTexts &
     /** Twelve hexadecimal digits that change when the design, what may be chosen instead, the wire, a component's measures or the price do. */
     readonly revision: string;
     readonly pictures: readonly Picture[];
+    /** null where she says nothing of a tutorial. */
+    readonly teach: Teach | null;
   };
 
 /** `track`: https address of a parcel's page with `{tracking}` in it; null for none. */
@@ -228,6 +243,12 @@ export function allComponents({ design, alternatives }: Pick<Piece, 'design' | '
 export function textsOf(piece: Piece, lang: Lang): PieceTexts {
   return lang === 'de' && piece.de !== null ? piece.de : piece;
 }
+
+const NOTHING_OWN: TeachTexts = { lead: null, steps: {} };
+
+/** What she wrote of the piece's tutorial in a language. */
+export const teachTextsOf = ({ teach }: Pick<Piece, 'teach'>, lang: Lang): TeachTexts =>
+  teach?.[lang] ?? NOTHING_OWN;
 
 /** Newest first; what was made at the same time goes by its short name. */
 export function newestFirst(one: Piece, other: Piece): number {

@@ -1,6 +1,8 @@
 /** A finished piece as the maker writes it, one in a file named after it. */
 import type { z } from 'zod';
 import { STATUSES } from '../model/catalogue.ts';
+import type { StepCode } from '#core/instructions/step.ts';
+import { TEACH_STEPS } from '#words/teachStep.ts';
 import { LIES, PIECE_KINDS, ROLES } from '#core/design/design.ts';
 import {
   beadLine,
@@ -47,6 +49,16 @@ const strand = fields({
 
 const german = fields({ name: text(60).optional(), summary: text(200), story: text(longestStory) });
 
+/** Room for a step told at length. */
+const longestStep = 900;
+const ownStep = text(longestStep).optional();
+const ownSteps = fields(
+  Object.fromEntries(TEACH_STEPS.map((step) => [step, ownStep])) as Record<StepCode, typeof ownStep>,
+);
+
+/** Her own words in one language; what she leaves out is said as usual. */
+const taught = { lead: text(longestStory).optional(), steps: ownSteps.optional() };
+
 export const pieceSchema = fields({
   name: text(60),
   kind: oneOf(PIECE_KINDS),
@@ -67,6 +79,13 @@ export const pieceSchema = fields({
       crop: text(40).optional(),
     }),
   ).optional(),
+  /** The piece as a tutorial. */
+  teach: fields({
+    /** Whether the shop has a page of it. */
+    offered: yesNo.default(false),
+    ...taught,
+    de: fields(taught).optional(),
+  }).optional(),
   /** Why it can't be had in every size that is often asked for. */
   gaps: text(300).optional(),
   wire: idOf('wire'),

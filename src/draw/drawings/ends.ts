@@ -4,6 +4,7 @@ import type { Placed } from '#core/design/expand.ts';
 import { STEEL, wireLine } from '../paint/finding/wire.ts';
 import { paintClosing } from '../paint/finding/all.ts';
 import { mixInk } from '../paint/ink/ink.ts';
+import { paintSeenThrough, PLATE_ROOM_MM } from '../paint/bead/seenThrough.ts';
 import { paintSpots } from '../paint/bead/strand.ts';
 import { claspEnd, lengthOfEnd, placeEnd } from '../layout/closing.ts';
 import { toParts, type Spot } from '../layout/spot.ts';
@@ -31,11 +32,6 @@ const BEYOND_MM = 6;
 /** Letters' heights in the picture's width: read at arm's length where it is a third of a sheet wide. */
 const TEXTS = 22;
 
-/** How far the beads over the tail are faded, so that the wires in them show; a plate holds them on any ground. */
-const FADED = '.5';
-const PLATE = '.14';
-const PLATE_ROOM_MM = 0.6;
-
 /** The first strand's clasp end, sequence as `expand` gives it. Millimetres. */
 export function drawEnds(design: Design, sequence: readonly Placed[], options: EndsOptions): string {
   const ink = mixInk(options.idPrefix);
@@ -57,8 +53,7 @@ export function drawEnds(design: Design, sequence: readonly Placed[], options: E
     placeEnd(end, 0, 0, 1)
       .map((spot) => paintClosing(ink, design, spot))
       .join('') +
-    paintPlate(shown) +
-    element('g', { opacity: FADED }, paintSpots(ink, shown)) +
+    paintSeenThrough(ink, shown) +
     wires +
     (crimp === undefined ? '' : paintSpots(ink, [crimp])) +
     (cover === undefined ? '' : openCover(cover));
@@ -115,24 +110,6 @@ function paintWires(wireMm: number, fromMm: number, tailEndMm: number, toMm: num
       'stroke-width': wireMm * 0.3,
     })
   );
-}
-
-/** Under the beads that are seen through: without it dark ones would be lost on a dark page. */
-function paintPlate(shown: readonly Spot[]): string {
-  const [first] = shown;
-  const last = shown.at(-1);
-  if (first === undefined || last === undefined) return '';
-  const fromMm = first.xMm - first.component.alongMm / 2;
-  const halfMm = Math.max(...shown.map(({ component }) => component.acrossMm / 2)) + PLATE_ROOM_MM;
-  return element('rect', {
-    x: fromMm - PLATE_ROOM_MM,
-    y: -halfMm,
-    width: last.xMm + last.component.alongMm / 2 - fromMm + 2 * PLATE_ROOM_MM,
-    height: 2 * halfMm,
-    rx: PLATE_ROOM_MM * 2,
-    fill: 'currentColor',
-    'fill-opacity': PLATE,
-  });
 }
 
 /** The cover as an outline, so that the crimp inside it is seen. */

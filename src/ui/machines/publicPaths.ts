@@ -2,6 +2,7 @@
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { groupings } from '../models/groups.ts';
 import { pagesOf, SHEET_SIZE } from '../models/lists.ts';
+import { tutorialPages } from '../models/tutorial.ts';
 
 const ALONE = [
   [],
@@ -28,6 +29,10 @@ export function publicPaths(catalogue: Catalogue): readonly (readonly string[])[
     ...listed(['past'], past),
     ...listed(['line-sheet'], now, SHEET_SIZE),
     ...pieces.map(({ id }) => ['pieces', id]),
+    ...tutorialPages(pieces, catalogue.shop.rules).map(({ piece, sizeKey }) => [
+      ...['pieces', piece.id, 'make'],
+      ...(sizeKey === null ? [] : [sizeKey]),
+    ]),
     ...[...new Set(guides.map(({ id }) => id))].map((id) => ['guides', id]),
     ...grouped,
   ];

@@ -7,6 +7,7 @@ import { designProblems, mm, number } from './design.ts';
 import { remarks } from './remarks.ts';
 import { contentFile } from './contentFile.ts';
 import { shopFile } from './shopFile.ts';
+import { teachFile } from './teachFile.ts';
 
 const perhaps = (near: string): string => (near === '' ? '' : `War „${near}“ gemeint? `);
 const forms = { text: 'ein Text', list: 'eine Liste', fields: 'eine Gruppe eigener, eingerückter Felder' };
@@ -112,6 +113,7 @@ export const catalogue: CatalogueSentences = {
     fix: 'Schreiben Sie Jahr, Jahr und Monat oder den Tag: 2024, 2024-05 oder 2024-05-17.',
   }),
   ...shopFile,
+  ...teachFile,
   'not-a-colour': ({ value }) => ({
     what: `„${value}“ ist keine Farbe.`,
     fix: "Schreiben Sie # und sechs Ziffern oder Buchstaben a bis f in Anführungszeichen, etwa '#4a5866'.",

@@ -21,6 +21,7 @@ export const preview: typeof english = {
     price: 'Preis',
     photos: 'Fotos',
     preview: 'Vorschau',
+    tutorial: 'Anleitung',
     card: 'Werkkarte',
     publish: 'Veröffentlichen',
   },

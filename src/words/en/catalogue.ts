@@ -7,6 +7,7 @@ import { designProblems, mm, number } from './design.ts';
 import { remarks } from './remarks.ts';
 import { contentFile } from './contentFile.ts';
 import { shopFile } from './shopFile.ts';
+import { teachFile } from './teachFile.ts';
 
 const perhaps = (near: string): string => (near === '' ? '' : `Did you mean “${near}”? `);
 const forms = { text: 'a text', list: 'a list', fields: 'fields of its own, indented below it' };
@@ -113,6 +114,7 @@ export const catalogue: CatalogueSentences = {
     fix: 'Write the year, year and month, or the day: 2024, 2024-05 or 2024-05-17.',
   }),
   ...shopFile,
+  ...teachFile,
   'not-a-colour': ({ value }) => ({
     what: `“${value}” isn’t a colour.`,
     fix: "Write # and six digits or letters a to f, in quotes, as in '#4a5866'.",

@@ -18,6 +18,7 @@ export const preview = {
     price: 'Price',
     photos: 'Photographs',
     preview: 'Preview',
+    tutorial: 'Tutorial',
     card: 'Bench card',
     publish: 'Publish',
   },

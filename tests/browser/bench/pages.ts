@@ -13,6 +13,7 @@ const PIECE = [
   '/bench/pieces/banked-fire/?size=165+mm&hand=left',
   '/bench/pieces/banked-fire/words/',
   '/bench/pieces/banked-fire/price/?of=all&by=20',
+  '/bench/pieces/banked-fire/tutorial/?size=165+mm',
   '/bench/pieces/banked-fire/board/',
   '/bench/pieces/banked-fire/photos/',
   '/bench/pieces/banked-fire/steps/?size=165+mm&hand=left',

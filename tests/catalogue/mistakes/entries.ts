@@ -163,6 +163,26 @@ export const entryMistakes: readonly Mistake[] = [
     fix: 'reach the same sizes',
   },
   {
+    code: 'teach-place-missing',
+    edits: [change(row, 'wire: soft-19', 'teach:\n  steps:\n    cut-wire: Cut some wire.\nwire: soft-19')],
+    at: 'pieces/row.yaml:10 teach, steps, cut-wire',
+    what: 'Your words for this step have no {length} in them, and the learner couldn’t do it.',
+    fix: 'Write {length} where the shop',
+  },
+  {
+    code: 'teach-place-unknown',
+    edits: [
+      change(
+        row,
+        'wire: soft-19',
+        'teach:\n  de:\n    steps:\n      cut-wire: "{length} {bead}"\nwire: soft-19',
+      ),
+    ],
+    at: 'pieces/row.yaml:11 teach, de, steps, cut-wire',
+    what: 'There is no {bead} in this step.',
+    fix: 'There is {length}, {wire}.',
+  },
+  {
     code: 'unknown-material',
     edits: [change(parts, 'material: glass', 'material: glas')],
     at: 'components/parts.yaml:5 ball-8, material',

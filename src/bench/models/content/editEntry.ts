@@ -12,6 +12,7 @@ import type { NotSaved } from '#words/notSavedCodes.ts';
 import { formChanges } from '../../intake/contentForm/formChanges.ts';
 import { formTree, type FormNode } from '../../intake/contentForm/formTree.ts';
 import { withTenMeasured } from '../../intake/contentForm/tenInARow.ts';
+import type { FormField } from '#catalogue/schemas/describe.ts';
 import { entryFields, isOffered } from './entrySchemas.ts';
 import { placeProblems, type Placed } from './placedProblems.ts';
 import type { EntryKey, Opened, Saved } from '../../content/entry.ts';
@@ -37,7 +38,12 @@ export type EntrySheet = {
 /** `unchanged`: nothing on the form was different. */
 export type EntryStep = { readonly sheet: EntrySheet } | { readonly done: 'saved' | 'unchanged' };
 
-export type EntryPlace = { readonly store: ContentStore; readonly frame: Frame };
+export type EntryPlace = {
+  readonly store: ContentStore;
+  readonly frame: Frame;
+  /** What the form asks for, where that isn't all that its kind of entry is asked for; the rest stays as it is. */
+  readonly fields?: readonly FormField[];
+};
 
 const NO_PROBLEMS: Placed = { own: [], others: [] };
 
@@ -62,8 +68,11 @@ function sheetOf(opened: Opened, nodes: readonly FormNode[], tried: Tried = {}):
 }
 
 /** The form as the file has the entry. */
-export function beginEntry(opened: Opened): EntrySheet {
-  return sheetOf(opened, formTree(entryFields[opened.key.kind], plainOf(opened.data), null));
+export function beginEntry(
+  opened: Opened,
+  fields: readonly FormField[] = entryFields[opened.key.kind],
+): EntrySheet {
+  return sheetOf(opened, formTree(fields, plainOf(opened.data), null));
 }
 
 /** What the file said when the form was opened: carried by the form itself. */
@@ -97,9 +106,13 @@ function shownNow(value: Plain | undefined): string {
 type Change = { readonly changes: readonly FieldChange[]; readonly body: string | undefined };
 
 /** The form over what is there now, with her own changes in it and what they would undo beside them. */
-function clashSheet(now: Opened, { changes, body }: Change, paths: readonly FieldPath[]): EntrySheet {
+function clashSheet(
+  now: Opened,
+  { changes, body }: Change,
+  paths: readonly FieldPath[],
+  fields: readonly FormField[],
+): EntrySheet {
   const data = plainOf(now.data);
-  const fields = entryFields[now.key.kind];
   const merged = applyChanges(data, changes);
   const clashes = paths.map((path) => ({ key: path.join('.'), now: shownNow(valueAt(data, path)) }));
   const mine = body === undefined || body === now.body ? {} : { body };
@@ -111,7 +124,7 @@ function clashSheet(now: Opened, { changes, body }: Change, paths: readonly Fiel
 function saveOver(
   seen: Opened,
   change: Change,
-  { store }: EntryPlace,
+  { store, fields = entryFields[seen.key.kind] }: EntryPlace,
 ): Saved | { readonly clash: EntrySheet } {
   const { key } = seen;
   const saved = store.save(seen, change.changes, change.body);
@@ -121,15 +134,19 @@ function saveOver(
   const paths = clashing(change.changes, plainOf(seen.data), plainOf(now.data));
   const bodies = change.body !== undefined && now.body !== seen.body;
   if (paths.length === 0 && !bodies) return store.save(now, change.changes, change.body);
-  return { clash: clashSheet(now, change, paths) };
+  return { clash: clashSheet(now, change, paths, fields) };
 }
 
 /** The fields of a posted form, and what it said when it was opened. */
-function typedIn(posted: URLSearchParams, opened: Opened) {
+function typedIn(
+  posted: URLSearchParams,
+  opened: Opened,
+  fields: readonly FormField[] = entryFields[opened.key.kind],
+) {
   const { kind } = opened.key;
   const form = kind === 'component' ? withTenMeasured(posted) : posted;
   const seen = seenIn(form, opened);
-  const nodes = formTree(entryFields[kind], plainOf(seen.data), form);
+  const nodes = formTree(fields, plainOf(seen.data), form);
   const body = opened.body === undefined ? undefined : trimmed(form.get(BODY) ?? seen.body ?? '');
   return { form, seen, nodes, body };
 }
@@ -145,7 +162,7 @@ export function typedChange(posted: URLSearchParams, opened: Opened, { shop }: F
 
 /** What a posted form comes to. */
 export function stepEntry(posted: URLSearchParams, opened: Opened, place: EntryPlace): EntryStep {
-  const { form, seen, nodes, body: typedBody } = typedIn(posted, opened);
+  const { form, seen, nodes, body: typedBody } = typedIn(posted, opened, place.fields);
   const again = (tried: Tried): EntryStep => ({
     sheet: sheetOf(seen, nodes, { ...tried, ...(typedBody === undefined ? {} : { body: typedBody }) }),
   });

@@ -9,19 +9,24 @@ import { wireSchema } from '#catalogue/schemas/wire.ts';
 import type { FormNode } from '../../intake/contentForm/formTree.ts';
 import type { EntryKind } from '../../content/entry.ts';
 
-/** What a piece is strung of is set on the board, and its photographs stand on a page of their own. */
-const ON_THE_BOARD: readonly string[] = [
+/** What a piece is strung of is set on the board; its photographs and its tutorial have pages of their own. */
+const ELSEWHERE: readonly string[] = [
   ...['wire', 'closing', 'pendant', 'one-sided', 'upright', 'mirrored', 'sections', 'strands', 'lie', 'gap'],
-  'pictures',
+  ...['pictures', 'teach'],
 ];
 
 export const entryFields: Readonly<Record<EntryKind, readonly FormField[]>> = {
   component: describeFields(componentSchema),
   wire: describeFields(wireSchema),
   guide: describeFields(guideSchema),
-  piece: describeFields(pieceSchema).filter(({ name }) => !ON_THE_BOARD.includes(name)),
+  piece: describeFields(pieceSchema).filter(({ name }) => !ELSEWHERE.includes(name)),
   shop: describeFields(shopSchema),
 };
+
+/** Of a piece what its tutorial says. */
+export const tutorialFields: readonly FormField[] = describeFields(pieceSchema).filter(
+  ({ name }) => name === 'teach',
+);
 
 /** What stands in the field `kind` of a form of a component. */
 export function kindIn(nodes: readonly FormNode[]): string {

@@ -1,5 +1,5 @@
 /** The beads of a step, run by run, as a hand takes them up and a tick stands for each. */
-import type { Group, GroupPart } from '../groups.ts';
+import type { Group, GroupPart } from '#core/instructions/groups.ts';
 
 /** Like components in a row, or one repeat of a motif, as far as the step goes. */
 export type Run = {

@@ -2,9 +2,10 @@
 import type { ComponentChildren } from 'preact';
 import { sectionName } from '#words/sectionName.ts';
 import { benchCardWords, stringingWords } from '#words/words.ts';
-import { namesIn, plainNamesIn, type PieceCard } from '../../models/benchCard.ts';
+import { namesIn, plainNamesIn } from '#ui/models/partNames.ts';
+import type { PieceCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
-import { phasesOf } from '../../models/phases.ts';
+import { phasesOf } from '#core/instructions/phases.ts';
 import { BoardMarks } from './BoardMarks.tsx';
 import { ExactFigures } from './ExactFigures.tsx';
 import { EndPicture, StrandPicture } from './Pictures.tsx';

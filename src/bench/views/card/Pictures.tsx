@@ -1,11 +1,10 @@
 /** A strand's pictures: as it will lie, numbered as its list is, and the clasp's end close up. */
 import type { ShownUnit } from '#core/units/unit.ts';
-import { drawBoard } from '#draw/drawings/board.ts';
 import { drawEnds } from '#draw/drawings/ends.ts';
-import { drawNumbered } from '#draw/drawings/numbered.ts';
+import { drawStrandPicture } from '#ui/models/strandPicture.ts';
 import type { BenchCardWords } from '#words/words.ts';
 import type { PieceCard } from '../../models/benchCard.ts';
-import type { Group } from '../../models/groups.ts';
+import type { Group } from '#core/instructions/groups.ts';
 
 type Props = {
   readonly bench: PieceCard;
@@ -15,13 +14,17 @@ type Props = {
   readonly words: BenchCardWords;
 };
 
-/** Up to here a strand lies straight on the sheet, as on the board; a longer one is cut into rows. */
-const STRAIGHT_BOARD_MM = 260;
-
 /** The strand as it will lie; on a narrow screen it is larger than that, and moved under a finger. */
 export function StrandPicture(props: Props) {
-  const html = drawStrand(props);
-  const label = props.words.picture;
+  const { bench, strand, groups, unit, words } = props;
+  const { copy, candidate, card } = bench;
+  const { picture: label, pictureText, pictureRows, pictureRowsText } = words;
+  const html = drawStrandPicture(copy.design, candidate, card, strand, groups, {
+    board: { title: label, description: pictureText(card.hand.boardSide) },
+    rows: { title: pictureRows, description: pictureRowsText },
+    idPrefix: `piece-${strand}`,
+    unit,
+  });
   return <figure class="laid" tabIndex={0} aria-label={label} dangerouslySetInnerHTML={{ __html: html }} />;
 }
 
@@ -36,20 +39,4 @@ export function EndPicture({ bench, strand, words }: Omit<Props, 'groups' | 'uni
     labels: words.endLabels,
   });
   return <figure class="end" dangerouslySetInnerHTML={{ __html: ends }} />;
-}
-
-function drawStrand({ bench, strand, groups, unit, words }: Props): string {
-  const { copy, candidate, card } = bench;
-  // What hangs hangs from the first strand.
-  const design = strand === 0 ? copy.design : { ...copy.design, hanging: null };
-  const sequence = candidate.sequences[strand] ?? [];
-  const spans = groups.flatMap(({ numbers }) => numbers ?? []);
-  const side = card.hand.boardSide;
-  const idPrefix = `piece-${strand}`;
-  if ((card.strands[strand]?.finishedLengthMm ?? 0) > STRAIGHT_BOARD_MM) {
-    const caption = { title: words.pictureRows, description: words.pictureRowsText };
-    return drawNumbered(design, sequence, { ...caption, idPrefix, spans });
-  }
-  const caption = { title: words.picture, description: words.pictureText(side) };
-  return drawBoard(design, [sequence], { ...caption, idPrefix, unit, claspSide: side, spans });
 }

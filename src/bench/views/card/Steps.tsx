@@ -1,7 +1,7 @@
 /** The steps, each at its moment, each with a box to tick. */
 import { isCaution, type Step } from '#core/instructions/step.ts';
 import type { BenchCardWords } from '#words/words.ts';
-import type { Phase } from '../../models/phases.ts';
+import type { Phase } from '#core/instructions/phases.ts';
 
 type Props = {
   /** What they are for, on paper, where they may have come to stand on a sheet of their own. */

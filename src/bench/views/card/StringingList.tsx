@@ -2,7 +2,7 @@
 import type { End, Held } from '#core/instructions/held.ts';
 import type { BenchCardWords } from '#words/words.ts';
 import type { Format } from '#words/format.ts';
-import { groupText, type Group, type GroupPart } from '../../models/groups.ts';
+import { groupText, type Group, type GroupPart } from '#core/instructions/groups.ts';
 
 type Props = {
   readonly strand: number;

@@ -1,8 +1,8 @@
 /** What a stop of the walk says, and what each of its ticks is called. */
 import type { Step } from '#core/instructions/step.ts';
 import { sectionName } from '#words/sectionName.ts';
+import { namesIn, plainNamesIn } from '#ui/models/partNames.ts';
 import { atBoardWords, benchCardWords, stringingWords } from '#words/words.ts';
-import { namesIn, plainNamesIn } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';
 import type { Run } from '../../models/steps/runs.ts';
 import type { WalkSheet } from '../../models/steps/sheet.ts';

@@ -13,6 +13,7 @@ import priceStyle from '#bench/styles/price.css?raw';
 import steps from '#bench/views/steps/walk.client.ts?bundle';
 import stepsStyle from '#bench/styles/steps.css?raw';
 import style from '#bench/styles/bench.css?raw';
+import tutorialStyle from '#ui/styles/tutorial.css?raw';
 import tokens from '#ui/styles/tokens.css?raw';
 
 export const prerender = false;
@@ -32,6 +33,7 @@ const FILES: Readonly<Record<string, { readonly type: string; readonly text: str
   'steps.css': { type: 'text/css; charset=utf-8', text: stepsStyle },
   'steps.js': { type: 'text/javascript; charset=utf-8', text: steps },
   'preview.css': { type: 'text/css; charset=utf-8', text: previewStyle },
+  'tutorial.css': { type: 'text/css; charset=utf-8', text: tutorialStyle },
   'preview.js': { type: 'text/javascript; charset=utf-8', text: preview },
 };
 

@@ -2,7 +2,7 @@
  * The sequence as a maker reads it: section by section, a motif once with how
  * often it repeats, instead of a line a bead. It also keeps the card to one sheet.
  */
-import type { Row } from '#core/instructions/rows.ts';
+import type { Row } from './rows.ts';
 
 export type GroupPart = Pick<Row, 'kind' | 'component' | 'count'>;
 

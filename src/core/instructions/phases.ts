@@ -1,6 +1,6 @@
 /** The steps as a card lists them: a sheet a strand, on it what belongs together under one heading. */
-import { phasesOfSteps, type PhaseName } from '#core/instructions/phase.ts';
-import type { Step } from '#core/instructions/step.ts';
+import { phasesOfSteps, type PhaseName } from './phase.ts';
+import type { Step } from './step.ts';
 
 /** A step with its place among all steps of the card, from 0. */
 export type PlacedStep = { readonly at: number; readonly step: Step };
