@@ -15,7 +15,7 @@ import type { PieceForSizer, PostForSizer, PostTarget, ShopForSizer } from '#siz
 import type { Lang } from '#words/lang.ts';
 import { offersOf } from './partOffers.ts';
 import { address } from '../site/addresses.ts';
-import { unitIn } from './frame.ts';
+import { unitIn } from './unitIn.ts';
 
 export function forSizer(piece: Piece, shop: Shop, lang: Lang): PieceForSizer {
   const { id, revision, listedMinor, status } = piece;

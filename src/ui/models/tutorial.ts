@@ -64,9 +64,6 @@ export function tutorialOf(
   };
 }
 
-/** A size as a tutorial has a page of it: whole millimetres of what it is asked by. */
-const keyOf = (mm: number): string => String(Math.round(mm));
-
 export type TutorialPage = {
   readonly piece: Piece;
   /** What names the size in the address; null for the piece as shown. */
@@ -74,6 +71,18 @@ export type TutorialPage = {
   /** As a learner measures, mm. */
   readonly askedMm: number | null;
 };
+
+/** A size in an address: whole millimetres of what it is asked by. */
+const keyOf = (mm: number): string => String(Math.round(mm));
+
+/** The shop's tables in some languages: sizes as a learner measures, mm, by their part of the address, the first of each. */
+function sizesIn(piece: Piece, rules: Rules, langs: readonly Lang[]): ReadonlyMap<string, number> {
+  const sizes = new Map<string, number>();
+  for (const { askedMm } of langs.flatMap((lang) => sizeTable(piece, rules, lang)?.rows ?? [])) {
+    if (!sizes.has(keyOf(askedMm))) sizes.set(keyOf(askedMm), askedMm);
+  }
+  return sizes;
+}
 
 /**
  * The pages of all tutorials that the shop offers: each piece as shown, and in
@@ -83,24 +92,18 @@ export type TutorialPage = {
 export function tutorialPages(pieces: readonly Piece[], rules: Rules): readonly TutorialPage[] {
   return pieces
     .filter(({ teach }) => teach?.offered === true)
-    .flatMap((piece) => {
-      const rows = LANGS.flatMap((lang) => sizeTable(piece, rules, lang)?.rows ?? []);
-      const sizes = new Map(rows.map(({ askedMm }) => [keyOf(askedMm), askedMm]));
-      return [
-        { piece, sizeKey: null, askedMm: null },
-        ...[...sizes].map(([sizeKey, askedMm]) => ({ piece, sizeKey, askedMm })),
-      ];
-    });
+    .flatMap((piece) => [
+      { piece, sizeKey: null, askedMm: null },
+      ...[...sizesIn(piece, rules, LANGS)].map(([sizeKey, askedMm]) => ({ piece, sizeKey, askedMm })),
+    ]);
 }
 
-/** Sizes that a page links to, those of its own language's table, each with its part of the address. */
-export function linkedSizes(
-  piece: Piece,
-  rules: Rules,
-  lang: Lang,
-): readonly { readonly key: string; readonly askedMm: number }[] {
-  const rows = sizeTable(piece, rules, lang)?.rows ?? [];
-  return rows.map(({ askedMm }) => ({ key: keyOf(askedMm), askedMm }));
+export type LinkedSize = { readonly key: string; readonly askedMm: number };
+
+/** Sizes that a page links to, those of its own language's table, smallest first. */
+export function linkedSizes(piece: Piece, rules: Rules, lang: Lang): readonly LinkedSize[] {
+  const all = sizesIn(piece, rules, LANGS);
+  return [...sizesIn(piece, rules, [lang])].map(([key, own]) => ({ key, askedMm: all.get(key) ?? own }));
 }
 
 /** The piece in a size at an easy sit, as the shop's table has it; as listed where none is given. Null where it can't be made so. */
