@@ -10,6 +10,8 @@ const KINDS: readonly (readonly [kind: string, path: string])[] = [
   ['all pieces', '/pieces/'],
   ['necklace', '/pieces/loom-shuttle/'],
   ['bracelet', '/pieces/banked-fire/'],
+  ['tutorial', '/pieces/banked-fire/make/'],
+  ['German tutorial in a size', '/de/pieces/wash-day/make/480/'],
   ['past pieces', '/past/'],
   ['ways', '/materials/'],
   ['beads', '/beads/'],

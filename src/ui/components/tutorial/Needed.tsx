@@ -46,7 +46,7 @@ function Amounts({ tutorial: { materials }, words, format, nameOf }: Told) {
   const { components, wire, chainMm } = materials;
   const { part, count, spares } = words.columns;
   return (
-    <table class="amounts">
+    <table class="amounts" aria-labelledby="materials">
       <thead>
         <tr>
           <th scope="col">{part}</th>
