@@ -249,6 +249,18 @@ describe.skipIf(sshdPath === undefined)(
       expect(siteIn(host.folder)).toEqual(site);
     });
 
+    test('that can’t rename a file over another gets it all the same', async () => {
+      await host.restart({ noReplacing: true });
+      settle();
+      releaseOf(releases, ids.first, siteOf(pieces(3)));
+      expect(await send()).toBe(0);
+      const second = siteOf({ ...pieces(3), 'piece-1': 'another clasp' });
+      releaseOf(releases, ids.second, second);
+      expect(await send()).toBe(0);
+      expect(siteIn(host.folder)).toMatchObject(second);
+      await host.restart();
+    });
+
     test('one upload at a time', async () => {
       settle();
       releaseOf(releases, ids.first, siteOf(pieces(100), 2000));

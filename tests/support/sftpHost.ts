@@ -38,6 +38,8 @@ export type HostSettings = {
   /** No file may be longer, KiB: to whoever writes, a disk that is full. */
   readonly mostKib?: number;
   readonly newKey?: boolean;
+  /** Without OpenSSH's own way to rename a file over another. */
+  readonly noReplacing?: boolean;
 };
 
 function freePort(): Promise<number> {
@@ -90,7 +92,12 @@ export async function startSftpHost(sshd: string): Promise<SftpHost> {
     await ended;
   };
 
-  async function begin({ readOnly = false, mostKib, newKey = false }: HostSettings): Promise<void> {
+  async function begin({
+    readOnly = false,
+    mostKib,
+    newKey = false,
+    noReplacing = false,
+  }: HostSettings): Promise<void> {
     await end();
     if (newKey || !existsSync(hostKey)) makeKey(hostKey);
     const config = [
@@ -106,7 +113,7 @@ export async function startSftpHost(sshd: string): Promise<SftpHost> {
       'KbdInteractiveAuthentication no',
       'MaxStartups 100',
       'LogLevel FATAL',
-      `Subsystem sftp internal-sftp${readOnly ? ' -R' : ''}`,
+      `Subsystem sftp internal-sftp${readOnly ? ' -R' : ''}${noReplacing ? ' -P posix-rename' : ''}`,
     ];
     const file = join(place, 'sshd_config');
     writeFileSync(file, `${config.join('\n')}\n`);
