@@ -1,8 +1,11 @@
 /** A release of another program takes over the running shop's socket, with real processes and real connections. */
+import { once } from 'node:events';
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { Agent, get } from 'node:http';
-import { connect, type Socket } from 'node:net';
+import { get as getSecurely } from 'node:https';
+import { connect, createServer, type AddressInfo, type Socket } from 'node:net';
 import { join } from 'node:path';
+import type { TLSSocket } from 'node:tls';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { currentRelease, pointTo } from '#catalogue/released/place.ts';
 import { takeOverAll } from '#release/files.ts';
@@ -160,4 +163,58 @@ test('killed without a word, it leaves nobody behind at the port', async () => {
       ),
     { timeout: 10_000 },
   );
+});
+
+/** A port that nobody has at this moment. */
+async function freePort(): Promise<number> {
+  const server = createServer().listen(0);
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  server.close();
+  await once(server, 'close');
+  return port;
+}
+
+/** What the tablets' door says to a stranger, and by which certificate; null where it is shut. */
+const atTabletDoor = (port: number): Promise<{ status: number; fingerprint: string } | null> =>
+  new Promise((resolve) => {
+    const options = {
+      host: '127.0.0.1',
+      port,
+      path: '/bench/steps/',
+      rejectUnauthorized: false,
+      agent: false,
+    };
+    getSecurely(options, (response) => {
+      const { fingerprint256 } = (response.socket as TLSSocket).getPeerCertificate();
+      response.resume();
+      response.once('end', () => resolve({ status: response.statusCode ?? 0, fingerprint: fingerprint256 }));
+    }).once('error', () => resolve(null));
+  });
+
+test('the tablets’ door opens again in the new program, at the same port, by the same certificate', async () => {
+  await shop.stop();
+  const port = await freePort();
+  shop = await startShop({
+    ...place.env,
+    CLASPWISE_BOOK: join(place.folder, 'orders.sqlite'),
+    CLASPWISE_TABLET_PORT: String(port),
+    CLASPWISE_HOSTS: '127.0.0.1',
+  });
+  expect(await atTabletDoor(port)).toBeNull();
+  await fetch(`${shop.base}/bench/tablets/`, {
+    method: 'POST',
+    headers: { origin: shop.base },
+    body: new URLSearchParams({ act: 'on' }),
+  });
+  const before = await atTabletDoor(port);
+  expect(before?.status).toBe(401);
+  pointTo(otherProgram(1), place.releases);
+  await showsProgram(1);
+  // The page of the new program knows of it once it is open there.
+  await vi.waitUntil(
+    async () => (await (await fetch(`${shop.base}/bench/tablets/`)).text()).includes(`on port ${port}`),
+    { timeout: 30_000, interval: 100 },
+  );
+  expect(await atTabletDoor(port)).toEqual(before);
 });

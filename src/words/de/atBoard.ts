@@ -79,7 +79,8 @@ export const atBoard: typeof english = {
   clockHint:
     'Nur wenn Sie es wissen wollen: Die Minuten stehen dann bei der Bestellung, neben der Schätzung nach Ihrer Regel.',
   minutes: (minutes) => `${minutes} min`,
-  timeOn: (day, minutes, f) => `${day}: ${f.number(minutes)} Minuten am Brett nach Ihrer Uhr`,
+  timeOn: (day, minutes, f) =>
+    `${day}: ${f.number(minutes)} ${minutes === 1 ? 'Minute' : 'Minuten'} am Brett nach Ihrer Uhr`,
 
   problems: {
     'no-such-order': 'Im Auftragsbuch steht keine Bestellung mit dieser Nummer.',

@@ -87,7 +87,7 @@ export const atBoard = {
   minutes: (minutes: string): string => `${minutes} min`,
   /** In an order's history, and on the page of months. */
   timeOn: (day: string, minutes: number, f: Format): string =>
-    `${day}: ${f.number(minutes)} minutes at the board by your clock`,
+    `${day}: ${f.number(minutes)} ${minutes === 1 ? 'minute' : 'minutes'} at the board by your clock`,
 
   problems: {
     'no-such-order': 'There is no order with this number in the book.',

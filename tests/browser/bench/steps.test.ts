@@ -101,6 +101,16 @@ test('a second window is told where the first has got to, and can go on from the
   await line(page).toBe('Kept in the order book.');
   await other.reload();
   expect(await stopNumber(other)).toBe(4);
+  // A step that is only looked at moves nothing, until she goes on from there.
+  await other.goto(`/bench/orders/${number}/steps/?step=2`);
+  expect(await stopNumber(other)).toBe(2);
+  await other.goto(`/bench/orders/${number}/steps/`);
+  expect(await stopNumber(other)).toBe(4);
+  await other.goto(`/bench/orders/${number}/steps/?step=2`);
+  await other.keyboard.press('Enter');
+  await line(other).toBe('Kept in the order book.');
+  await other.goto(`/bench/orders/${number}/steps/`);
+  expect(await stopNumber(other)).toBe(3);
 });
 
 test('her clock runs only when started, pauses, and its time stands with the order', async () => {

@@ -28,10 +28,14 @@ const MINUTE_S = 60;
 /** Where her clock runs, as long as the window is open. */
 const RUNS = 'bench-clock';
 
+/** Keys that press what the keyboard is on. */
+const PRESSES = [' ', 'Enter'];
+
 const WAYS: Readonly<Record<string, 1 | -1>> = {
   PageDown: 1,
   ArrowRight: 1,
   ' ': 1,
+  Enter: 1,
   PageUp: -1,
   ArrowLeft: -1,
 };
@@ -58,10 +62,10 @@ function walkThrough(form: HTMLFormElement, walk: WalkData): void {
   let sending = false;
   let again = 0;
 
-  /** At a stop that the address names, it begins there. */
+  /** A stop that the address names is only looked at: her place stays where it is until she goes on from there. */
   const named = Number(document.querySelector('[data-place]')?.getAttribute('data-place'));
-  if (new URLSearchParams(location.search).has('step') && Number.isInteger(named))
-    walking = goTo(walking, named);
+  let lookedAt = new URLSearchParams(location.search).has('step') && Number.isInteger(named) ? named : null;
+  const here = (): Walking => (lookedAt === null ? walking : goTo(walking, lookedAt));
 
   function set(next: Walking): void {
     walking = next;
@@ -71,14 +75,15 @@ function walkThrough(form: HTMLFormElement, walk: WalkData): void {
   }
 
   function move(next: Walking): void {
-    if (next.place === walking.place) return;
+    if (next.place === here().place) return;
     opened = false;
+    lookedAt = null;
     set(next);
     put('aloud', showPlace(walk, walking.place));
   }
 
   function show(): void {
-    showPlace(walk, walking.place);
+    showPlace(walk, here().place);
     const { line, elsewhere } = walking;
     const left = opened && !isUnsaved(walking) && walking.place > 0 ? walk.words.leftOff : '';
     const standing = isUnsaved(walking)
@@ -131,9 +136,9 @@ function walkThrough(form: HTMLFormElement, walk: WalkData): void {
     event.preventDefault();
     if (!(button instanceof HTMLElement)) return;
     const { tick: at, go } = button.dataset;
-    if (at !== undefined) move(tick(walking, Number(at)));
+    if (at !== undefined) move(tick(here(), Number(at)));
     else if (go !== undefined) move(goTo(walking, Number(go)));
-    else move(goTo(walking, walking.place + ('back' in button.dataset ? -1 : 1)));
+    else move(goTo(walking, here().place + ('back' in button.dataset ? -1 : 1)));
   });
   for (const link of document.querySelectorAll<HTMLAnchorElement>('[data-stop-link]')) {
     link.addEventListener('click', (event) => {
@@ -150,12 +155,16 @@ function walkThrough(form: HTMLFormElement, walk: WalkData): void {
     // Space and Enter stay what they are on a button or a link.
     const onControl =
       event.target instanceof Element && event.target.closest('button, a, summary, input') !== null;
-    if (way === undefined || (event.key === ' ' && onControl)) return;
+    if (way === undefined || (PRESSES.includes(event.key) && onControl)) return;
     event.preventDefault();
-    move(goTo(walking, walking.place + way));
+    move(goTo(walking, here().place + way));
   });
-  part('theirs')?.addEventListener('click', () => set(decide(walking, 'theirs')));
-  part('mine')?.addEventListener('click', () => set(decide(walking, 'mine')));
+  for (const whose of ['theirs', 'mine'] as const) {
+    part(whose)?.addEventListener('click', () => {
+      if (whose === 'theirs') lookedAt = null;
+      set(decide(walking, whose));
+    });
+  }
   window.addEventListener('online', () => void send());
 
   const clock = part<HTMLButtonElement>('clock');
