@@ -1,14 +1,15 @@
 /** The steps at the board, one at a time and large. Every button is a form's, so that it works without a script too. */
 import { underBase } from '#ui/site/base.ts';
-import { isCaution } from '#core/instructions/step.ts';
-import { atBoardWords, benchCardWords, type AtBoardWords } from '#words/words.ts';
+import { atBoardWords, benchCardWords } from '#words/words.ts';
 import type { Frame } from '../../models/frame.ts';
 import type { WalkSheet } from '../../models/steps/sheet.ts';
-import { MOST_PIECES, stepsAddress, subjectText } from '../../models/steps/subject.ts';
-import { stopAt, type WalkStop } from '../../models/steps/walk.ts';
+import { stepsAddress, subjectText } from '../../models/steps/subject.ts';
+import { stopAt } from '../../models/steps/walk.ts';
 import { drawFigures, figuresOf, type Figure } from './figures.ts';
-import { stopText, type StopText } from './stopText.ts';
+import { stopText } from './stopText.ts';
 import { walkData } from './walkData.ts';
+import { Beside, Notices } from './WalkNotices.tsx';
+import { Finished, StopSection } from './WalkStops.tsx';
 
 type Props = {
   readonly sheet: WalkSheet;
@@ -132,164 +133,8 @@ function Head({ sheet, atBench, frame }: Props) {
   );
 }
 
-/** What must not be overlooked: what differs, what was changed since, whose words there are. */
-function Notices({ sheet, frame }: Props) {
-  const { details, kept, walk, pieces } = sheet;
-  const { lang, now } = frame;
-  const words = atBoardWords(lang);
-  const notes = benchCardWords(lang).notes;
-  const [detail] = details;
-  const many = pieces.length < (detail?.entry.document.quantity ?? 1);
-  return (
-    <>
-      {details
-        .filter((one) => one.now.checked.differences.length > 0)
-        .map(({ entry }) => (
-          <p class="warning">{words.differs(entry.document.number)}</p>
-        ))}
-      {many && <p class="warning">{words.tooMany(MOST_PIECES)}</p>}
-      {kept !== null && kept.at > now && <p class="warning">{words.clockBack}</p>}
-      {kept !== null && kept.digest !== walk.digest && (
-        <p class="warning" role="alert">
-          {words.changed}
-        </p>
-      )}
-      {details.flatMap(({ entry, events }) => [
-        ...said('buyer', entry.document.number, entry.document.buyer.note),
-        ...events
-          .filter(({ kind }) => kind === 'note')
-          .flatMap(({ text }) => said('maker', entry.document.number, text)),
-      ])}
-    </>
-  );
-
-  function said(by: 'buyer' | 'maker', number: string, text: string) {
-    if (text.trim() === '') return [];
-    return [
-      <p class="noted">
-        <b>
-          {details.length > 1 && `${number} `}
-          {notes[by]}
-        </b>{' '}
-        <bdi>{text}</bdi>
-      </p>,
-    ];
-  }
-}
-
 function Drawn({ figure, hidden }: { readonly figure: Figure; readonly hidden: boolean }) {
   return (
     <figure data-figure={figure.name} hidden={hidden} dangerouslySetInnerHTML={{ __html: figure.svg }} />
-  );
-}
-
-type StopProps = {
-  readonly stop: WalkStop;
-  readonly text: StopText;
-  readonly label: string;
-  readonly place: number;
-  readonly hidden: boolean;
-  readonly words: AtBoardWords;
-};
-
-function StopSection({ stop, text, label, place, hidden, words }: StopProps) {
-  const { from, ticks } = stop;
-  const done = Math.min(ticks.length, Math.max(0, place - from));
-  const [first] = ticks;
-  const warns = first !== undefined && isCaution(first.step.code);
-  const counted = ticks.length > 1 || text.ticks.some((one) => one !== '');
-  return (
-    <section data-stop hidden={hidden}>
-      <p class="where">{[label, ...text.where].join(' · ')}</p>
-      <h2 class={warns ? 'say caution' : 'say'}>{text.say}</h2>
-      {counted && (
-        <>
-          <p class="counted" data-count>
-            {words.count(String(done), String(ticks.length))}
-          </p>
-          <ol class="runs-to-tick">
-            {text.ticks.map((one, index) => (
-              <li>
-                <button
-                  type="submit"
-                  name="place"
-                  value={index < done ? from + index : from + index + 1}
-                  aria-pressed={index < done}
-                  aria-current={index === done ? 'step' : undefined}
-                  data-tick={from + index}
-                >
-                  {one}
-                </button>
-              </li>
-            ))}
-          </ol>
-        </>
-      )}
-    </section>
-  );
-}
-
-function Finished({ sheet, atBench, frame, hidden }: Props & { readonly hidden: boolean }) {
-  const words = atBoardWords(frame.lang);
-  return (
-    <section data-stop hidden={hidden}>
-      <h2 class="say">{words.done}</h2>
-      <p>{sheet.details.length === 0 ? words.donePiece : words.doneText}</p>
-      {atBench &&
-        sheet.details.map(({ entry: { document } }) => (
-          <p>
-            <a class="button" href={underBase(`/bench/orders/${document.number}/`)}>
-              {frame.words.order.title(document.number)}
-            </a>
-          </p>
-        ))}
-      <p>
-        <button type="submit" name="place" value="0" data-go="0">
-          {words.again}
-        </button>
-      </p>
-    </section>
-  );
-}
-
-/** What the script fills in: how it stands with the book, the screen and her clock. */
-function Beside({ sheet, frame }: Props) {
-  const words = atBoardWords(frame.lang);
-  return (
-    <>
-      <noscript>
-        <p class="quiet">{words.noScript}</p>
-      </noscript>
-      <div data-standing hidden>
-        <p role="status" data-line></p>
-        <p class="warning" role="alert" data-elsewhere hidden>
-          <span data-elsewhere-text></span>{' '}
-          <button type="button" data-theirs>
-            {words.takeTheirs}
-          </button>{' '}
-          <button type="button" data-mine>
-            {words.keepMine}
-          </button>
-        </p>
-        <p class="warning" role="alert" data-refused hidden>
-          <span data-refused-text></span> <a href="">{words.loadAnew}</a>
-        </p>
-        {sheet.details.length > 0 && (
-          <p class="clock">
-            <button type="button" data-clock aria-pressed="false">
-              {words.start}
-            </button>{' '}
-            <span>
-              {words.clock}: <span data-minutes></span>
-            </span>{' '}
-            <span class="quiet">{words.clockHint}</span>
-          </p>
-        )}
-        <p class="quiet">
-          {words.hint} <span data-awake></span>
-        </p>
-      </div>
-      <p class="unseen" aria-live="polite" data-aloud></p>
-    </>
   );
 }
