@@ -101,6 +101,8 @@ test('is off by default, is paired by a code that works once, walks a card, and 
   await again.context.close();
 
   await tablet.page.getByRole('link', { name: `String it: ${number}` }).click();
+  // Keys are heard once the script is there.
+  await tablet.page.locator('[data-standing]').waitFor();
   for (let at = 0; at < 3; at += 1) await tablet.page.keyboard.press('PageDown');
   await expect.poll(() => tablet.page.locator('[data-line]').innerText()).toBe('Kept in the order book.');
   expect(await axeFindingsInBothSchemes(tablet.page)).toEqual([]);
