@@ -15,23 +15,26 @@ type Props = {
 
 export function Strung({ sheet, query, said, frame }: Props) {
   const words = stockWords(frame.lang).strung;
-  if (sheet.card === null) return null;
   const action = `/bench/pieces/${sheet.piece.id}/strung/${query === '' ? '' : `?${query}`}` as const;
   return (
     <div class="off-paper">
       <Said said={said} words={words} />
-      <details>
-        <summary>{words.title}</summary>
-        <form method="post" action={underBase(action)}>
-          <p>{words.lead}</p>
-          <p class="row">
-            <label>
-              {words.many} <input name="many" value="1" inputMode="numeric" size={3} maxLength={2} required />
-            </label>
-            <button type="submit">{words.button}</button>
-          </p>
-        </form>
-      </details>
+      {/* What was strung just now may have been the last that there was enough for. */}
+      {sheet.card !== null && (
+        <details>
+          <summary>{words.title}</summary>
+          <form method="post" action={underBase(action)}>
+            <p>{words.lead}</p>
+            <p class="row">
+              <label>
+                {words.many}{' '}
+                <input name="many" value="1" inputMode="numeric" size={3} maxLength={2} required />
+              </label>
+              <button type="submit">{words.button}</button>
+            </p>
+          </form>
+        </details>
+      )}
     </div>
   );
 }
