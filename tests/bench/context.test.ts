@@ -38,7 +38,7 @@ beforeEach(() => {
 });
 afterEach(() => {
   for (const { usable } of joined) usable()?.db.close();
-  rmSync(folder, { recursive: true, force: true });
+  rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
 });
 
 /** A bench as a process that starts now joins it. */
