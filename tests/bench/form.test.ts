@@ -139,6 +139,7 @@ describe('the settings', () => {
       shopOrigins: [],
       proxies: [],
       deskPerMinute: 20,
+      tabletPort: 4343,
     });
   });
 
