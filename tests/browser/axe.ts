@@ -37,6 +37,8 @@ export async function axeFindings(page: Page, within = 'html'): Promise<string[]
 
 /** The same in light and in dark, each finding after its scheme. */
 export async function axeFindingsInBothSchemes(page: Page): Promise<string[]> {
+  // Text may be there before the style that gives things their place.
+  await page.waitForLoadState('load');
   const found: string[] = [];
   for (const colorScheme of ['light', 'dark'] as const) {
     // Without motion, so that no colour is met halfway to another.
