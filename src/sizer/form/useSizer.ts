@@ -35,6 +35,8 @@ export type SizerHandle = {
 export type Engine = typeof import('./answering.ts');
 
 const loadEngine = () => import('./answering.ts');
+// Fetched while the form comes alive; where that fails, it is tried again once it lives.
+if (typeof document !== 'undefined') loadEngine().catch(() => null);
 const WAITING: Outcome = { kind: 'waiting' };
 
 /** `id`: begins those of the form's fields. */

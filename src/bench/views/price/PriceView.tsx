@@ -9,9 +9,9 @@ export function PriceView(props: PriceProps) {
   return (
     <>
       <p>{props.words.lead}</p>
-      <TryOutForm {...props} />
       <StackTable {...props} />
       <EarnedTable {...props} />
+      <TryOutForm {...props} />
       <SizePrices {...props} />
     </>
   );
