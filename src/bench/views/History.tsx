@@ -22,7 +22,13 @@ export function History({ detail, frame }: { detail: OrderDetail; frame: Frame }
       {detail.boardTime.length > 0 && (
         <ul class="history">
           {detail.boardTime.map(({ day, seconds }) => (
-            <li>{atBoardWords(lang).timeOn(formatDate(day, lang), Math.ceil(seconds / 60), frame.format)}</li>
+            <li>
+              {atBoardWords(lang).timeOn(
+                formatDate(day, lang),
+                Math.max(1, Math.round(seconds / 60)),
+                frame.format,
+              )}
+            </li>
           ))}
         </ul>
       )}

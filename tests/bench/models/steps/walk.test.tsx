@@ -228,7 +228,7 @@ describe('her clock', () => {
     );
     const detail = orderDetail(shop.book, catalogue, one, frame)!;
     const history = renderToString(<History detail={detail} frame={frame} />);
-    expect(history).toContain('25 November 2026: 21 minutes at the board by your clock');
+    expect(history).toContain('25 November 2026: 20 minutes at the board by your clock');
     change(shop.book, one, 1, frame.now, { kind: 'state', state: 'sent' });
     const months = monthsOf(shop.book, catalogue, '2026');
     expect(months.all.sent.timed).toMatchObject({ orders: 1, seconds: secondsAtBoard(shop.book, one) });
