@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
+import { layOutAll } from './layOutAll.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -18,6 +19,7 @@ type Axe = {
 /** Violations within what a selector finds, in the colours that stand. */
 export async function axeFindings(page: Page, within = 'html'): Promise<string[]> {
   // The policy of the page lets no script in from a test, so it goes in by the debugger's own way.
+  await layOutAll(page);
   await page.evaluate(`window.axe === undefined && (() => { ${AXE} })()`);
   return page.evaluate(
     async ([selector, tags]) => {

@@ -1,6 +1,7 @@
 /** The built shop, served as `npm start` serves it, and pages of it in the one Chromium of the run. */
 import { chromium, type BrowserContextOptions, type Download, type Page } from 'playwright-core';
 import { inject, onTestFinished } from 'vitest';
+import { layOutAll } from './layOutAll.ts';
 
 /** Address of the shop, no slash at the end. */
 export const shop = inject('shop');
@@ -51,8 +52,10 @@ export async function alive(page: Page): Promise<void> {
 }
 
 /** By how many pixels the page is wider than its window: nothing, or less, where all fits. */
-export const tooWide = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+export async function tooWide(page: Page): Promise<number> {
+  await layOutAll(page);
+  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}
 
 /** Bytes of a finished download. */
 export async function bytesOf(download: Download): Promise<Buffer> {
