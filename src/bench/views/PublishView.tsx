@@ -9,6 +9,7 @@ import type { FileStanding } from '../stock/files.ts';
 import type { Frame } from '../models/frame.ts';
 import { howFar } from '../models/howFar.ts';
 import type { Standing } from '../publish/standing.ts';
+import { Running } from './Running.tsx';
 import { SureForm } from './SureForm.tsx';
 
 type Props = {
@@ -22,7 +23,9 @@ export function PublishView({ frame, standing, waiting = [] }: Props) {
   const words = publishWords(frame.lang);
   const hosting = hostingWords(frame.lang);
   const { progress, servedSince, problems, changes, before } = standing;
-  if (progress.state === 'running') return <Running frame={frame} progress={progress} />;
+  if (progress.state === 'running') {
+    return <Running far={howFar(progress, words)} words={words} asks="/bench/publish/progress.json" />;
+  }
   const when = (iso: string): string => formatDateTime(iso, frame.lang);
   return (
     <>
@@ -69,26 +72,6 @@ export function PublishView({ frame, standing, waiting = [] }: Props) {
         </section>
       )}
     </>
-  );
-}
-
-type RunningProps = {
-  readonly frame: Frame;
-  readonly progress: Standing['progress'] & { readonly state: 'running' };
-};
-
-function Running({ frame, progress }: RunningProps) {
-  const words = publishWords(frame.lang);
-  const { step, count, share } = howFar(progress, words);
-  return (
-    <section aria-labelledby="running" data-publishing={underBase('/bench/publish/progress.json')}>
-      <h2 id="running">{words.running}</h2>
-      <p role="status">
-        <span data-step>{step}</span> <span data-count>{count}</span>
-      </p>
-      <progress aria-labelledby="running" max={1} value={share} />
-      <p class="quiet">{words.stay}</p>
-    </section>
   );
 }
 

@@ -7,7 +7,10 @@ import { sentenceOf, type Sentences } from '../sentence.ts';
 const SIDE = { left: 'links', right: 'rechts' };
 
 /** Worum eine Schlaufe führt; '', wo um nichts. */
-function round({ held, finding }: StepArgs['check-loop'] | StepArgs['join-chain'], name: NameOf): string {
+export function round(
+  { held, finding }: StepArgs['check-loop'] | StepArgs['join-chain'],
+  name: NameOf,
+): string {
   const what = finding === null ? '' : name(finding);
   return {
     whole: what,
@@ -22,7 +25,7 @@ const beadsOf = (count: number, f: Format): string =>
   count === 1 ? 'die letzte Perle' : `die letzten ${f.number(count)} Perlen`;
 
 /** Weniger Spiel sieht man nicht, geschweige denn, dass man es nach Augenmaß lässt. */
-const SEEN_MM = 1;
+export const SEEN_MM = 1;
 
 const steps: Sentences<Step, [f: Format, name: NameOf]> = {
   'wear-eye-protection': () => 'Schutzbrille auf, bis zum Schluss: Abgeschnittene Drahtenden fliegen.',

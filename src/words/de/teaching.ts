@@ -1,5 +1,5 @@
 /** Ein Stück als Anleitung: die Schritte für jemanden, der zum ersten Mal auffädelt, Werkzeug, Mengen, Warnungen. */
-import type { Step, StepArgs, StepCode } from '#core/instructions/step.ts';
+import type { Step, StepCode } from '#core/instructions/step.ts';
 import type { PhaseName } from '#core/instructions/phase.ts';
 import type { Tool } from '#core/instructions/tools.ts';
 import type { NameOf } from '../en/steps.ts';
@@ -7,23 +7,9 @@ import type { teaching as english } from '../en/teaching.ts';
 import type { Format } from '../format.ts';
 import { sentenceOf, type Sentences } from '../sentence.ts';
 import { teachSentence, type TeachPhrases } from '../teachStep.ts';
+import { round, SEEN_MM } from './steps.ts';
 
 const SIDE = { left: 'links', right: 'rechts' };
-
-/** Worum eine Schlaufe führt; '', wo um nichts. */
-function round({ held, finding }: StepArgs['check-loop'] | StepArgs['join-chain'], name: NameOf): string {
-  const what = finding === null ? '' : name(finding);
-  return {
-    whole: what,
-    'first-half': `die eine Hälfte (${what})`,
-    'other-half': `die andere Hälfte (${what})`,
-    chain: 'das letzte Glied der Kette',
-    nothing: '',
-  }[held];
-}
-
-/** Weniger Spiel sieht man nicht, geschweige denn, dass man es nach Augenmaß lässt. */
-const SEEN_MM = 1;
 
 const NOTHING = (): TeachPhrases => ({});
 

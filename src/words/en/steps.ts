@@ -7,7 +7,10 @@ import { sentenceOf, type Sentences } from '../sentence.ts';
 export type NameOf = (id: string) => string;
 
 /** What a loop is led round, with its article; '' where it is nothing. */
-function round({ held, finding }: StepArgs['check-loop'] | StepArgs['join-chain'], name: NameOf): string {
+export function round(
+  { held, finding }: StepArgs['check-loop'] | StepArgs['join-chain'],
+  name: NameOf,
+): string {
   const what = finding === null ? '' : name(finding);
   return {
     whole: `the ${what}`,
@@ -25,7 +28,7 @@ const beadsOf = (count: number, f: Format): string =>
   count === 1 ? 'the last bead' : `the last ${f.number(count)} beads`;
 
 /** Slack below this can't be seen, let alone set by eye (common practice, no source). */
-const SEEN_MM = 1;
+export const SEEN_MM = 1;
 
 const steps: Sentences<Step, [f: Format, name: NameOf]> = {
   'wear-eye-protection': () => 'Eye protection on, and it stays on: cut ends of steel wire fly.',

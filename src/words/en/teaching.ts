@@ -1,28 +1,13 @@
 /** A piece as a tutorial: steps told to somebody who strings for the first time, tools, amounts, cautions. */
-import type { Step, StepArgs, StepCode } from '#core/instructions/step.ts';
+import type { Step, StepCode } from '#core/instructions/step.ts';
 import type { PhaseName } from '#core/instructions/phase.ts';
 import type { Tool } from '#core/instructions/tools.ts';
 import type { Format } from '../format.ts';
 import { sentenceOf, type Sentences } from '../sentence.ts';
 import { teachSentence, type OwnSteps, type TeachPhrases } from '../teachStep.ts';
-import type { NameOf } from './steps.ts';
-
-/** What a loop is led round, with its article; '' where it is nothing. */
-function round({ held, finding }: StepArgs['check-loop'] | StepArgs['join-chain'], name: NameOf): string {
-  const what = finding === null ? '' : name(finding);
-  return {
-    whole: `the ${what}`,
-    'first-half': `one half of the ${what}`,
-    'other-half': `the other half of the ${what}`,
-    chain: 'the chain’s last link',
-    nothing: '',
-  }[held];
-}
+import { round, SEEN_MM, type NameOf } from './steps.ts';
 
 const WAYS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
-
-/** Slack below this can't be seen, let alone set by eye (common practice, no source). */
-const SEEN_MM = 1;
 
 const NOTHING = (): TeachPhrases => ({});
 

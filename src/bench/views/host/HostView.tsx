@@ -5,6 +5,7 @@ import { hostingWords } from '#words/words.ts';
 import type { HostPage } from '../../models/hostSheet.ts';
 import type { Frame } from '../../models/frame.ts';
 import { howFarSent } from '../../models/howFarSent.ts';
+import { Running } from '../Running.tsx';
 import type { HostStanding } from '../../publish/hostStanding.ts';
 import { SureForm } from '../SureForm.tsx';
 import { HostForm } from './HostForm.tsx';
@@ -20,7 +21,11 @@ export function HostView({ page, done }: Props) {
   const { frame, standing, attempt } = page;
   const words = hostingWords(frame.lang);
   const { settings, progress, publishedAt } = standing;
-  if (progress.state === 'running') return <Running frame={frame} progress={progress} />;
+  if (progress.state === 'running') {
+    return (
+      <Running far={howFarSent(progress, words)} words={words} asks="/bench/publish/host/progress.json" />
+    );
+  }
   return (
     <>
       {done === 'saved' && attempt === null && <Done text={words.saved} />}
@@ -93,26 +98,6 @@ function Send({ frame }: { readonly frame: Frame }) {
         <span class="hint quiet">{words.resendHint}</span>
       </label>
     </form>
-  );
-}
-
-type RunningProps = {
-  readonly frame: Frame;
-  readonly progress: HostStanding['progress'] & { readonly state: 'running' };
-};
-
-function Running({ frame, progress }: RunningProps) {
-  const words = hostingWords(frame.lang);
-  const { step, count, share } = howFarSent(progress, words);
-  return (
-    <section aria-labelledby="running" data-publishing={underBase('/bench/publish/host/progress.json')}>
-      <h2 id="running">{words.running}</h2>
-      <p role="status">
-        <span data-step>{step}</span> <span data-count>{count}</span>
-      </p>
-      <progress aria-labelledby="running" max={1} value={share} />
-      <p class="quiet">{words.stay}</p>
-    </section>
   );
 }
 
