@@ -126,7 +126,7 @@ test('her clock runs only when started, pauses, and its time stands with the ord
   await page.getByRole('button', { name: 'Pause the clock' }).click();
   await line(page).toBe('Kept in the order book.');
   await page.goto(`/bench/orders/${number}/`);
-  expect(await page.locator('main').innerText()).toContain('4 minutes at the board by your clock');
+  expect(await page.locator('main').innerText()).toContain('3 minutes at the board by your clock');
 });
 
 test('a batch cuts all wires in one go and ticks each order', async () => {
