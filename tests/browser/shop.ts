@@ -1,6 +1,6 @@
 /** The built shop, served as `npm start` serves it, and pages of it in the one Chromium of the run. */
 import { chromium, type BrowserContextOptions, type Download, type Page } from 'playwright-core';
-import { inject, onTestFinished } from 'vitest';
+import { inject, onTestFinished, vi } from 'vitest';
 import { layOutAll } from './layOutAll.ts';
 
 /** Address of the shop, no slash at the end. */
@@ -44,11 +44,15 @@ export async function visit(
   return watched;
 }
 
-/** Turns to every island of the page, as a pointer would, and resolves once they are alive. */
+/** Turns to every island of the page, as a pointer would, again until they are alive: one may not listen yet. */
 export async function alive(page: Page): Promise<void> {
-  for (const island of await page.locator('astro-island[ssr]').all())
-    await island.dispatchEvent('pointerover');
-  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  await page.waitForLoadState('load');
+  const asleep = async (): Promise<number> => {
+    const islands = await page.locator('astro-island[ssr]').all();
+    for (const island of islands) await island.dispatchEvent('pointerover').catch(() => null);
+    return islands.length;
+  };
+  await vi.waitUntil(async () => (await asleep()) === 0, { timeout: 30_000, interval: 100 });
 }
 
 /** By how many pixels the page is wider than its window: nothing, or less, where all fits. */

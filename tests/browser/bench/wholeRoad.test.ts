@@ -126,6 +126,7 @@ test('from an empty board to the order of a buyer who found it', async () => {
   await photograph(page, 'IMG_1.JPG', jpeg, 'On grey slate.');
   await photograph(page, 'IMG_2.HEIC', HEIC, 'On a blue cloth.');
   await page.getByRole('link', { name: 'Preview' }).click();
+  await page.waitForURL('**/bench/preview/**');
   await alive(page);
   const shown = page.locator('.plate img[alt="On grey slate."]').first();
   await expect.poll(() => shown.evaluate((img: HTMLImageElement) => img.naturalWidth)).toBeGreaterThan(0);
