@@ -13,7 +13,7 @@ import { report } from '#catalogue/read/problem.ts';
 import { currentRelease, releasesFolder } from '#catalogue/released/place.ts';
 import { ContentError } from '#release/content.ts';
 import { clearOldCopies, copyForHand } from '#release/handCopy.ts';
-import { takeLock } from '#release/lock.ts';
+import { releaseWhenEnded, takeLock } from '#release/lock.ts';
 import { makeRelease } from '#release/make.ts';
 import { writeProgress } from '#release/progress.ts';
 import { clearSwept } from '#release/sweep.ts';
@@ -110,12 +110,7 @@ if (lock === null) {
   process.exitCode = 3;
 } else {
   // Told to end, it takes along what it started; half a release is cleared away by the next publishing.
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-    process.once(signal, () => {
-      lock.release();
-      process.exit(1);
-    });
-  }
+  releaseWhenEnded(lock);
   try {
     note(null);
     if (values.back) goBack();

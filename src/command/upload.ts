@@ -12,7 +12,7 @@ import { remoteFolder } from '#hosting/remote.ts';
 import { readSettings, type HostSettings } from '#hosting/settings.ts';
 import { HostError } from '#hosting/trouble.ts';
 import { upload } from '#hosting/upload.ts';
-import { takeLock } from '#release/lock.ts';
+import { releaseWhenEnded, takeLock } from '#release/lock.ts';
 import { readRecord } from '#release/record.ts';
 import { hostingWords } from '#words/words.ts';
 import type { HostStep, HostTrouble } from '#words/hosting.ts';
@@ -91,12 +91,7 @@ if (settings === null || release === null) {
   console.error(words.another);
   process.exitCode = 3;
 } else {
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-    process.once(signal, () => {
-      lock.release();
-      process.exit(1);
-    });
-  }
+  releaseWhenEnded(lock);
   try {
     note(null);
     await bring(settings, release);

@@ -37,3 +37,13 @@ export function takeLock(folder: string): { readonly release: () => void } | nul
   }
   return { release: () => rmSync(file, { force: true }) };
 }
+
+/** Lets go of the lock where its process is told to end, and ends it. */
+export function releaseWhenEnded(lock: { readonly release: () => void }): void {
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+    process.once(signal, () => {
+      lock.release();
+      process.exit(1);
+    });
+  }
+}
