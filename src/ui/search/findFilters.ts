@@ -60,5 +60,5 @@ export function sizeMarks(piece: Piece, shop: Shop): readonly Pair[] {
 }
 
 export function findFilters(piece: Piece, shop: Shop, lang: Lang): readonly Pair[] {
-  return [...listFilters(piece, shop, lang), ...pairsOf(piece), ...sizeMarks(piece, shop)];
+  return [...listFilters(piece, shop, lang), ...pairsOf(piece, lang), ...sizeMarks(piece, shop)];
 }

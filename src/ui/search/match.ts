@@ -37,7 +37,7 @@ export function matcher(
   reach: Reach = 'page',
 ): (reading: Pick<Reading, 'parts' | 'hopeless'>) => Found {
   const entries = pieces.map((piece): Entry => {
-    const named = [...listFilters(piece, shop, lang), ...pairsOf(piece)];
+    const named = [...listFilters(piece, shop, lang), ...pairsOf(piece, lang)];
     const pairs = new Set(named.map(([name, value]) => `${name}:${value}`));
     let sizes: readonly Pair[] | null = null;
     const { name, others } = pieceWords(piece, shop, lang, reach);

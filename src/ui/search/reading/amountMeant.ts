@@ -32,6 +32,8 @@ export type Measuring = {
   readonly unit: ShownUnit;
 };
 
+/** Smaller than that part of the smallest size that pieces are marked with, it is no size. */
+const LEAST_OF_SPAN = 0.9;
 /** "About £50" reaches so far to both sides. */
 const ABOUT = 0.2;
 /** Years that a bare number may mean. */
@@ -83,6 +85,8 @@ function addSize(draft: Draft, { amount, compare, at }: Meant, { body, unit }: M
   }
   const shown = (mm: number): string => formatLength(mm, found.unit, lang);
   const [low, high] = SPAN_MM[found.of];
+  // Nobody has such a wrist, or the tape slipped: nothing is made to it.
+  if (found.mostMm < low * LEAST_OF_SPAN || found.leastMm > high) return false;
   const [least, most] = [shown(found.leastMm), shown(found.mostMm)];
   const reach = {
     under: [low, found.mostMm, fill(words.under, { most })],

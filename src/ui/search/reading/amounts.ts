@@ -12,16 +12,18 @@ export type Amount = {
   readonly unit: LengthUnit | null;
   /** Currency's sign or letters; null where none was written. */
   readonly sign: string | null;
-  /** "40+": as much or more. */
-  readonly open: boolean;
+  /** "40+": as much or more; "40ish": about as much. */
+  readonly reach: 'open' | 'about' | null;
   /** Where it ends in the text. */
   readonly end: number;
 };
 
-const NUMBER = String.raw`\d{1,7}(?:[.,]\d{1,3})?(?:\s?[¼½¾⅛⅜⅝⅞]|[ -]\d{1,2}[/⁄]\d{1,2})?|\d{1,2}[/⁄]\d{1,2}|[¼½¾]`;
+const NUMBER = String.raw`\d{1,3}(?:[.,]\d{3})+(?:[.,]\d{1,2})?(?!\d)|\d{1,7}(?:[.,]\d{1,3})?(?:\s?[¼½¾⅛⅜⅝⅞]|[ -]\d{1,2}[/⁄]\d{1,2})?|\d{1,2}[/⁄]\d{1,2}|[¼½¾]`;
 const UNIT = String.raw`inch(?:es)?|ins?|zoll|["”″]|''|’’|cms?|centimet(?:er|re)s?|zentimetern?|mms?|millimet(?:er|re)s?|millimetern`;
-const SIGN = String.raw`[£€$]|gbp|eur|usd`;
-const AFTER = String.raw`[£€$]|gbp|eur|usd|euros?|pounds?|quid|pfund|dollars?`;
+const SIGN = String.raw`[£€$]|gbp|eur|usd|chf`;
+const AFTER = String.raw`${SIGN}|euros?|pounds?|quid|pfund|dollars?|bucks|francs?|franken`;
+/** "40,-" */
+const EVEN = String.raw`(?:[.,][-–—]{1,2}(?![\p{L}\p{N}]))?`;
 const TO = String.raw`\s?(?:-|–|—|to|bis|and|und)\s*`;
 /** Not within a word or a further number. */
 const STOP = String.raw`(?![\p{L}\p{N}])`;
@@ -29,8 +31,8 @@ const STOP = String.raw`(?![\p{L}\p{N}])`;
 const sticky = (pattern: string): RegExp => new RegExp(pattern, 'iuy');
 
 const MONEY = sticky(
-  `(?<sign>${SIGN})?\\s?(?<least>${NUMBER})\\s?(?<first>${AFTER})?` +
-    `(?:${TO}(?<other>${SIGN})?\\s?(?<most>${NUMBER})\\s?(?<after>${AFTER})?)?(?<open>\\+)?${STOP}`,
+  `(?<sign>${SIGN})?\\s?(?<least>${NUMBER})${EVEN}\\s?(?<first>${AFTER})?` +
+    `(?:${TO}(?<other>${SIGN})?\\s?(?<most>${NUMBER})${EVEN}\\s?(?<after>${AFTER})?)?(?:(?<open>\\+)|-?(?<about>ish))?${STOP}`,
 );
 const LENGTH = sticky(
   `(?<least>${NUMBER})[\\s-]?(?:(?<first>${UNIT}))?(?:${TO}(?<most>${NUMBER})[\\s-]?(?<after>${UNIT}))?${STOP}`,
@@ -47,17 +49,29 @@ const SIGNS: Readonly<Record<string, string>> = {
   eur: 'EUR',
   euro: 'EUR',
   euros: 'EUR',
+  chf: 'CHF',
+  franc: 'CHF',
+  francs: 'CHF',
+  franken: 'CHF',
   $: 'USD',
   usd: 'USD',
   dollar: 'USD',
   dollars: 'USD',
+  bucks: 'USD',
 };
 
 /** Units of length as the core reads them. */
 const plainUnit = (unit: string): string =>
   unit.toLowerCase().replace('”', '"').replace('″', '"').replace('’’', "''");
 
-const figure = (text: string): number => Number(text.replace(',', '.'));
+const THOUSANDS = /^\d{1,3}(?:[.,]\d{3})+(?:[.,]\d{1,2})?$/;
+
+/** @param bare true without a currency: then "7.125" may be inches, and only "1.000" is a thousand */
+function figure(text: string, bare: boolean): number {
+  const isThousands = THOUSANDS.test(text) && (!bare || text.endsWith('00'));
+  const plain = isThousands ? text.replace(/[.,](?=\d{3})/g, '') : text;
+  return Number(plain.replace(',', '.'));
+}
 
 /** Pieces aren't longer than this, mm; a slip of the key isn't a measure. */
 const MOST_MM = 3000;
@@ -78,26 +92,30 @@ function lengthAt(text: string, at: number): Amount | null {
     most: Math.max(least.mm, most.mm),
     unit: least.unit,
     sign: null,
-    open: false,
+    reach: null,
     end: LENGTH.lastIndex,
   };
 }
+
+const reachOf = ({ open, about }: Readonly<Record<string, string | undefined>>): Amount['reach'] =>
+  open !== undefined ? 'open' : about !== undefined ? 'about' : null;
 
 function moneyAt(text: string, at: number): Amount | null {
   MONEY.lastIndex = at;
   const groups = MONEY.exec(text)?.groups;
   if (groups === undefined) return null;
   const sign = groups['sign'] ?? groups['first'] ?? groups['other'] ?? groups['after'];
-  const least = figure(groups['least'] ?? '');
-  const most = groups['most'] === undefined ? least : figure(groups['most']);
+  const bare = sign === undefined;
+  const least = figure(groups['least'] ?? '', bare);
+  const most = groups['most'] === undefined ? least : figure(groups['most'], bare);
   if (Number.isNaN(least) || Number.isNaN(most)) return null;
   return {
-    of: sign === undefined ? 'number' : 'money',
+    of: bare ? 'number' : 'money',
     least: Math.min(least, most),
     most: Math.max(least, most),
     unit: null,
-    sign: sign === undefined ? null : (SIGNS[sign.toLowerCase()] ?? null),
-    open: groups['open'] !== undefined,
+    sign: bare ? null : (SIGNS[sign.toLowerCase()] ?? null),
+    reach: reachOf(groups),
     end: MONEY.lastIndex,
   };
 }
@@ -115,7 +133,7 @@ function fractionAt(text: string, at: number): Amount | null {
     most: value,
     unit: null,
     sign: null,
-    open: false,
+    reach: null,
     end: LENGTH.lastIndex,
   };
 }

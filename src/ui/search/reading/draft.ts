@@ -1,5 +1,5 @@
 /** A reading while it is being made, and what may be added to it. */
-import type { Concept, Vocabulary } from './vocabulary.ts';
+import type { Concept, Pair, Vocabulary } from './vocabulary.ts';
 import { fill } from './fill.ts';
 import type { Ask, Part, Place, Said } from './reading.ts';
 import type { Sort } from '../query.ts';
@@ -7,6 +7,8 @@ import type { Sort } from '../query.ts';
 export type Draft = {
   readonly vocabulary: Vocabulary;
   readonly parts: Part[];
+  /** Cheap or dear by name: of no account where a price is given too. */
+  readonly ends: Part[];
   readonly said: Said[];
   /** Words that tell no piece from another. */
   readonly idle: string[];
@@ -22,6 +24,7 @@ const ONE_VALUE = ['kind', 'closing', 'status', 'year', 'strands', 'length'];
 export const newDraft = (vocabulary: Vocabulary): Draft => ({
   vocabulary,
   parts: [],
+  ends: [],
   said: [],
   idle: [],
   sort: null,
@@ -53,6 +56,7 @@ export function askFor(
   const { parts } = draft;
   const { group, any } = concept;
   if (concept.sort !== null) draft.sort = concept.sort;
+  if (concept.caution !== null) draft.said.push({ code: 'caution', text: concept.caution });
   if (concept.fits !== null) {
     // Of a length that it shall not have, no more is known than of one that it may have.
     if (!not) parts.push({ ask: { by: 'fits', ...concept.fits }, at: [at], label: concept.label });
@@ -64,6 +68,17 @@ export function askFor(
   }
   const ask: Pairs = { by: 'pairs', group, any, not: concept.not !== not };
   const label = not && !concept.not ? negated(draft, any, concept.label) : concept.label;
+  // "Allergic to nickel": who names it once as what shouldn't be there doesn't want it.
+  const against = parts.findIndex(
+    ({ ask: other }) => other.by === 'pairs' && other.not !== ask.not && samePairs(other.any, any),
+  );
+  const other = parts[against];
+  if (other !== undefined) {
+    const both = [...other.at, at];
+    parts[against] =
+      other.ask.by === 'pairs' && other.ask.not ? { ...other, at: both } : { ask, at: both, label };
+    return;
+  }
   const place = parts.findIndex(
     ({ ask: other }) =>
       other.by === 'pairs' &&
@@ -85,16 +100,30 @@ export function askFor(
   };
 }
 
+/** "Silver clasp": what was asked for last is what the clasp shall be of. @returns false where that can't be said of one */
+export function askOfClasp({ parts, vocabulary }: Draft, to: number): boolean {
+  const last = parts.at(-1);
+  if (last?.ask.by !== 'pairs') return false;
+  const any = last.ask.any.flatMap(([name, value]): Pair[] =>
+    name === 'material' ? [['clasp', value]] : [],
+  );
+  if (any.length === 0) return last.ask.group === 'closing';
+  const at: Place[] = last.at.map(([from, end], index) => [from, index === last.at.length - 1 ? to : end]);
+  const label = fill(vocabulary.said.clasp, { what: last.label ?? '' });
+  parts[parts.length - 1] = { ask: { ...last.ask, group: 'clasp', any }, at, label };
+  return true;
+}
+
 /** Less than any price's smallest step, so that a border belongs to one side of it. */
 const BESIDE = 0.001;
 
 /** Cheap or dear, or on the border's other side. */
-function askForCost({ parts, vocabulary }: Draft, { cost, label }: Concept, at: Place, not: boolean): void {
+function askForCost({ ends, vocabulary }: Draft, { cost, label }: Concept, at: Place, not: boolean): void {
   if (cost === null) return;
   const { least, most } = cost;
   const other = most === null ? { least: 0, most: least - BESIDE } : { least: most + BESIDE, most: Infinity };
   const asked = not ? other : { least, most: most ?? Infinity };
-  parts.push({
+  ends.push({
     ask: { by: 'cost', ...asked },
     at: [at],
     label: not ? fill(vocabulary.said.not, { what: label }) : label,

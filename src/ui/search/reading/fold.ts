@@ -25,3 +25,20 @@ export const stem = (folded: string, lang: Lang): string => STEMMERS[lang](folde
 export function wordsOf(text: string): string[] {
   return [...new Set(text.toLowerCase().match(WORD) ?? [])];
 }
+
+/** Letters and pairs of them that sound alike, in English or German. */
+const ALIKE: readonly (readonly [RegExp, string])[] = [
+  [/ph|v/g, 'f'],
+  [/sch|sh/g, 's'],
+  [/c(?=[eiy])/g, 's'],
+  [/ck|qu|[cq]/g, 'k'],
+  [/dt|th|ght/g, 't'],
+  [/z/g, 's'],
+];
+
+/** What the ear keeps of a folded word: its first letter and the consonants after it, none twice. People who write by ear lose the vowels. */
+export function soundOf(folded: string): string {
+  const alike = ALIKE.reduce((word, [written, heard]) => word.replace(written, heard), folded);
+  const single = alike.replace(/(.)\1+/g, '$1');
+  return single.slice(0, 1) + single.slice(1).replace(/[aeiouh]/g, '');
+}

@@ -1,9 +1,9 @@
 /** Takes a query apart into words and amounts, each with what it stands for. */
 import { amountAt, type Amount } from './amounts.ts';
-import { nearest } from './nearest.ts';
+import { nearest, type Nearest } from './nearest.ts';
 import { withFigures } from './numberWords.ts';
-import type { Candidate, Opened, Role, Sense } from './open.ts';
-import { mendedParts, partsOf } from './parts.ts';
+import { COMPARING, type Opened, type Role, type Sense } from './open.ts';
+import { colourWithin, mendedParts, partsOf } from './parts.ts';
 import type { Place } from './reading.ts';
 import { tokensOf, type Token } from './tokens.ts';
 
@@ -20,22 +20,40 @@ export type Item = {
   readonly corrected: string | null;
 };
 
+const nothing: Omit<Item, 'at' | 'text'> = { senses: [], amount: null, seed: null, corrected: null };
+
 /** The longest name is said in so many words. */
 const MOST_NAME = 8;
+/** And with a slip in it nobody sees more of one. */
+const MOST_MISTYPED = 3;
 /** Letters from which the beginning of a word says which is meant. */
 const LEAST_BEGUN = 4;
+/** Share of a word's letters that who has done writing it wouldn't stop at. */
+const LEAST_SHARE = 0.6;
+/** A name of several words that is mistyped has so many letters at least. */
+const LEAST_LONG_NAME = 8;
 /** Beside these a number word is an amount without a unit too. */
 const MEASURING: readonly Role[] = ['wrist', 'ankle', 'neck', 'size'];
-const COMPARING: readonly Role[] = ['under', 'over', 'between', 'about'];
 /** Written out, "in" is nearly always the small word. */
 const SMALL_WORD = /\bins?$/i;
 const ROUGH: Sense = { as: 'role', role: 'rough' };
+/** Signs that compare, before a figure. */
+const SIGNS: Readonly<Record<string, Role>> = {
+  '<': 'under',
+  '≤': 'under',
+  '>': 'over',
+  '≥': 'over',
+  '~': 'about',
+};
+const SIGN_BEFORE = /([<>≤≥~])=?\s*$/u;
 const SEED = /(?<![\p{L}\p{N}])\d{1,2}\/0(?![\p{L}\p{N}])/uy;
 
-/** The word of the texts, or the name, that a word begins. */
-function begun(key: string, { candidates }: Opened): { sense: Sense; written: string } | null {
+/** The word of the texts, or the name, that a word begins. @param share of its letters that must be there */
+function begun(key: string, { candidates }: Opened, share = 0): { sense: Sense; written: string } | null {
   if (key.length < LEAST_BEGUN) return null;
-  const able = candidates.filter(({ key: other }) => other.startsWith(key));
+  const able = candidates.filter(
+    ({ key: other }) => other.startsWith(key) && key.length >= share * other.length,
+  );
   const [first] = able.sort(
     (one, other) =>
       Number(one.sense.as === 'word') - Number(other.sense.as === 'word') ||
@@ -50,14 +68,12 @@ function begun(key: string, { candidates }: Opened): { sense: Sense; written: st
 export function itemsOf(text: string, opened: Opened, live: boolean): readonly Item[] {
   const tokens = tokensOf(text);
   const known = (key: string): Sense | null => opened.sense(key) ?? opened.word(key) ?? opened.loose(key);
-  const exactly = (key: string): boolean => opened.word(key, true) !== null;
   const items: Item[] = [];
   let next = 0;
   const take = (count: number, more: Partial<Omit<Item, 'at' | 'text'>>): void => {
     const from = tokens[next]?.at[0] ?? 0;
     const to = tokens[next + count - 1]?.at[1] ?? from;
-    const rest = { senses: [], amount: null, seed: null, corrected: null, ...more };
-    items.push({ at: [from, to], text: text.slice(from, to), ...rest });
+    items.push({ ...nothing, at: [from, to], text: text.slice(from, to), ...more });
     next += count;
   };
 
@@ -90,14 +106,30 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
         return null;
       // "Size S" isn't "sizes".
       if (count > 1 && /^[a-z]$/.test(tokens[from + count - 1]?.key ?? '')) continue;
-      const sense = opened.sense(key);
+      const sense = opened.sense(key) ?? (count > 1 ? opened.loose(key) : null);
       if (sense !== null) return { count, senses: [sense] };
     }
     return null;
   }
 
+  /** A name of several words of which some are mistyped: "ankle braclet", "tripple strand". */
+  function takeMistyped(least: number): boolean {
+    for (let count = Math.min(MOST_MISTYPED, tokens.length - next); count > Math.max(1, least); count -= 1) {
+      const run = tokens.slice(next, next + count).map(({ key }) => key);
+      const joined = run.join('');
+      if (joined.length < LEAST_LONG_NAME || run.slice(least).every((key) => known(key) !== null)) continue;
+      const meant = nearest(joined, opened);
+      const isName = meant?.sense.as === 'concept' ? meant.written.includes(' ') : meant?.sense.as === 'word';
+      if (meant === null || !isName) continue;
+      take(count, { senses: [meant.sense], corrected: meant.written });
+      return true;
+    }
+    return false;
+  }
+
   function takeName(): boolean {
     const name = nameAt(next);
+    if (takeMistyped(name?.count ?? 0)) return true;
     if (name === null) return false;
     take(name.count, { senses: name.senses });
     return true;
@@ -139,15 +171,7 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
   function takeAmount(at: Place, more: Partial<Pick<Item, 'amount' | 'seed'>>): void {
     const [from, to] = at;
     const count = tokens.slice(next).filter(({ at }) => at[0] < to).length;
-    items.push({
-      at,
-      text: text.slice(from, to),
-      senses: [],
-      amount: null,
-      seed: null,
-      corrected: null,
-      ...more,
-    });
+    items.push({ ...nothing, at, text: text.slice(from, to), ...more });
     next += Math.max(1, count);
   }
 
@@ -159,6 +183,10 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
     const amount = seed === null && /^[\d£€$¼½¾]/u.test(text.slice(from)) ? amountAt(text, from) : null;
     const to = amount?.end ?? end;
     if (to === 0) return false;
+    const sign = SIGN_BEFORE.exec(text.slice(0, from));
+    const role = SIGNS[sign?.[1] ?? ''];
+    if (sign !== null && role !== undefined)
+      items.push({ ...nothing, at: [sign.index, from], text: sign[0], senses: [{ as: 'role', role }] });
     takeAmount([from, to], { amount, seed });
     return true;
   }
@@ -167,15 +195,20 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
   function takeParted({ key }: Token): boolean {
     const after = tokens[next + 1];
     const joined = after === undefined ? null : opened.word(key + after.key, true);
-    if (after === undefined || joined === null || (exactly(key) && exactly(after.key))) return false;
+    if (joined === null) return false;
     take(2, { senses: [joined] });
     return true;
   }
 
-  function farOff(key: string): Pick<Candidate, 'sense' | 'written'> | null {
+  function isFigure(at: number): boolean {
+    const token = tokens[at];
+    return token !== undefined && (/^\d/.test(token.key) || opened.figureOf(token.key) !== null);
+  }
+
+  function farOff(key: string): Pick<Nearest, 'sense' | 'written' | 'far'> | null {
     const written = opened.slip(key);
     const sense = written === null ? null : opened.sense(opened.keyOf(written));
-    return written === null || sense === null ? null : { sense, written };
+    return written === null || sense === null ? null : { sense, written, far: 0 };
   }
 
   function takeWord({ key }: Token): void {
@@ -194,20 +227,24 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
       next += 1;
       return;
     }
-    const beginning = begun(key, opened);
+    const beginning = begun(key, opened, writing ? 0 : LEAST_SHARE);
     if (beginning !== null && writing) {
       take(1, { senses: [beginning.sense] });
       return;
     }
+    const meant = farOff(key) ?? nearest(key, opened, isFigure(next + 1));
     const parts = partsOf(key, opened);
-    if (parts !== null) {
+    // Of "Haltskette" a word of the texts would be left, but it was meant to be "Halskette".
+    const isNear = meant?.sense.as === 'concept' && meant.far <= 1;
+    if (parts !== null && !(isNear && parts.some(({ as }) => as === 'word'))) {
       take(1, { senses: parts });
       return;
     }
-    const meant = farOff(key) ?? nearest(key, opened);
     const mended = meant === null ? mendedParts(key, opened) : null;
     const guess = meant ?? beginning;
+    const colour = guess === null && mended === null ? colourWithin(key, opened) : null;
     if (mended !== null) take(1, mended);
+    else if (colour !== null) take(1, { senses: [colour] });
     else take(1, guess === null ? {} : { senses: [guess.sense], corrected: guess.written });
   }
 }

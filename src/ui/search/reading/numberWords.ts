@@ -1,4 +1,4 @@
-/** Numbers that are written as words: "thirty-five", "fünfundvierzig", "six and a half". */
+/** Numbers that are written as words: "thirty-five", "fünfundvierzig", "six and a half", "6 and a half". */
 import { keyOf } from './keyOf.ts';
 import type { Token } from './tokens.ts';
 import type { NumberWords } from './vocabulary.ts';
@@ -13,7 +13,11 @@ const termsIn = (list: string): string[] => list.split(',').map(keyOf);
 
 export function figuresIn(words: NumberWords): FigureOf {
   const [small, tens] = [termsIn(words.small), termsIn(words.tens)];
-  const [hundred, and, half] = [words.hundred, words.and, words.half].map(keyOf) as [string, string, string];
+  const [hundred, and] = [words.hundred, words.and].map(keyOf) as [string, string];
+  const fractions = words.fractions.split(',').map((one) => {
+    const [name = '', figures = ''] = one.split(':');
+    return [keyOf(name), figures.trim()] as const;
+  });
   const known = new Map(small.map((key, index) => [key, index + 1]));
   for (const [index, ten] of tens.entries()) {
     known.set(ten, (index + 2) * 10);
@@ -29,8 +33,11 @@ export function figuresIn(words: NumberWords): FigureOf {
     return rest === null || hundreds < 1 || hundreds > 9 ? null : hundreds * 100 + rest;
   };
   return (key) => {
-    const halved = key.endsWith(half) ? whole(key.slice(0, -half.length)) : null;
-    if (halved !== null) return `${halved} 1/2`;
+    for (const [name, figures] of fractions) {
+      const before = key.endsWith(name) ? key.slice(0, -name.length) : '';
+      const number = /^\d{1,3}$/.test(before) ? Number(before) : whole(before);
+      if (number !== null) return `${number} ${figures}`;
+    }
     return whole(key)?.toString() ?? null;
   };
 }

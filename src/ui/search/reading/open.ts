@@ -1,7 +1,7 @@
 /** A vocabulary made ready to be looked things up in. */
 import type { Lang } from '#words/lang.ts';
 import type { Concept, Vocabulary } from './vocabulary.ts';
-import { fold, stem, WORD } from './fold.ts';
+import { fold, soundOf, stem, WORD } from './fold.ts';
 import { keyOf } from './keyOf.ts';
 import { figuresIn, type FigureOf } from './numberWords.ts';
 
@@ -16,7 +16,15 @@ export type Sense =
   | { readonly as: 'word'; readonly word: string };
 
 /** Something that a word may have been meant to be. */
-export type Candidate = { readonly written: string; readonly key: string; readonly sense: Sense };
+export type Candidate = {
+  readonly written: string;
+  readonly key: string;
+  /** What the ear keeps of it. */
+  readonly sound: string;
+  readonly sense: Sense;
+  /** Of the language that the page isn't in. */
+  readonly isForeign: boolean;
+};
 
 export type Opened = {
   readonly vocabulary: Vocabulary;
@@ -39,14 +47,33 @@ export type Opened = {
   readonly candidates: readonly Candidate[];
 };
 
+/** Words that compare: put right only before a figure. */
+export const COMPARING: readonly Role[] = ['under', 'over', 'between', 'about'];
 /** Roles that a mistyped word may be put right to; the small words are too easily hit. */
-const CORRECTED: readonly Role[] = ['elsewhere', 'idle', 'wrist', 'ankle', 'neck', 'size'];
+const CORRECTED: readonly Role[] = [
+  'elsewhere',
+  'idle',
+  'clasp',
+  'wrist',
+  'ankle',
+  'neck',
+  'size',
+  ...COMPARING,
+];
 
 const termsIn = (list: string): string[] =>
   list
     .split(',')
     .map((term) => term.trim())
     .filter((term) => term !== '');
+
+const candidate = (written: string, key: string, sense: Sense, isForeign = false): Candidate => ({
+  written,
+  key,
+  sound: soundOf(key),
+  sense,
+  isForeign,
+});
 
 /** Keys and stems of one language's terms; what comes first stays. */
 function lookup(entries: readonly (readonly [term: string, sense: Sense])[], lang: Lang) {
@@ -110,14 +137,14 @@ export function openVocabulary(vocabulary: Vocabulary): Opened {
   const figures = langs.map((of) => figuresIn(vocabulary.numbers[of]));
 
   const candidates: Candidate[] = [];
-  for (const list of entries) {
+  for (const [at, list] of entries.entries()) {
     for (const [written, sense] of list) {
       if (sense.as === 'role' && !CORRECTED.includes(sense.role)) continue;
-      candidates.push({ written, key: keyOf(written), sense });
+      candidates.push(candidate(written, keyOf(written), sense, at > 0));
     }
   }
   for (const [key, sense] of words) {
-    if (sense.as === 'word') candidates.push({ written: sense.word, key, sense });
+    if (sense.as === 'word') candidates.push(candidate(sense.word, key, sense));
   }
   return {
     vocabulary,

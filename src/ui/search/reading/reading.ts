@@ -29,7 +29,7 @@ export type Part = {
 };
 
 export type Said = {
-  readonly code: 'corrected' | 'unknown' | 'elsewhere' | 'idle' | 'currency' | 'rough';
+  readonly code: 'corrected' | 'unknown' | 'elsewhere' | 'idle' | 'currency' | 'rough' | 'caution';
   readonly text: string;
 };
 

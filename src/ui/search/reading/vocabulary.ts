@@ -28,6 +28,8 @@ export type Concept = {
   /** On its mark, in the page's language. */
   readonly label: string;
   readonly sort: Sort | null;
+  /** What is said wherever it is asked for; null for nothing. */
+  readonly caution: string | null;
   /** Names of it, commas between, by language of the words. */
   readonly terms: Readonly<Record<Lang, string>>;
   /** Names that count only where no piece's own words have them. */
@@ -42,8 +44,8 @@ export type NumberWords = {
   readonly tens: string;
   readonly hundred: string;
   readonly and: string;
-  /** Behind a whole number. */
-  readonly half: string;
+  /** Behind a whole number, each with its figures: `and a half: 1/2`. */
+  readonly fractions: string;
   /** "Fünfundvierzig": the ones come first. */
   readonly onesFirst: boolean;
 };

@@ -72,6 +72,7 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
   const material = (...codes: readonly string[]): Pair[] =>
     codes.map((code) => ['material', materialName(code, lang)]);
   const colour = (code: string): Pair => ['colour', colourName(code, lang)];
+  const kinds = (...of: readonly PieceKind[]): Pair[] => of.map((kind) => ['kind', page.kindsMany[kind]]);
   const has = (value: string): Pair => ['has', value];
   const strands = (...counts: readonly string[]): Pair[] => counts.map((count) => ['strands', count]);
   const length = (bands: readonly string[]): Pair[] => bands.map((band) => ['length', band]);
@@ -82,7 +83,7 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
   const concept = (
     key: Term,
     any: readonly Pair[],
-    more: Partial<Pick<Concept, 'not' | 'label' | 'sort' | 'fits' | 'cost'>> = {},
+    more: Partial<Pick<Concept, 'not' | 'label' | 'sort' | 'fits' | 'cost' | 'caution'>> = {},
   ): Concept => {
     const inLang = <Part extends 'terms' | 'loose'>(part: Part, of: Lang): string =>
       (searchWords(of)[part] as Readonly<Partial<Record<Term, string>>>)[key] ?? '';
@@ -94,15 +95,17 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
       cost: more.cost ?? null,
       label: more.label ?? named[key] ?? any[0]?.[1] ?? '',
       sort: more.sort ?? null,
+      caution: more.caution ?? null,
       terms: { en: inLang('terms', 'en'), de: inLang('terms', 'de') },
       loose: { en: inLang('loose', 'en'), de: inLang('loose', 'de') },
     };
   };
 
   const special: readonly Concept[] = [
-    ...KINDS.map((kind) => concept(kind, [['kind', page.kindsMany[kind]]])),
+    ...KINDS.map((kind) => concept(kind, kinds(kind))),
     concept('wood', material(...WOODS)),
     concept('stone', material(...ofFamily('stone'))),
+    concept('crystal', material('lead-crystal', 'quartz')),
     concept('metal', material(...ofFamily('metal'))),
     concept('ceramic', material('porcelain', 'earthenware')),
     concept('jade', material('jadeite', 'nephrite')),
@@ -127,7 +130,8 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
     concept('oneStrand', strands('1')),
     concept('twoStrands', strands('2')),
     concept('threeStrands', strands('3')),
-    concept('manyStrands', strands('2', '3')),
+    concept('fourStrands', strands('4')),
+    concept('manyStrands', strands('2', '3', '4')),
     concept('pendant', [has('pendant')]),
     concept('drop', [has('pendant'), has('drop')]),
     concept('extender', [has('extender')]),
@@ -136,6 +140,10 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
     concept('lead', [has('lead')]),
     concept('noLead', [has('lead')], { not: true }),
     concept('noMagnet', [has('magnet')], { not: true }),
+    concept('child', [has('magnet'), has('lead'), ...kinds('necklace', 'collar')], {
+      not: true,
+      caution: searchWords(lang).said.child,
+    }),
     concept('oneHand', [has('one-hand')]),
     concept('long', [], { fits: { of: 'length', leastMm: LONG_MM, mostMm: SPAN_MM.length[1] } }),
     concept('short', length(SHORT_MM.map((mm) => lengthBand(mm, lang)))),
@@ -157,6 +165,7 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
       cost: null,
       label: materialName(code, lang),
       sort: null,
+      caution: null,
       terms: Object.fromEntries(LANGS.map((of) => [of, name(of)])) as Concept['terms'],
       loose: { en: '', de: '' },
     };
