@@ -36,6 +36,17 @@ export function randomBead(of: Random, id: string): Component {
   return component(id, { alongMm: along, acrossMm: across, roundingMm: Math.min(along, across) / 4 });
 }
 
+/** Lengths of links, mm, of which a chain takes one by its own length; null: not known. */
+const LINKS_MM = [null, 2.5, 4, null, 7];
+
+/** The design with a chain, of two in five nobody knows the links. */
+export function chained(design: Design, chainMm: number): Design {
+  const linkMm = LINKS_MM[chainMm % LINKS_MM.length]!;
+  if (linkMm === null) return { ...design, ends: { ...design.ends, extenderMm: chainMm } };
+  const extenderMm = Math.floor(chainMm / linkMm) * linkMm;
+  return { ...design, ends: { ...design.ends, extenderMm, linkMm } };
+}
+
 export type Size = { readonly sections: number; readonly repeats: number };
 
 /** A random one-strand design with whatever a design may have. */
@@ -63,7 +74,7 @@ export function randomDesign(of: Random, kind: PieceKind, size: Size): Design {
     sections.push(section(`s${at}`, motif, [of.whole(fewest, most), fewest, most], 'body', cost));
   }
   const made = design(kind, [strand('only', sections, mirrored)], beads);
-  return of.next() < 0.15 ? { ...made, ends: { ...made.ends, extenderMm: of.whole(10, 50) } } : made;
+  return of.next() < 0.15 ? chained(made, of.whole(10, 50)) : made;
 }
 
 /** What is asked of wrists and of lengths at all, mm: beyond it a choice is refused whatever the piece. */

@@ -9,6 +9,8 @@ import { loopParts } from '#core/design/loopParts.ts';
 
 export type Tried = {
   readonly counts: readonly number[];
+  /** The link of its chain it is closed in, by itself in the list; none where links aren't known. */
+  readonly link: readonly number[];
   /** With the extender closed and let out, mm. */
   readonly leastMm: number;
   readonly mostMm: number;
@@ -60,8 +62,15 @@ export function tryAll(design: Design, of: 'length' | 'girth', pieces = 1): Trie
         ? solveLoop(parts).insideGirthMm
         : parts.reduce((sum, part) => sum + part.alongMm, 0);
     };
-    const [leastMm, mostMm] = [measure(0), measure(design.ends.extenderMm)];
-    return [{ counts, leastMm, mostMm, cost: costOf(design, 0, counts), parts: sequence.length }];
+    const { extenderMm, linkMm } = design.ends;
+    const made = (link: readonly number[], leastMm: number, mostMm: number): Tried => {
+      return { counts, link, leastMm, mostMm, cost: costOf(design, 0, counts), parts: sequence.length };
+    };
+    if (linkMm === undefined) return [made([], measure(0), measure(extenderMm))];
+    return Array.from({ length: Math.round(extenderMm / linkMm) + 1 }, (_, link) => {
+      const mm = measure(link * linkMm);
+      return made([link], mm, mm);
+    });
   });
 }
 
@@ -79,7 +88,8 @@ export function bestOf(
   const key = (tried: Tried): number[] => {
     const error = hundredths(offMm(tried, targetMm));
     const bySection = tried.counts.flatMap((count, index) => [Math.abs(count - usual[index]!), count]);
-    return [Math.max(0, error - hundredths(toleranceMm)), tried.cost, error, tried.parts, ...bySection];
+    const excess = Math.max(0, error - hundredths(toleranceMm));
+    return [excess, tried.cost, error, tried.parts, ...bySection, ...tried.link];
   };
   return [...all]
     .map((tried) => ({ tried, key: key(tried) }))

@@ -8,6 +8,21 @@ import { sentenceOf } from '#words/sentence.ts';
 type Fault = ValidationError extends infer One ? (One extends unknown ? Omit<One, 'at'> : never) : never;
 
 const SAID: readonly (readonly [Fault, string, string])[] = [
+  [
+    { code: 'link-without-chain', linkMm: 4 },
+    'A link of 4 mm is named, but there is no chain.',
+    'Ein Glied von 4 mm ist genannt, aber keine Kette.',
+  ],
+  [
+    { code: 'chain-too-short', chainMm: 3, linkMm: 4 },
+    'The chain of 3 mm is shorter than one of its links, 4 mm.',
+    'Die Kette von 3 mm ist kürzer als eines ihrer Glieder, 4 mm.',
+  ],
+  [
+    { code: 'chain-not-whole', chainMm: 50, linkMm: 4, links: 12 },
+    'The chain of 50 mm isn’t a whole number of links of 4 mm: 12 make 48 mm, 13 make 52 mm.',
+    'Die Kette von 50 mm hat keine ganze Zahl von Gliedern zu 4 mm: 12 sind 48 mm, 13 sind 52 mm.',
+  ],
   [{ code: 'wrong-type', wanted: 'number' }, 'A number belongs here.', 'Hier gehört eine Zahl hin.'],
   [
     { code: 'wrong-type', wanted: 'id' },

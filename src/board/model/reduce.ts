@@ -1,6 +1,7 @@
 /** The design after what a hand did at the board. The core's own `Design` is the only model of a piece here. */
-import { MOST_IN_ROW, MOST_RINGS } from '#core/design/caps.ts';
-import type { Design, Section } from '#core/design/design.ts';
+import { LEAST_LINK_MM, MOST_IN_ROW, MOST_RINGS } from '#core/design/caps.ts';
+import { wholeLinks } from '#core/design/chain.ts';
+import type { Design, Ends, Section } from '#core/design/design.ts';
 import type { Action, Done, Trays } from './action.ts';
 import { addStrand, exchange, removeStrand, setEnds, setMirrored } from './onPiece.ts';
 import * as on from './onStrand.ts';
@@ -11,6 +12,7 @@ import { settled } from './settle.ts';
 /** Least and most mm of a loop, a chain and a gap, as a file may have them. */
 const LOOP_MM = [0.5, 30] as const;
 const CHAIN_MM = [1, 200] as const;
+const MOST_LINK_MM = 30;
 const GAP_MM = 200;
 
 type OnStrand = Extract<
@@ -86,9 +88,10 @@ function onPiece(design: Design, action: Exclude<Action, OnStrand>, trays: Trays
       return wire === undefined ? design : { ...design, wire };
     }
     case 'ends': {
-      const { loopMm = design.ends.loopMm, extenderMm = design.ends.extenderMm } = action.change;
-      const sound = { loopMm: between(loopMm, ...LOOP_MM), extenderMm: chainMm(extenderMm) };
-      return setEnds(design, { ...action.change, ...sound }, trays);
+      const { linkMm: _linkMm, ...before } = design.ends;
+      const ends = { ...design.ends, ...action.change };
+      const sound = { loopMm: between(ends.loopMm, ...LOOP_MM), ...chainOf(ends) };
+      return setEnds({ ...design, ends: before }, { ...withoutLink(action.change), ...sound }, trays);
     }
     case 'hanging': {
       const { hanging } = action;
@@ -113,6 +116,18 @@ function between(value: number, least: number, most: number): number {
 }
 
 const chainMm = (mm: number): number => (mm >= CHAIN_MM[0] ? between(mm, ...CHAIN_MM) : 0);
+
+/** A chain in whole links; without a chain, or with links too short for a clasp, nothing is said of links. */
+function chainOf({ extenderMm, linkMm = 0 }: Ends): Pick<Ends, 'extenderMm' | 'linkMm'> {
+  const wholeMm = chainMm(extenderMm);
+  if (wholeMm === 0 || linkMm < LEAST_LINK_MM) return { extenderMm: wholeMm };
+  const eachMm = between(linkMm, LEAST_LINK_MM, Math.min(MOST_LINK_MM, wholeMm));
+  return { extenderMm: wholeLinks(wholeMm, eachMm) * eachMm, linkMm: eachMm };
+}
+
+function withoutLink({ linkMm: _linkMm, ...rest }: Partial<Ends>): Partial<Ends> {
+  return rest;
+}
 
 /** Usual counts of a strand's sections, each with the others making room for it. */
 function withCounts(design: Design, at: number, counts: readonly number[]): Design {

@@ -37,16 +37,16 @@ export function Closing({ board, input, talk }: Props) {
       onChange={(id) => act([{ type: 'ends', change: { [field]: id } }])}
     />
   );
-  const mm = (label: string, field: 'loopMm' | 'extenderMm') => (
+  const mm = (label: string, field: 'loopMm' | 'extenderMm' | 'linkMm') => (
     <label>
       {label}
       <input
         type="text"
         inputMode="decimal"
         size={5}
-        value={ends[field]}
+        value={ends[field] ?? ''}
         onChange={(event) =>
-          act([{ type: 'ends', change: { [field]: readMm(event.currentTarget.value, ends[field]) } }])
+          act([{ type: 'ends', change: { [field]: readMm(event.currentTarget.value, ends[field] ?? 0) } }])
         }
       />
     </label>
@@ -83,6 +83,7 @@ export function Closing({ board, input, talk }: Props) {
         {part(words.guard, 'guard', ['spacer', 'cover', 'crimp'])}
         {mm(words.loop, 'loopMm')}
         {mm(words.extender, 'extenderMm')}
+        {ends.extenderMm > 0 && mm(words.link, 'linkMm')}
       </div>
       <Pendant board={board} input={input} talk={talk} />
     </details>

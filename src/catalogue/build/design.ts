@@ -1,7 +1,8 @@
 /** From what the maker wrote to the core's design, before any component is looked up. */
 import type { Alternatives } from '#core/design/alternatives.ts';
 import type { Component, Wire } from '#core/design/component.ts';
-import type { Design, Section, Strand } from '#core/design/design.ts';
+import { wholeLinks } from '#core/design/chain.ts';
+import type { Design, Ends, Section, Strand } from '#core/design/design.ts';
 import { shortName, takenInStrand } from '#core/design/shortName.ts';
 import { namedComponents } from './naming.ts';
 import type { FieldPath } from '../read/problem.ts';
@@ -64,6 +65,13 @@ export function buildAlternatives(
   };
 }
 
+/** The chain in whole links, as many as its length holds; as written where it holds none, which is told elsewhere. */
+function chainOf({ extender = 0, link }: AuthoredPiece['closing']): Pick<Ends, 'extenderMm' | 'linkMm'> {
+  if (link === undefined) return { extenderMm: extender };
+  const links = wholeLinks(extender, link);
+  return { extenderMm: links > 0 ? links * link : extender, linkMm: link };
+}
+
 /** The design, with the components it names out of `components`. */
 export function buildDesign(
   id: string,
@@ -88,7 +96,7 @@ export function buildDesign(
       cover: closing.cover ?? null,
       loopMm: closing.loop,
       guard: closing.guard ?? null,
-      extenderMm: closing.extender ?? 0,
+      ...chainOf(closing),
     },
     hanging: pendant === undefined ? null : { pendant: pendant.hangs, rings: pendant.rings ?? [] },
     oneSided: value['one-sided'],

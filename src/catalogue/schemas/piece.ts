@@ -2,6 +2,7 @@
 import type { z } from 'zod';
 import { STATUSES } from '../model/catalogue.ts';
 import type { StepCode } from '#core/instructions/step.ts';
+import { LEAST_LINK_MM } from '#core/design/caps.ts';
 import { TEACH_STEPS } from '#words/teachStep.ts';
 import { LIES, PIECE_KINDS, ROLES } from '#core/design/design.ts';
 import {
@@ -99,6 +100,8 @@ export const pieceSchema = fields({
     loop: quantity('length', 0.5, 30),
     /** Chain that the ring end may be let out by. */
     extender: quantity('length', 1, 200).optional(),
+    /** What one of its links adds, its inside length; the clasp hooks into one of them. */
+    link: quantity('length', LEAST_LINK_MM, 30).optional(),
   }),
   pendant: fields({ hangs: pendant, rings: listOf(idOf(['ring'])).optional() }).optional(),
   /** What a buyer may choose instead of clasp and pendant. */

@@ -80,6 +80,7 @@ export function authoredDesign(design: NamedDesign, names: readonly string[], wh
       ...(ends.guard !== null && { guard: ends.guard }),
       loop: mm(ends.loopMm),
       ...(ends.extenderMm > 0 && { extender: mm(ends.extenderMm) }),
+      ...(ends.linkMm !== undefined && { link: mm(ends.linkMm) }),
     },
     ...(hanging !== null && {
       pendant: { hangs: hanging.pendant, ...(hanging.rings.length > 0 && { rings: hanging.rings }) },

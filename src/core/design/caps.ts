@@ -18,6 +18,8 @@ export const MOST_KINDS = 200;
 export const MOST_RINGS = 12;
 /** Any one measure of a component, mm: larger than any bead, clasp or pendant. */
 export const MOST_MEASURE_MM = 300;
+/** Inside length of a chain's link, mm: no clasp hooks into less. */
+export const LEAST_LINK_MM = 1;
 /** Wire diameter, mm: coated stringing wire ends at about 1 mm. */
 export const MOST_WIRE_MM = 3;
 /** Any amount of money, minor units; keeps sums exact. */

@@ -61,6 +61,8 @@ export type Ends = {
   readonly guard: string | null;
   /** A chain the ring end may be extended by: added range in mm, 0 for none. */
   readonly extenderMm: number;
+  /** What one link of that chain adds, its inside length, mm: the whole chain is a whole number of them. Absent: not known, and the chain is let out by any length. */
+  readonly linkMm?: number;
 };
 
 export type Design = {

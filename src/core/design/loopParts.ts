@@ -1,10 +1,11 @@
 /** A strand closed by its clasp, as the rigid parts that its loop is made of. */
+import { linkAt } from './chain.ts';
 import type { Component } from './component.ts';
 import type { Part } from '../geometry/part.ts';
 import type { Design } from './design.ts';
 import type { Placed } from './expand.ts';
 
-/** An extender's links are short; its part of the loop bends every this many mm (a usual link, common practice, no source). */
+/** Where the length of an extender's links isn't known, its part of the loop bends every this many mm (a usual link, common practice, no source). */
 const CHAIN_LINK_MM = 3;
 /** Across of a chain link (common practice, no source). It barely moves the loop. */
 const CHAIN_ACROSS_MM = 2;
@@ -27,30 +28,37 @@ export function wireLoopPart(design: Design): Part {
   return { alongMm: loopMm, acrossMm, roundingMm: Math.min(loopMm, acrossMm) / 2 };
 }
 
-/** The used part of an extender chain as links that all take the same length. */
-export function chainParts(design: Design, chainMm: number): Part[] {
+/** One link of an extender chain that takes this length of it. */
+export function linkPart(alongMm: number): Part {
+  return { alongMm, acrossMm: CHAIN_ACROSS_MM, roundingMm: Math.min(alongMm, CHAIN_ACROSS_MM) / 2 };
+}
+
+/** The used part of an extender chain: whole links or, where their length isn't known, links that share it evenly. */
+export function chainParts({ ends }: Design, chainMm: number): Part[] {
   if (!(chainMm > 0)) return [];
-  const links = Math.min(MOST_LINKS, Math.ceil(design.ends.extenderMm / CHAIN_LINK_MM));
-  const alongMm = chainMm / Math.max(1, links);
-  const link = { alongMm, acrossMm: CHAIN_ACROSS_MM, roundingMm: Math.min(alongMm, CHAIN_ACROSS_MM) / 2 };
-  return Array.from({ length: Math.max(1, links) }, () => link);
+  const evenly = Math.min(MOST_LINKS, Math.ceil(ends.extenderMm / CHAIN_LINK_MM));
+  const links = Math.max(1, linkAt(ends, chainMm) ?? evenly);
+  return Array.from({ length: links }, () => linkPart(chainMm / links));
+}
+
+/** What stands beyond the ring end's crimp: wire loop, ring. */
+export function ringEndParts(design: Design): Part[] {
+  const ring = design.ends.ring === null ? undefined : design.components[design.ends.ring];
+  return [wireLoopPart(design), ...(ring === undefined ? [] : [partOf(ring)])];
+}
+
+/** What stands beyond the clasp end's crimp, from the far end: clasp, wire loop. */
+export function claspEndParts(design: Design): Part[] {
+  const clasp = design.components[design.ends.clasp];
+  return [...(clasp === undefined ? [] : [partOf(clasp)]), wireLoopPart(design)];
 }
 
 /**
  * What closes a strand, in the order of the loop after its ring end's crimp:
- * wire loop, extender chain as far as it is used, ring, clasp, wire loop.
+ * wire loop, ring, extender chain as far as it is used, clasp, wire loop.
  */
 export function closingParts(design: Design, chainMm: number): Part[] {
-  const wireLoop = wireLoopPart(design);
-  const ring = design.ends.ring === null ? undefined : design.components[design.ends.ring];
-  const clasp = design.components[design.ends.clasp];
-  return [
-    wireLoop,
-    ...chainParts(design, chainMm),
-    ...(ring === undefined ? [] : [partOf(ring)]),
-    ...(clasp === undefined ? [] : [partOf(clasp)]),
-    wireLoop,
-  ];
+  return [...ringEndParts(design), ...chainParts(design, chainMm), ...claspEndParts(design)];
 }
 
 /**

@@ -70,6 +70,17 @@ type Fault =
   /** Several strands that lie as a single one does. */
   | { readonly code: 'lie-single'; readonly strands: number }
   | { readonly code: 'ways'; readonly clasp: string; readonly ways: number; readonly strands: number }
+  // The extender chain.
+  | { readonly code: 'link-without-chain'; readonly linkMm: number }
+  /** It doesn't hold one link. */
+  | { readonly code: 'chain-too-short'; readonly chainMm: number; readonly linkMm: number }
+  /** It is no whole number of links; it holds `links` whole ones. */
+  | {
+      readonly code: 'chain-not-whole';
+      readonly chainMm: number;
+      readonly linkMm: number;
+      readonly links: number;
+    }
   // Holes, crimps, covers, rings.
   | {
       readonly code: 'hole-too-small';

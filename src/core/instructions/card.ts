@@ -40,6 +40,9 @@ export type EndsCard = {
   /** Chain the ring end is extended by, and how far it is let out for this size; 0 without one. */
   readonly extenderMm: number;
   readonly chainUsedMm: number;
+  /** Whole links of that chain, and in which of them this size closes, 0 for none; null where their length isn't known. */
+  readonly links: number | null;
+  readonly link: number | null;
   /** Over each crimp; null: it is left bare. */
   readonly coverId: string | null;
   /** How the cover takes the closed crimp; null without one, or where a size isn't stated. */

@@ -1,4 +1,5 @@
 /** What a learner lays ready to string one piece: every component with its count, wire to cut, and some to spare. */
+import { linkAt } from '../design/chain.ts';
 import type { Component } from '../design/component.ts';
 import type { Counts, Design } from '../design/design.ts';
 import { tally, tallyFindings, tallyStrand } from '../design/tally.ts';
@@ -24,6 +25,8 @@ export type Materials = {
   };
   /** Chain to buy by the length, mm; 0 for none. */
   readonly chainMm: number;
+  /** Whole links of it; null where their length isn't known. */
+  readonly links: number | null;
 };
 
 /** Beads of which one is to spare: some are cracked, some have hardly a hole (common practice, no source). */
@@ -71,5 +74,6 @@ export function materialsOf(design: Design, counts: Counts, strands: readonly St
       haveMm: cutsMm.reduce((sum, mm) => sum + mm, 0) + Math.max(0, ...cutsMm),
     },
     chainMm: design.ends.extenderMm,
+    links: linkAt(design.ends, design.ends.extenderMm),
   };
 }

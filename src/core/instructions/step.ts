@@ -11,8 +11,8 @@ type Round = { readonly held: Held['what']; readonly finding: string | null };
 export type StepArgs = {
   readonly 'wear-eye-protection': Nothing;
   readonly 'try-clasp': { readonly clasp: string; readonly inHalves: boolean };
-  /** The extender's last link is opened for the finding that the chain hangs from. */
-  readonly 'join-chain': Round & { readonly chainMm: number };
+  /** The extender's last link is opened for the finding that the chain hangs from. `links`: whole ones, null where their length isn't known. */
+  readonly 'join-chain': Round & { readonly chainMm: number; readonly links: number | null };
   /** A ring is opened and takes what hangs below it, above it, or both. `place`: from the wire down, 1 on the wire. */
   readonly 'join-ring': {
     readonly ring: string;
@@ -44,11 +44,13 @@ export type StepArgs = {
   /** `chained`: a chain hangs from the end, and isn't in the length. */
   readonly measure: { readonly lengthMm: number; readonly chained: boolean };
   readonly 'check-pattern': { readonly count: number };
-  /** Closed without its chain; `chainMm` is the whole chain, 0 for none, `chainUsedMm` how far down it this size closes. */
+  /** Closed without its chain; `chainMm` is the whole chain, 0 for none, `chainUsedMm` how far down it this size closes. `link`: in which of its `links`, 0 for none; null where their length isn't known. */
   readonly 'check-closed': {
     readonly lengthMm: number;
     readonly chainMm: number;
     readonly chainUsedMm: number;
+    readonly links: number | null;
+    readonly link: number | null;
   };
 };
 

@@ -6,7 +6,7 @@ import type { Step } from './step.ts';
 
 /** What is done before the first wire is cut. */
 function readySteps({ ends, pendant, hand }: Card): Step[] {
-  const { held, extenderMm } = ends;
+  const { held, extenderMm, links } = ends;
   const { what, component } = held.ring;
   const steps: Step[] = [
     { code: 'wear-eye-protection', strand: null, args: {} },
@@ -20,7 +20,7 @@ function readySteps({ ends, pendant, hand }: Card): Step[] {
     steps.push({
       code: 'join-chain',
       strand: null,
-      args: { held: what, finding: component, chainMm: extenderMm },
+      args: { held: what, finding: component, chainMm: extenderMm, links },
     });
   }
   for (const { place, ...join } of pendant?.joins ?? []) {
@@ -73,10 +73,11 @@ function strandSteps(card: Card, found: StrandCard, strand: number): Step[] {
 
 /** Every step of a card, in an order that two hands can do (common practice, no source). */
 export function stepsOf(card: Card): Step[] {
-  const { extenderMm: chainMm, chainUsedMm } = card.ends;
+  const { extenderMm: chainMm, chainUsedMm, links, link } = card.ends;
+  const closed = { lengthMm: card.finishedLengthMm, chainMm, chainUsedMm, links, link };
   return [
     ...readySteps(card),
     ...card.strands.flatMap((found, index) => strandSteps(card, found, index)),
-    { code: 'check-closed', strand: null, args: { lengthMm: card.finishedLengthMm, chainMm, chainUsedMm } },
+    { code: 'check-closed', strand: null, args: closed },
   ];
 }

@@ -11,6 +11,7 @@ import { adviseHand } from '../sizing/hand/hand.ts';
 import type { Hand } from '../design/choice.ts';
 import type { Rules } from '../design/rules.ts';
 import type { Candidate } from '../sizing/sizing.ts';
+import { linkAt } from '../design/chain.ts';
 import type { Design } from '../design/design.ts';
 import type { Placed } from '../design/expand.ts';
 import { finishedLengthMm, loopParts } from '../design/loopParts.ts';
@@ -85,6 +86,8 @@ function endsCard(design: Design, rules: Rules, chainUsedMm: number): EndsCard {
     loopMm: ends.loopMm,
     extenderMm: ends.extenderMm,
     chainUsedMm,
+    links: linkAt(ends, ends.extenderMm),
+    link: linkAt(ends, chainUsedMm),
     crimp: crimpFit(crimp, WIRES_IN_CRIMP, wire.diameterMm, rules.wire.crimpPlayMm),
     coverId: ends.cover,
     roomMm:

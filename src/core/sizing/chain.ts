@@ -1,9 +1,9 @@
-/** How far an extender chain is let out to meet a target. */
+/** How far an extender chain whose links aren’t known is let out to meet a target. */
 import { toNm, type Span } from '../solver/outcome.ts';
 import { strandLoop } from '../solver/measure.ts';
 import { solveLoop } from '../geometry/loop.ts';
 import type { Design } from '../design/design.ts';
-import { wholeChainMm } from '../solver/measureOf.ts';
+import { looseChainMm } from '../solver/measureOf.ts';
 import type { Fitted } from '../design/choice.ts';
 
 /** Halvings of the chain: 2⁻³⁰ of any chain is far below a hundredth of a millimetre. */
@@ -23,7 +23,7 @@ export function chainUsedMm(
   fitted: Fitted,
   targetMm: number,
 ): number {
-  const chainMm = wholeChainMm(design);
+  const chainMm = looseChainMm(design);
   const targetNm = toNm(targetMm);
   if (targetNm <= span.lowNm) return 0;
   if (targetNm >= span.highNm) return chainMm;

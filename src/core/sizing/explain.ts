@@ -1,4 +1,5 @@
 /** The counts behind a finished piece: what a maker has who has the piece and a ruler, but no plan. */
+import { withoutLinks } from '../design/chain.ts';
 import { validateDesign } from '../design/validate/validateDesign.ts';
 import { explain, type Explanation, type CountEstimate } from '../solver/explain.ts';
 import type { Limits } from '../solver/stretches.ts';
@@ -62,8 +63,10 @@ export function explainPiece(design: Design, strand: number, found: Measurement)
   }
   const estimates = found.estimates ?? atAGlance(sections);
   const evidence = { measuredMm: found.mm, rulerSdMm: found.sdMm, estimates };
+  // Nobody says in which link it was closed when it was measured, so any length of the chain may be in it.
+  const measure = measureOf(withoutLinks(design), strand, found.of, anyCount);
   return unlessSearchLimit(() => ({
     status: 'explained',
-    explanations: explain(measureOf(design, strand, found.of, anyCount), evidence, MOST_EXPLANATIONS),
+    explanations: explain(measure, evidence, MOST_EXPLANATIONS),
   }));
 }

@@ -1,7 +1,9 @@
 /** What would bring a piece to a size that it can't be brought to as it is. */
+import { linksToFit } from '../design/chain.ts';
 import type { Counts, Design, Section } from '../design/design.ts';
 import type { Rules } from '../design/rules.ts';
 import { tally } from '../design/tally.ts';
+import type { Measure as StrandMeasure } from '../solver/measure.ts';
 import { measureOf } from '../solver/measureOf.ts';
 import { offNm, toHundredths, toMm, toNm } from '../solver/outcome.ts';
 import { jobOf, type Job } from './job.ts';
@@ -67,13 +69,27 @@ function inStock({ design, pieces }: Job, counts: Counts, component = '', more =
   });
 }
 
+/** How far a strand with these counts is off its target, mm, closed in the link that comes nearest. */
+function nearestOffMm(
+  { design }: Job,
+  measure: StrandMeasure,
+  counts: readonly number[],
+  targetMm: number,
+): number {
+  const links = linksToFit(design);
+  const ways = links > 0 ? Array.from({ length: links + 1 }, (_, link) => [...counts, link]) : [counts];
+  return ways
+    .map((way) => toMm(offNm(measure.of(way), toNm(targetMm))))
+    .reduce((best, off) => (Math.abs(off) < Math.abs(best) ? off : best));
+}
+
 function addComponents(job: Job, { strand, below, targetMm }: Shortfall): Help[] {
   if (below === null) return [];
   const sides = job.design.strands[strand]!.mirrored ? 2 : 1;
   const found = strandBeads(job.design, strand).flatMap((component) => {
     const measure = measureOf(withSection(job.design, strand, component), strand, job.fitted);
     for (let count = 1; count <= MOST_ADDED; count += 1) {
-      const offMm = toMm(offNm(measure.of([...below.counts[strand]!, count]), toNm(targetMm)));
+      const offMm = nearestOffMm(job, measure, [...below.counts[strand]!, count], targetMm);
       if (within(job, offMm) && inStock(job, below.counts, component, sides * count)) {
         return [{ code: 'add-component', strand, component, count, sides, offMm } as const];
       }
@@ -94,7 +110,7 @@ function widenSections(job: Job, { strand, below, above, targetMm }: Shortfall):
       const count = repeats > 0 ? most + repeats : fewest + repeats;
       if (base === null || count < 0) continue;
       const counts = base.counts[strand]!.with(index, count);
-      const offMm = toMm(offNm(measure.of(counts), toNm(targetMm)));
+      const offMm = nearestOffMm(job, measure, counts, targetMm);
       if (within(job, offMm) && inStock(job, base.counts.with(strand, counts))) {
         return [{ code: 'widen-section' as const, strand, section: id, repeats, offMm }];
       }

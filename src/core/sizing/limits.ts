@@ -60,7 +60,7 @@ function endsOf({ strands, shared }: JointProblem, { strands: there, outcomes }:
 function standingAt({ strand, problem, counts }: End, end: 'fewest' | 'most'): SectionAt[] {
   return problem.sections
     .filter((section, index) => section.fewest < section.most && counts[index] === section[end])
-    .map(({ id }) => ({ strand, section: id }));
+    .flatMap(({ id }) => (id === null ? [] : [{ strand, section: id }]));
 }
 
 /** Counted components, by place, of which one more repeat of a section would take more than there is. */

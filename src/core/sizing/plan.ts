@@ -1,4 +1,5 @@
 /** What a piece becomes for a target: a choice for every strand. */
+import { linksToFit } from '../design/chain.ts';
 import type { Counts } from '../design/design.ts';
 import { fitJointly } from '../solver/fit.ts';
 import { offNm, toMm, toNm, type Outcome } from '../solver/outcome.ts';
@@ -39,10 +40,14 @@ function piecePlan(job: Job, targetsMm: readonly number[], outcomes: readonly Ou
   outcomes.forEach(({ counts, span }, strand) => {
     const off = offNm(span, toNm(targetsMm[strand]!));
     if (Math.abs(off) > Math.abs(worstNm)) worstNm = off;
-    usedMm = chainUsedMm(design, strand, counts, span, fitted, targetsMm[strand]!);
+    usedMm =
+      linksToFit(design) > 0
+        ? counts.at(-1)! * design.ends.linkMm!
+        : chainUsedMm(design, strand, counts, span, fitted, targetsMm[strand]!);
   });
   return {
-    counts: outcomes.map(({ counts }) => counts),
+    // The links of the chain, counted last, are none of the piece's sections.
+    counts: outcomes.map(({ counts }, strand) => counts.slice(0, design.strands[strand]!.sections.length)),
     outcomes,
     chainUsedMm: usedMm,
     worstMm: toMm(worstNm),

@@ -2,6 +2,7 @@
 import { closeLoop } from '../geometry/close.ts';
 import type { Part } from '../geometry/part.ts';
 import { outlinesOf } from '../geometry/junction.ts';
+import { linksToFit } from '../design/chain.ts';
 import type { Design } from '../design/design.ts';
 import { girthBounds, type GirthBounds } from './girthBounds.ts';
 import type { Measure, Measuring } from './measure.ts';
@@ -72,7 +73,7 @@ function remembering(measures: readonly ((counts: readonly number[]) => number)[
 
 /**
  * Inside girth, bounded as `girthBounds.ts` proves.
- * @param chainMm how far the extender may be let out; 0 without one.
+ * @param chainMm how far the extender may be let out by any length; 0 without one, or where its links are counted.
  * @param limits what counts may be asked about.
  */
 export function girthMeasure(
@@ -83,6 +84,7 @@ export function girthMeasure(
 ): Measure {
   const { parts, loops } = stretchesOf(design, strand, chainMm > 0 ? [0, chainMm] : [0], limits);
   const usual = design.strands[strand]!.sections.map((section) => section.usual);
+  if (linksToFit(design) > 0) usual.push(0);
   const girths = loops.map((loop) => girthsOf(parts, loop, usual));
   return {
     of: remembering(girths.map(({ solveNm }) => solveNm)),

@@ -1,4 +1,5 @@
 /** All strands of a piece with what they draw on together: the problem that a fit solves. */
+import { linksToFit } from '../design/chain.ts';
 import type { Design, Strand } from '../design/design.ts';
 import { tallyFindings } from '../design/tally.ts';
 import type { Measure } from './measure.ts';
@@ -73,7 +74,7 @@ export function jointProblem(
       within: (share) => {
         const left = new Map(stock);
         shared.forEach((id, at) => left.set(id, share[at]!));
-        const problem = fitProblem(strand, left);
+        const problem = fitProblem(strand, left, linksToFit(design));
         const key = problem.stock.map((one) => `${one.component} ${one.left}`).join();
         const made = known.get(key) ?? { problem, search: searchOf(problem, measure) };
         known.set(key, made);

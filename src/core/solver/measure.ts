@@ -1,12 +1,13 @@
 /** What a strand measures with given counts: the one thing that tells a length fit from a girth fit. */
 import type { Part } from '../geometry/part.ts';
+import { linksToFit } from '../design/chain.ts';
 import type { Design, Section, Strand } from '../design/design.ts';
 import { expand } from '../design/expand.ts';
 import { loopParts } from '../design/loopParts.ts';
 import { sidesOf } from './problem.ts';
 import { toNm, type Span } from './outcome.ts';
 
-/** Measures a strand of given counts, one for each of its sections. */
+/** Measures a strand of given counts, one for each of its sections, and of the links of its chain where a fit counts them. */
 export type Measuring = (counts: readonly number[]) => Span;
 
 /**
@@ -82,12 +83,13 @@ export function sumMeasure(
 
 /**
  * Finished length, a plain sum.
- * @param chainMm how far the extender may be let out; 0 without one.
+ * @param chainMm how far the extender may be let out by any length; 0 without one, or where its links are counted.
  */
 export function lengthMeasure(design: Design, strand: number, chainMm: number): Measure {
   const found = design.strands[strand]!;
   const bare = strandLoop(design, strand, [], 0);
   const baseNm = bare.reduce((sum, part) => sum + toNm(part.alongMm), 0);
   const eachNm = found.sections.map((section) => repeatNm(design, found, section));
+  if (linksToFit(design) > 0) eachNm.push(toNm(design.ends.linkMm!));
   return sumMeasure(eachNm, baseNm, toNm(chainMm));
 }

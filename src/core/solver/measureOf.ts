@@ -6,11 +6,12 @@ import { lengthMeasure, type Measure } from './measure.ts';
 import type { Limits } from './stretches.ts';
 
 /**
- * The extender as far as a fit may count on it, mm. On several strands it is left
- * to the wearer: let out, it would lengthen all of them alike.
+ * The extender as far as a fit may let it out by any length, mm: not where its links
+ * are known, which are counted as a section is. On several strands it is left to the
+ * wearer: let out, it would lengthen all of them alike.
  */
-export function wholeChainMm(design: Design): number {
-  return design.strands.length === 1 ? design.ends.extenderMm : 0;
+export function looseChainMm({ strands, ends }: Design): number {
+  return strands.length === 1 && ends.linkMm === undefined ? ends.extenderMm : 0;
 }
 
 /**
@@ -18,7 +19,7 @@ export function wholeChainMm(design: Design): number {
  * @param limits what counts may be asked about; the maker's where it isn't given.
  */
 export function measureOf(design: Design, strand: number, fitted: Fitted, limits?: Limits): Measure {
-  const chainMm = wholeChainMm(design);
+  const chainMm = looseChainMm(design);
   return fitted === 'length'
     ? lengthMeasure(design, strand, chainMm)
     : girthMeasure(design, strand, chainMm, limits);

@@ -1,9 +1,10 @@
 /** One strand's sizing problem: what may change, what it costs, what there is. */
 import type { Section, Strand } from '../design/design.ts';
 
-/** One section of the strand, in the design's own order. */
+/** One section of the strand, in the design's own order, or the links of its chain. */
 export type FitSection = {
-  readonly id: string;
+  /** null for the links of an extender chain, which aren't of the design's sections and come last. */
+  readonly id: string | null;
   readonly usual: number;
   readonly fewest: number;
   readonly most: number;
@@ -58,12 +59,24 @@ function costByPlace(strand: Strand, index: number): number {
   return strand.mirrored ? count - index : Math.min(index, count - 1 - index) + 1;
 }
 
+/** The links of a chain as a section: how many are let out changes nothing of the piece, so it costs nothing. */
+const chainSection = (links: number, counted: readonly string[]): FitSection => ({
+  id: null,
+  usual: 0,
+  fewest: 0,
+  most: links,
+  cost: 0,
+  partsPerRepeat: 0,
+  takes: counted.map(() => 0),
+});
+
 /**
  * A stock that no choice can use up says nothing, and is left out: most
  * searches are quicker without.
  * @param left what is left of each counted component for this strand.
+ * @param links of the chain that closes it, as far as a fit may count on them.
  */
-export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>): FitProblem {
+export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>, links = 0): FitProblem {
   const taken = strand.sections.map((section) => takenByRepeat(strand, section));
   const largest = mostCounts(strand);
   const mostTaken = (id: string): number =>
@@ -83,6 +96,7 @@ export function fitProblem(strand: Strand, left: ReadonlyMap<string, number>): F
       takes: counted.map((id) => of.get(id) ?? 0),
     };
   });
+  if (links > 0) sections.push(chainSection(links, counted));
   return { sections, stock: counted.map((component) => ({ component, left: left.get(component) ?? 0 })) };
 }
 

@@ -1,14 +1,15 @@
 /** A strand's loop as stretches that repeat, and what may stand beside what in it. */
 import type { Part } from '../geometry/part.ts';
+import { linksToFit } from '../design/chain.ts';
 import type { Design, Section } from '../design/design.ts';
 import { expand } from '../design/expand.ts';
-import { closingParts, partOf } from '../design/loopParts.ts';
+import { claspEndParts, closingParts, linkPart, partOf, ringEndParts } from '../design/loopParts.ts';
 import { runsOf } from '../design/runs.ts';
 
 /** A stretch of the loop: kinds of outline, strung as often as a section counts, or once. */
 export type Stretch = {
   readonly kinds: readonly number[];
-  /** Place of the section that counts it; null for what stands once in every strand. */
+  /** Place of the section that counts it, the links of a chain after all others; null for what stands once in every strand. */
   readonly section: number | null;
   /** Whether it stands in every strand within the limits; whether it stands there once at the most. */
   readonly sure: boolean;
@@ -18,7 +19,7 @@ export type Stretch = {
 /** The fewest and the most that a section may count. */
 export type Limits = (section: Section) => readonly [fewest: number, most: number];
 
-/** A strand's loop as stretches, closed with the extender let out by each of `chainsMm`. Every kind stands in one stretch only. */
+/** A strand's loop as stretches, closed with the extender let out by each of `chainsMm`, or with as many of its links as are counted. Every kind stands in one stretch only. */
 export function stretchesOf(
   design: Design,
   strand: number,
@@ -49,8 +50,21 @@ export function stretchesOf(
     return { kinds: kindsOf(each), section, sure: fewest > 0, once: most <= 1 };
   });
   const open = [end('left'), ...strung, end('right')];
+  const links = linksToFit(design);
+  const counted = (): Stretch[] => [
+    once(ringEndParts(design)),
+    {
+      kinds: kindsOf([linkPart(design.ends.linkMm!)]),
+      section: found.sections.length,
+      sure: false,
+      once: links === 1,
+    },
+    once(claspEndParts(design)),
+  ];
   const loops = chainsMm.map((chainMm) =>
-    [...open, once(closingParts(design, chainMm))].filter(({ kinds }) => kinds.length > 0),
+    [...open, ...(links > 0 ? counted() : [once(closingParts(design, chainMm))])].filter(
+      ({ kinds }) => kinds.length > 0,
+    ),
   );
   return { parts, loops };
 }

@@ -14,7 +14,7 @@ import { loopParts } from '../design/loopParts.ts';
 import { solveLoop } from '../geometry/loop.ts';
 import { boundsOf, lengthOf } from './candidate.ts';
 import { costOfCounts, strung } from './parts.ts';
-import { offMm } from './strand.ts';
+import { nearestLinkOffMm, offMm } from './strand.ts';
 
 /** Choices of one strand written out: a length is a sum, a girth takes a loop. */
 const MOST_CHOICES: Readonly<Record<Fitted, number>> = { length: 20_000, girth: 1000 };
@@ -80,7 +80,7 @@ function countsToTry(strand: Strand, answer: readonly number[], most: number): I
   return choices <= most ? everyCounts(strand) : nearbyCounts(strand, answer);
 }
 
-/** How far a strand is off as the solver measures it, mm; the chain, if it may count on one, meets what it can. */
+/** How far a strand is off as the solver measures it, mm; the chain, if it may count on one, meets what it or its nearest link can. */
 function roughlyOffMm(design: Design, index: number, counts: readonly number[], of: Wanted): number {
   const strand = design.strands[index]!;
   const one: Design = { ...design, strands: [strand], lie: 'single' };
@@ -93,7 +93,10 @@ function roughlyOffMm(design: Design, index: number, counts: readonly number[], 
   if (targetMm <= leastMm || design.strands.length > 1 || design.ends.extenderMm === 0) {
     return leastMm - targetMm;
   }
-  return Math.min(0, measured(design.ends.extenderMm) - targetMm);
+  const { extenderMm, linkMm } = design.ends;
+  const mostMm = measured(extenderMm);
+  if (targetMm >= mostMm) return mostMm - targetMm;
+  return linkMm === undefined ? 0 : nearestLinkOffMm({ extenderMm, linkMm }, measured, targetMm);
 }
 
 function standingOf(

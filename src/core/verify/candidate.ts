@@ -172,7 +172,11 @@ export function verifyCandidate(
     'fitted',
   );
   const chainMm = design.strands.length === 1 ? Math.max(0, design.ends.extenderMm) : 0;
-  hold(candidate.chainUsedMm >= 0 && candidate.chainUsedMm <= chainMm, 'chain');
+  hold(candidate.chainUsedMm >= 0 && candidate.chainUsedMm <= chainMm + CLOSE_MM, 'chain');
+  // The clasp hooks into a link, and nowhere between two.
+  const { linkMm = 0 } = design.ends;
+  const beyondMm = linkMm > 0 ? candidate.chainUsedMm % linkMm : 0;
+  hold(Math.min(beyondMm, linkMm - beyondMm) < CLOSE_MM || beyondMm === 0, 'chain');
   hold(near(candidate.massG, massG(design, candidate, lengths)), 'mass');
   if (priced !== null) hold(isPrice(design, candidate.counts, candidate.priceMinor, priced), 'price');
   hold(checkChanges(design, candidate), 'changes');

@@ -42,20 +42,23 @@ function roundEnded(alongMm: number, acrossMm: number): Part {
 }
 
 /**
- * The chain in use: as many links as the whole chain has of 3 mm, 100 at most,
- * each 2 mm across (a usual link, common practice, no source), sharing the
+ * The chain in use, its links 2 mm across (a usual link, common practice, no
+ * source): one after the other until it is as long. Where the length of a link
+ * isn't known as many as the whole chain has of 3 mm, 100 at most, sharing the
  * length evenly.
  */
 function links(design: Design, chainMm: number): Part[] {
   if (chainMm <= 0) return [];
+  const { extenderMm, linkMm } = design.ends;
   let count = 1;
-  while (count < 100 && count * 3 < design.ends.extenderMm) count += 1;
+  if (linkMm === undefined) while (count < 100 && count * 3 < extenderMm) count += 1;
+  else while ((count + 0.5) * linkMm < chainMm) count += 1;
   return new Array<Part>(count).fill(roundEnded(chainMm / count, 2));
 }
 
 /**
  * A strand closed: from the clasp end's crimp (or its cover, which hides it)
- * along the strung parts to the ring end's, then wire loop, chain, ring,
+ * along the strung parts to the ring end's, then wire loop, ring, chain,
  * clasp, wire loop. In a loop the wire, or its guard, lies double.
  */
 export function verifierParts(
@@ -81,8 +84,9 @@ export function verifierParts(
   return [
     ...seen([end, ...strung(strand, counts), end]),
     wireLoop,
+    ...seen([ring]),
     ...links(design, chainMm),
-    ...seen([ring, clasp]),
+    ...seen([clasp]),
     wireLoop,
   ];
 }

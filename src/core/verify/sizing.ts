@@ -14,11 +14,11 @@ import { betterChoice } from './better.ts';
 import { allowed, near, verifyCandidate, type Fault } from './candidate.ts';
 import { checkLimits } from './limits.ts';
 import type { Priced } from './price.ts';
-import { offMm, worstOf } from './strand.ts';
+import { measured, offMm, worstOf } from './strand.ts';
 
 /** A hundredth, in which answers are compared, mm. */
 const HUNDREDTH_MM = 0.01;
-/** A chain isn't let out by less than half a millimetre, and so a piece may be off by as much. */
+/** A chain of unknown links isn't let out by less than half a millimetre, and so a piece may be off by as much. */
 const CHAIN_MM = 0.51;
 
 type Sized = Exclude<Sizing, { status: 'refused' }>;
@@ -39,9 +39,25 @@ const targetsOf = (design: Design, nesting: Nesting, firstMm: number): readonly 
 
 /** How far each strand is from what it is fitted to, mm. */
 function offsOf({ design, sizing, targetsMm }: Case, candidate: Candidate): readonly number[] {
-  return targetsMm.map((targetMm, index) =>
-    offMm(design, index, candidate.counts[index] ?? [], sizing.fitted, targetMm),
-  );
+  const { fitted } = sizing;
+  return targetsMm.map((targetMm, index) => {
+    const counts = candidate.counts[index] ?? [];
+    // In the link it is closed in: of a piece below its target the next one may come nearer, and lie above.
+    return closesInLinks(design)
+      ? measured(design, index, counts, fitted, candidate.chainUsedMm) - targetMm
+      : offMm(design, index, counts, fitted, targetMm);
+  });
+}
+
+const closesInLinks = ({ strands, ends }: Design): boolean =>
+  strands.length === 1 && ends.linkMm !== undefined;
+
+/** No other link brings these counts nearer by more than rounding. */
+function checkLink(of: Case, candidate: Candidate): void {
+  const { design, sizing, targetsMm, hold } = of;
+  if (!closesInLinks(design)) return;
+  const nearestMm = offMm(design, 0, candidate.counts[0] ?? [], sizing.fitted, targetsMm[0]!);
+  hold(hundredths(offsOf(of, candidate)[0]!) <= hundredths(nearestMm) + 1, 'chain');
 }
 
 /** Error and tolerance as the answer states them: of several strands those of the one furthest off. */
@@ -49,7 +65,8 @@ function checkStated(of: Case, candidate: Candidate): void {
   const { design, sizing, hold } = of;
   const single = design.strands.length === 1;
   const offs = offsOf(of, candidate);
-  const byMm = single && design.ends.extenderMm > 0 ? CHAIN_MM : HUNDREDTH_MM;
+  const { extenderMm, linkMm } = design.ends;
+  const byMm = single && extenderMm > 0 && linkMm === undefined ? CHAIN_MM : HUNDREDTH_MM;
   hold(near(Math.abs(worstOf(offs)), Math.abs(candidate.errorMm), byMm), 'error');
   if (single) {
     hold(near(candidate.fittedMm - sizing.targetMm, candidate.errorMm, HUNDREDTH_MM), 'error');
@@ -100,6 +117,7 @@ export function verifySizing(design: Design, sizing: Sizing, priced: Priced | nu
   hold(near(mostMm - sizing.limits.mostAskedMm, allowanceMm), 'limits');
   hold(checkLimits(design, sizing, nesting), 'limits');
   const best = sizing.status === 'outside' ? sizing.nearest : sizing.best;
+  checkLink(of, best);
   const whole = design.strands.every((strand, index) => allowed(strand, best.counts[index]));
   const wanted = { ...sizing, targetsMm: of.targetsMm, pieces: sizing.choice.quantity };
   // What isn't a choice of this design at all has been told above.

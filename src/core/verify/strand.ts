@@ -5,7 +5,8 @@ import { lengthOf } from './candidate.ts';
 import { girthByRelaxing } from './girth.ts';
 import { strung, verifierParts } from './parts.ts';
 
-function measured(
+/** What a strand measures closed with so much of its chain let out, mm. */
+export function measured(
   design: Design,
   index: number,
   counts: readonly number[],
@@ -31,7 +32,28 @@ export function spanMm(
   return [leastMm, extenderMm > 0 ? measured(design, index, counts, fitted, extenderMm) : leastMm];
 }
 
-/** How far a strand is from its target, mm: below 0 where too small, 0 where the chain reaches it. */
+/**
+ * How far what closes in whole links is off where it comes nearest, mm: the link
+ * before and the link after the target are found by halving, since every link
+ * more makes the piece larger.
+ * @param measuredMm what it measures with so much of the chain let out
+ */
+export function nearestLinkOffMm(
+  { extenderMm, linkMm }: { readonly extenderMm: number; readonly linkMm: number },
+  measuredMm: (chainMm: number) => number,
+  targetMm: number,
+): number {
+  let [before, after] = [0, Math.round(extenderMm / linkMm)];
+  while (after - before > 1) {
+    const middle = Math.floor((before + after) / 2);
+    if (measuredMm(middle * linkMm) < targetMm) before = middle;
+    else after = middle;
+  }
+  const [below, above] = [before, after].map((link) => measuredMm(link * linkMm) - targetMm);
+  return Math.abs(below!) <= Math.abs(above!) ? below! : above!;
+}
+
+/** How far a strand is from its target, mm: below 0 where too small, 0 where a chain of unknown links reaches it. */
 export function offMm(
   design: Design,
   index: number,
@@ -40,8 +62,15 @@ export function offMm(
   targetMm: number,
 ): number {
   const [leastMm, mostMm] = spanMm(design, index, counts, fitted);
-  if (targetMm < leastMm) return leastMm - targetMm;
-  return Math.min(0, mostMm - targetMm);
+  if (targetMm <= leastMm) return leastMm - targetMm;
+  if (targetMm >= mostMm) return mostMm - targetMm;
+  const { extenderMm, linkMm } = design.ends;
+  if (linkMm === undefined) return 0;
+  return nearestLinkOffMm(
+    { extenderMm, linkMm },
+    (chainMm) => measured(design, index, counts, fitted, chainMm),
+    targetMm,
+  );
 }
 
 /** The one furthest from 0. */

@@ -77,6 +77,10 @@ export const benchCard: typeof en = {
   doubledEnds: { clasp: 'Verschlussende', ring: 'Ringende' },
   chain: 'Kette',
   chainText: (of: string, used: string): string => `${of}, für diese Größe ${used} ausgelassen`,
+  chainLinks: (f, links, of, link, used) =>
+    link === 0
+      ? `${f.number(links)} Glieder, ${of}; diese Größe schließt davor`
+      : `${f.number(links)} Glieder, ${of}; diese Größe schließt im ${link}., ${used} weiter am Kettchen`,
   pendant: 'Anhänger',
   between: (left: string, right: string): string => `zwischen ${left} und ${right}`,
   balance: 'Gleichgewicht',

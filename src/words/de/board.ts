@@ -117,6 +117,7 @@ export const board: typeof boardEn = {
     guard: 'Drahtschutz',
     loop: 'Drahtschlaufe, mm',
     extender: 'Kette zum Verlängern, mm',
+    link: 'Innenlänge eines Glieds, mm',
     none: 'keiner',
     choose: 'wählen …',
     pendant: 'Anhänger',

@@ -1,9 +1,8 @@
 /** Sätze für die Werkstatt über einen Eintrag, der sich so nicht lesen lässt. */
-import type { ValidationError } from '#core/design/validationError.ts';
 import type { CatalogueSentences, QuantityUnit } from '../catalogueCodes.ts';
 import { formatMoney } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
-import { designProblems, mm, number } from './design.ts';
+import { designMending, designProblems, mm, number } from './design.ts';
 import { remarks } from './remarks.ts';
 import { contentFile } from './contentFile.ts';
 import { shopFile } from './shopFile.ts';
@@ -16,19 +15,6 @@ const wouldFit = (fitting: string): string => (fitting === '' ? '' : `„${fitti
 const UNIT: Readonly<Record<QuantityUnit, string>> = {
   ...{ mm: 'mm', m: 'm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
   ...{ min: 'min', weeks: 'Wochen', 'hours a week': 'Stunden in der Woche', months: 'Monate' },
-};
-
-const mending: Readonly<Partial<Record<ValidationError['code'], string>>> = {
-  'wrong-kind': 'Nennen Sie ein Teil, das es kann.',
-  'hole-too-small':
-    'Nehmen Sie dünneren Draht oder eine Perle mit größerem Loch, oder weiten Sie das Loch und berichtigen Sie das Maß.',
-  'crimp-too-tight': 'Nehmen Sie eine größere Quetschperle oder dünneren Draht.',
-  'cover-too-tight': 'Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.',
-  'ring-closed':
-    'Nehmen Sie einen Ring, der sich öffnen lässt, oder schreiben Sie bei diesem „joint: open“ (Biegering) oder „joint: split“ (Spaltring), wenn er es tut.',
-  'strand-empty': 'Lassen Sie wenigstens einen seiner Abschnitte ein „most“ über 0 haben.',
-  'strand-too-long': 'Senken Sie „most“, oder schreiben Sie weniger Perlen für eine Wiederholung.',
-  ways: 'Nehmen Sie einen Verschluss mit so vielen Ösen, wie es Stränge gibt.',
 };
 
 export const catalogue: CatalogueSentences = {
@@ -227,7 +213,7 @@ export const catalogue: CatalogueSentences = {
   }),
   design: ({ error, fitting }) => ({
     what: sentenceOf(designProblems, error),
-    fix: `${wouldFit(fitting)}${mending[error.code] ?? 'Prüfen Sie Anzahlen und Maße an dieser Stelle.'}`,
+    fix: `${wouldFit(fitting)}${designMending[error.code] ?? 'Prüfen Sie Anzahlen und Maße an dieser Stelle.'}`,
   }),
   ...remarks,
   'instead-twice': ({ id }) => ({

@@ -51,6 +51,7 @@ const labels: Readonly<Record<string, string>> = {
   ...{
     'closing.loop': 'Drahtschlaufe',
     extender: 'Kette zum Verlängern',
+    link: 'Innenlänge eines ihrer Glieder',
     pendant: 'Anhänger',
     hangs: 'Was hängt',
   },

@@ -1,6 +1,6 @@
 /** Was an einem Entwurf nicht stimmt. */
 import type { ComponentKind } from '#core/design/component.ts';
-import type { FieldType, FigureUnit } from '#core/design/validationError.ts';
+import type { FieldType, FigureUnit, ValidationError } from '#core/design/validationError.ts';
 import type { designProblems as english } from '../en/design.ts';
 import { formatList, formatNumber } from '../format.ts';
 
@@ -81,6 +81,11 @@ export const designProblems: typeof english = {
     `Ein Stück mit ${number(strands)} Strängen liegt „side-by-side“ oder „nested“, nicht „single“.`,
   ways: ({ clasp, ways, strands }) =>
     `Der Verschluss „${clasp}“ fasst ${ways === 1 ? 'einen Strang' : `${number(ways)} Stränge`}; das Stück hat ${number(strands)}.`,
+  'link-without-chain': ({ linkMm }) => `Ein Glied von ${mm(linkMm)} ist genannt, aber keine Kette.`,
+  'chain-too-short': ({ chainMm, linkMm }) =>
+    `Die Kette von ${mm(chainMm)} ist kürzer als eines ihrer Glieder, ${mm(linkMm)}.`,
+  'chain-not-whole': ({ chainMm, linkMm, links }) =>
+    `Die Kette von ${mm(chainMm)} hat keine ganze Zahl von Gliedern zu ${mm(linkMm)}: ${number(links)} sind ${mm(links * linkMm)}, ${number(links + 1)} sind ${mm((links + 1) * linkMm)}.`,
   'hole-too-small': ({ component, holeMm, needMm, wire }) =>
     `Das Loch von „${component}“ misst ${mm(holeMm)}; der Draht „${wire}“ braucht ${mm(needMm)}.`,
   'crimp-too-tight': ({ crimp, insideMm, needMm, wire }) =>
@@ -89,4 +94,23 @@ export const designProblems: typeof english = {
     `Die Hülle „${cover}“ fasst ${mm(takesMm)}; die Quetschperle „${crimp}“ misst geschlossen ${mm(closedMm)}.`,
   'ring-closed': ({ ring, hangs }) =>
     `„${ring}“ ist ein geschlossener Ring: „${hangs}“ lässt sich nicht einhängen.`,
+};
+
+/** How to mend what keeps a design from being strung, where more can be said than to look again. */
+export const designMending: Readonly<Partial<Record<ValidationError['code'], string>>> = {
+  'wrong-kind': 'Nennen Sie ein Teil, das es kann.',
+  'hole-too-small':
+    'Nehmen Sie dünneren Draht oder eine Perle mit größerem Loch, oder weiten Sie das Loch und berichtigen Sie das Maß.',
+  'crimp-too-tight': 'Nehmen Sie eine größere Quetschperle oder dünneren Draht.',
+  'cover-too-tight': 'Nehmen Sie eine größere Hülle oder eine kleinere Quetschperle.',
+  'ring-closed':
+    'Nehmen Sie einen Ring, der sich öffnen lässt, oder schreiben Sie bei diesem „joint: open“ (Biegering) oder „joint: split“ (Spaltring), wenn er es tut.',
+  'link-without-chain':
+    'Schreiben Sie als „extender“, wie lang die Kette ist, oder nehmen Sie „link“ heraus.',
+  'chain-too-short':
+    'Schreiben Sie ein längeres „extender“ oder berichtigen Sie „link“: Es ist das Innenmaß eines Glieds.',
+  'chain-not-whole': 'Schreiben Sie eine dieser Längen.',
+  'strand-empty': 'Lassen Sie wenigstens einen seiner Abschnitte ein „most“ über 0 haben.',
+  'strand-too-long': 'Senken Sie „most“, oder schreiben Sie weniger Perlen für eine Wiederholung.',
+  ways: 'Nehmen Sie einen Verschluss mit so vielen Ösen, wie es Stränge gibt.',
 };

@@ -137,6 +137,10 @@ export const sizing: typeof english = {
   outOfStock: (f, names) => `Von ${f.list(names)} ist nichts mehr da.`,
   chainUsed: (f, mm, wholeMm) =>
     `Am Verlängerungskettchen von ${f.short(wholeMm)} bei etwa ${f.short(mm)} geschlossen, im nächstgelegenen Glied.`,
+  chainLink: (f, link, links) =>
+    link === links
+      ? `Im letzten der ${f.number(links)} Glieder des Verlängerungskettchens geschlossen.`
+      : `Im ${link}. der ${f.number(links)} Glieder des Verlängerungskettchens geschlossen; die übrigen hängen frei.`,
   chainIdle: (f, wholeMm) =>
     `Ohne das Verlängerungskettchen geschlossen, das bis zu ${f.short(wholeMm)} zugibt.`,
   sitMeans: SIT_MEANS,

@@ -34,7 +34,7 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     return inHalves ? `${tried} Dann trennen: Je eine Hälfte kommt an ein Ende.` : tried;
   },
   'join-chain': ({ args }, f, name) =>
-    `${f.ruler(args.chainMm)} Kettchen nehmen. Das Glied an einem Ende nach vorn und hinten öffnen, nie auseinander, dort einhängen und schließen: ${round(args, name)}.`,
+    `${args.links === null ? '' : `${f.number(args.links)} Glieder, `}${f.ruler(args.chainMm)} Kettchen nehmen. Das Glied an einem Ende nach vorn und hinten öffnen, nie auseinander, dort einhängen und schließen: ${round(args, name)}.`,
   'join-ring': ({ args: { ring, joint, above, below } }, f, name) => {
     const taken = f.list([below, above].filter((id) => id !== null).map(name));
     return joint === 'open'
@@ -103,13 +103,16 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     `Gerade messen, mit allem daran, von wo das eine Ende trägt bis wo das andere trägt${chained ? ', das Kettchen nicht mitgezählt' : ''}: ${f.ruler(lengthMm)}.`,
   'check-pattern': ({ args: { count } }, f) =>
     `${f.number(count)} zählen und das Muster noch einmal von beiden Enden lesen: Noch lässt es sich ändern.`,
-  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm } }, f) => {
+  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm, links, link } }, f) => {
     if (chainMm === 0) return `Schließen: ${f.ruler(lengthMm)}, und kein spitzes Ende steht vor.`;
     const used =
       chainUsedMm === 0
         ? ', wie es diese Größe will'
-        : `; im Glied, das ${f.ruler(chainUsedMm)} weiter am Kettchen am nächsten kommt, wie es diese Größe will: etwa ${f.ruler(lengthMm + chainUsedMm)}`;
-    return `Vor dem Kettchen schließen: ${f.ruler(lengthMm)}${used}; am letzten Glied: ${f.ruler(lengthMm + chainMm)}. Jedes Glied nimmt den Verschluss, und kein spitzes Ende steht vor.`;
+        : link !== null
+          ? `; im ${link}. Glied, wie es diese Größe will: ${f.ruler(lengthMm + chainUsedMm)}`
+          : `; im Glied, das ${f.ruler(chainUsedMm)} weiter am Kettchen am nächsten kommt, wie es diese Größe will: etwa ${f.ruler(lengthMm + chainUsedMm)}`;
+    const last = links === null ? 'am letzten Glied' : `im letzten Glied, dem ${links}.`;
+    return `Vor dem Kettchen schließen: ${f.ruler(lengthMm)}${used}; ${last}: ${f.ruler(lengthMm + chainMm)}. Jedes Glied nimmt den Verschluss, und kein spitzes Ende steht vor.`;
   },
 };
 

@@ -19,7 +19,10 @@ const phrases: Sentences<Step, [f: Format, name: NameOf], TeachPhrases> = {
     clasp: name(clasp),
     halves: inHalves ? 'Dann trennen Sie ihn: Je eine Hälfte kommt an ein Ende.' : '',
   }),
-  'join-chain': ({ args }, f, name) => ({ length: f.ruler(args.chainMm), held: round(args, name) }),
+  'join-chain': ({ args }, f, name) => ({
+    length: `${args.links === null ? '' : `${f.number(args.links)} Glieder, `}${f.ruler(args.chainMm)}`,
+    held: round(args, name),
+  }),
   'join-ring': ({ args: { ring, above, below } }, f, name) => ({
     ring: name(ring),
     things: f.list([below, above].filter((id) => id !== null).map(name)),
@@ -87,14 +90,17 @@ const phrases: Sentences<Step, [f: Format, name: NameOf], TeachPhrases> = {
     chain: chained ? ', das Kettchen nicht mitgezählt' : '',
   }),
   'check-pattern': ({ args: { count } }, f) => ({ count: f.number(count) }),
-  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm } }, f) => {
+  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm, links, link } }, f) => {
     if (chainMm === 0) return { closed: f.ruler(lengthMm) };
     const used =
       chainUsedMm === 0
         ? ', wie es diese Größe will'
-        : `; ${f.ruler(chainUsedMm)} weiter am Kettchen, wie es diese Größe will: ${f.ruler(lengthMm + chainUsedMm)}`;
+        : link !== null
+          ? `; in seinem ${link}. Glied, wie es diese Größe will: ${f.ruler(lengthMm + chainUsedMm)}`
+          : `; ${f.ruler(chainUsedMm)} weiter am Kettchen, wie es diese Größe will: ${f.ruler(lengthMm + chainUsedMm)}`;
+    const last = links === null ? 'am letzten Glied' : `im letzten Glied, dem ${links}.`;
     return {
-      closed: `${f.ruler(lengthMm)} vor dem Kettchen${used}; am letzten Glied: ${f.ruler(lengthMm + chainMm)}`,
+      closed: `${f.ruler(lengthMm)} vor dem Kettchen${used}; ${last}: ${f.ruler(lengthMm + chainMm)}`,
     };
   },
 };
@@ -208,6 +214,7 @@ export const teaching: typeof english = {
   cuts: (f, cutsMm) => f.list(cutsMm.map((mm) => f.ruler(mm, 'up'))),
   have: (length) => `halten Sie ${length} bereit, damit ein Ende misslingen darf`,
   chain: 'Kettchen',
+  links: (f, links, length) => `${f.number(links)} Glieder, ${length}`,
   cautions: 'Bevor Sie beginnen',
   always: [
     'Abgeschnittene Enden von Stahldraht fliegen und treffen Augen. Tragen Sie eine Schutzbrille, halten Sie beide Seiten des Schnitts fest und fegen Sie die Enden auf.',

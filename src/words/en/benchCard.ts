@@ -3,6 +3,7 @@ import type { Hand } from '#core/design/choice.ts';
 import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { BoardMark } from '#core/instructions/board.ts';
 import type { Format } from '../format.ts';
+import { ordinal } from '../englishOrdinal.ts';
 
 const END: Readonly<Record<BoardMark['ends'], string>> = {
   section: 'section',
@@ -71,6 +72,11 @@ export const benchCard = {
   doubledEnds: { clasp: 'Clasp end', ring: 'Ring end' },
   chain: 'Chain',
   chainText: (of: string, used: string): string => `${of}, let out ${used} for this size`,
+  /** `link`: the one that this size closes in, 0 for none. */
+  chainLinks: (f: Format, links: number, of: string, link: number, used: string): string =>
+    link === 0
+      ? `${f.number(links)} links, ${of}; this size closes before it`
+      : `${f.number(links)} links, ${of}; this size closes in the ${ordinal(link)}, ${used} down it`,
   pendant: 'Pendant',
   between: (left: string, right: string): string => `between ${left} and ${right}`,
   balance: 'Balance',

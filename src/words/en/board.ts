@@ -124,6 +124,7 @@ export const board = {
     guard: 'Wire guard',
     loop: 'Loop of wire, mm',
     extender: 'Chain to let it out by, mm',
+    link: 'Inside length of one link, mm',
     none: 'none',
     choose: 'choose …',
     pendant: 'Pendant',

@@ -1,9 +1,8 @@
 /** Sentences for the maker about an entry that can’t be read as it stands. */
-import type { ValidationError } from '#core/design/validationError.ts';
 import type { CatalogueSentences, QuantityUnit } from '../catalogueCodes.ts';
 import { formatMoney } from '../format.ts';
 import { sentenceOf } from '../sentence.ts';
-import { designProblems, mm, number } from './design.ts';
+import { designMending, designProblems, mm, number } from './design.ts';
 import { remarks } from './remarks.ts';
 import { contentFile } from './contentFile.ts';
 import { shopFile } from './shopFile.ts';
@@ -16,20 +15,6 @@ const wouldFit = (fitting: string): string => (fitting === '' ? '' : `“${fitti
 const UNIT: Readonly<Record<QuantityUnit, string>> = {
   ...{ mm: 'mm', m: 'm', g: 'g', 'g/m': 'g/m', N: 'N', '%': '%' },
   ...{ min: 'min', weeks: 'weeks', 'hours a week': 'hours a week', months: 'months' },
-};
-
-/** How to mend what keeps a design from being strung, where more can be said than to look again. */
-const mending: Readonly<Partial<Record<ValidationError['code'], string>>> = {
-  'wrong-kind': 'Name a component that can.',
-  'hole-too-small':
-    'Take a thinner wire or a bead with a larger hole, or ream the hole and correct its measure.',
-  'crimp-too-tight': 'Take a larger crimp or a thinner wire.',
-  'cover-too-tight': 'Take a larger cover or a smaller crimp.',
-  'ring-closed':
-    'Take a ring that opens, or write “joint: open” (a jump ring) or “joint: split” at this one if it does.',
-  'strand-empty': 'Let at least one of its sections have a “most” above 0.',
-  'strand-too-long': 'Lower “most”, or write fewer beads for one repeat.',
-  ways: 'Take a clasp with as many loops as there are strands.',
 };
 
 export const catalogue: CatalogueSentences = {
@@ -228,7 +213,7 @@ export const catalogue: CatalogueSentences = {
   }),
   design: ({ error, fitting }) => ({
     what: sentenceOf(designProblems, error),
-    fix: `${wouldFit(fitting)}${mending[error.code] ?? 'Check the counts and measures at this place.'}`,
+    fix: `${wouldFit(fitting)}${designMending[error.code] ?? 'Check the counts and measures at this place.'}`,
   }),
   ...remarks,
   'instead-twice': ({ id }) => ({

@@ -38,6 +38,7 @@ const labels: Readonly<Record<string, string>> = {
   ...{
     'closing.loop': 'Wire loop',
     extender: 'Chain to let it out',
+    link: 'Inside length of one of its links',
     pendant: 'Pendant',
     hangs: 'What hangs',
   },

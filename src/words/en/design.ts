@@ -83,6 +83,11 @@ export const designProblems: Sentences<ValidationError, []> = {
     `A piece of ${number(strands)} strands lies side-by-side or nested, not single.`,
   ways: ({ clasp, ways, strands }) =>
     `The clasp “${clasp}” takes ${ways === 1 ? 'one strand' : `${number(ways)} strands`}; the piece has ${number(strands)}.`,
+  'link-without-chain': ({ linkMm }) => `A link of ${mm(linkMm)} is named, but there is no chain.`,
+  'chain-too-short': ({ chainMm, linkMm }) =>
+    `The chain of ${mm(chainMm)} is shorter than one of its links, ${mm(linkMm)}.`,
+  'chain-not-whole': ({ chainMm, linkMm, links }) =>
+    `The chain of ${mm(chainMm)} isn’t a whole number of links of ${mm(linkMm)}: ${number(links)} make ${mm(links * linkMm)}, ${number(links + 1)} make ${mm((links + 1) * linkMm)}.`,
   'hole-too-small': ({ component, holeMm, needMm, wire }) =>
     `The hole of “${component}” is ${mm(holeMm)}; the wire “${wire}” needs ${mm(needMm)}.`,
   'crimp-too-tight': ({ crimp, insideMm, needMm, wire }) =>
@@ -90,4 +95,21 @@ export const designProblems: Sentences<ValidationError, []> = {
   'cover-too-tight': ({ cover, takesMm, crimp, closedMm }) =>
     `The cover “${cover}” takes ${mm(takesMm)}; the crimp “${crimp}” is ${mm(closedMm)} once closed.`,
   'ring-closed': ({ ring, hangs }) => `“${ring}” is a closed ring: “${hangs}” can’t be hung on it.`,
+};
+
+/** How to mend what keeps a design from being strung, where more can be said than to look again. */
+export const designMending: Readonly<Partial<Record<ValidationError['code'], string>>> = {
+  'wrong-kind': 'Name a component that can.',
+  'hole-too-small':
+    'Take a thinner wire or a bead with a larger hole, or ream the hole and correct its measure.',
+  'crimp-too-tight': 'Take a larger crimp or a thinner wire.',
+  'cover-too-tight': 'Take a larger cover or a smaller crimp.',
+  'ring-closed':
+    'Take a ring that opens, or write “joint: open” (a jump ring) or “joint: split” at this one if it does.',
+  'link-without-chain': 'Write how long the chain is as “extender”, or take “link” away.',
+  'chain-too-short': 'Write a longer “extender”, or correct “link”: it is what one link measures inside.',
+  'chain-not-whole': 'Write one of these lengths.',
+  'strand-empty': 'Let at least one of its sections have a “most” above 0.',
+  'strand-too-long': 'Lower “most”, or write fewer beads for one repeat.',
+  ways: 'Take a clasp with as many loops as there are strands.',
 };

@@ -7,6 +7,7 @@ import type { LengthProblem } from '#core/units/length.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import type { Format } from '../format.ts';
 import type { Sentences } from '../sentence.ts';
+import { ordinal } from '../englishOrdinal.ts';
 
 type Of = Measure['of'];
 
@@ -135,6 +136,11 @@ export const sizing = {
     `There is no more of ${f.list(names)} in the drawer.`,
   chainUsed: (f: Format, mm: number, wholeMm: number): string =>
     `Closed about ${f.short(mm)} down its extender chain of ${f.short(wholeMm)}, by the link that comes nearest.`,
+  /** `link` of `links`, counted from the piece. */
+  chainLink: (f: Format, link: number, links: number): string =>
+    link === links
+      ? `Closed in the last of the ${f.number(links)} links of its extender chain.`
+      : `Closed in the ${ordinal(link)} of the ${f.number(links)} links of its extender chain; the others hang free.`,
   chainIdle: (f: Format, wholeMm: number): string =>
     `Closed without its extender chain, which lets it out by up to ${f.short(wholeMm)}.`,
   sitMeans: SIT_MEANS,

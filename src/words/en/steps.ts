@@ -2,6 +2,7 @@
 import type { Step, StepArgs } from '#core/instructions/step.ts';
 import type { Format } from '../format.ts';
 import { sentenceOf, type Sentences } from '../sentence.ts';
+import { ordinal } from '../englishOrdinal.ts';
 
 /** The name of a component or wire by its id, as the maker wrote it. */
 export type NameOf = (id: string) => string;
@@ -37,7 +38,7 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     return inHalves ? `${tried} Then part it: one half goes to each end.` : tried;
   },
   'join-chain': ({ args }, f, name) =>
-    `Take ${f.ruler(args.chainMm)} of chain. Open the link at one end front to back, never apart; hang it on ${round(args, name)} and close it.`,
+    `Take ${args.links === null ? '' : `${f.number(args.links)} links, `}${f.ruler(args.chainMm)} of chain. Open the link at one end front to back, never apart; hang it on ${round(args, name)} and close it.`,
   'join-ring': ({ args: { ring, joint, above, below } }, f, name) => {
     const taken = [below, above].filter((id) => id !== null).map((id) => `the ${name(id)}`);
     return joint === 'open'
@@ -103,13 +104,16 @@ const steps: Sentences<Step, [f: Format, name: NameOf]> = {
     `Measure it straight, with everything on, from where one end bears to where the other does${chained ? ', the chain not counted' : ''}: ${f.ruler(lengthMm)}.`,
   'check-pattern': ({ args: { count } }, f) =>
     `Count ${f.number(count)} and read the pattern once more from both ends: now it can still be mended.`,
-  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm } }, f) => {
+  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm, links, link } }, f) => {
     if (chainMm === 0) return `Close it: ${f.ruler(lengthMm)}, and no sharp end stands out.`;
     const used =
       chainUsedMm === 0
         ? ', as this size asks'
-        : `; by the link nearest to ${f.ruler(chainUsedMm)} down it, as this size asks: about ${f.ruler(lengthMm + chainUsedMm)}`;
-    return `Close it before the chain: ${f.ruler(lengthMm)}${used}; by the last link: ${f.ruler(lengthMm + chainMm)}. Every link takes the clasp, and no sharp end stands out.`;
+        : link !== null
+          ? `; in the ${ordinal(link)} link, as this size asks: ${f.ruler(lengthMm + chainUsedMm)}`
+          : `; by the link nearest to ${f.ruler(chainUsedMm)} down it, as this size asks: about ${f.ruler(lengthMm + chainUsedMm)}`;
+    const last = links === null ? 'by the last link' : `in the last link, the ${ordinal(links)}`;
+    return `Close it before the chain: ${f.ruler(lengthMm)}${used}; ${last}: ${f.ruler(lengthMm + chainMm)}. Every link takes the clasp, and no sharp end stands out.`;
   },
 };
 

@@ -6,6 +6,7 @@ import type { Format } from '../format.ts';
 import { sentenceOf, type Sentences } from '../sentence.ts';
 import { teachSentence, type OwnSteps, type TeachPhrases } from '../teachStep.ts';
 import { round, SEEN_MM, type NameOf } from './steps.ts';
+import { ordinal } from '../englishOrdinal.ts';
 
 const WAYS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
 
@@ -18,7 +19,10 @@ const phrases: Sentences<Step, [f: Format, name: NameOf], TeachPhrases> = {
     clasp: name(clasp),
     halves: inHalves ? 'Then part it: one half goes to each end.' : '',
   }),
-  'join-chain': ({ args }, f, name) => ({ length: f.ruler(args.chainMm), held: round(args, name) }),
+  'join-chain': ({ args }, f, name) => ({
+    length: `${args.links === null ? '' : `${f.number(args.links)} links, `}${f.ruler(args.chainMm)}`,
+    held: round(args, name),
+  }),
   'join-ring': ({ args: { ring, above, below } }, f, name) => ({
     ring: name(ring),
     things: f.list([below, above].filter((id) => id !== null).map((id) => `the ${name(id)}`)),
@@ -85,14 +89,17 @@ const phrases: Sentences<Step, [f: Format, name: NameOf], TeachPhrases> = {
     chain: chained ? ', the chain not counted' : '',
   }),
   'check-pattern': ({ args: { count } }, f) => ({ count: f.number(count) }),
-  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm } }, f) => {
+  'check-closed': ({ args: { lengthMm, chainMm, chainUsedMm, links, link } }, f) => {
     if (chainMm === 0) return { closed: f.ruler(lengthMm) };
     const used =
       chainUsedMm === 0
         ? ', as this size asks'
-        : `; ${f.ruler(chainUsedMm)} down the chain, as this size asks: ${f.ruler(lengthMm + chainUsedMm)}`;
+        : link !== null
+          ? `; in its ${ordinal(link)} link, as this size asks: ${f.ruler(lengthMm + chainUsedMm)}`
+          : `; ${f.ruler(chainUsedMm)} down the chain, as this size asks: ${f.ruler(lengthMm + chainUsedMm)}`;
+    const last = links === null ? 'by the last link' : `in the last link, the ${ordinal(links)}`;
     return {
-      closed: `${f.ruler(lengthMm)} before the chain${used}; by the last link: ${f.ruler(lengthMm + chainMm)}`,
+      closed: `${f.ruler(lengthMm)} before the chain${used}; ${last}: ${f.ruler(lengthMm + chainMm)}`,
     };
   },
 };
@@ -208,6 +215,7 @@ export const teaching = {
   cuts: (f: Format, cutsMm: readonly number[]): string => f.list(cutsMm.map((mm) => f.ruler(mm, 'up'))),
   have: (length: string): string => `have ${length}, so that one end may go wrong`,
   chain: 'Chain',
+  links: (f: Format, links: number, length: string): string => `${f.number(links)} links, ${length}`,
   cautions: 'Before you begin',
   always: [
     'Cut ends of steel wire fly and go into eyes. Wear eye protection, hold both sides of the cut, and sweep up the ends.',

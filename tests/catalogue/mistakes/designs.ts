@@ -121,6 +121,20 @@ export const designMistakes: readonly Mistake[] = [
     fix: '“jump-4” would fit.',
   },
   {
+    code: 'chain-too-short',
+    edits: [change(row, '  loop: 3 mm\n', '  loop: 3 mm\n  extender: 3 mm\n  link: 4 mm\n')],
+    at: 'pieces/row.yaml:15 closing, extender',
+    what: 'The chain of 3 mm is shorter than one of its links, 4 mm.',
+    fix: 'Write a longer “extender”',
+  },
+  {
+    code: 'link-without-chain',
+    edits: [change(row, '  loop: 3 mm\n', '  loop: 3 mm\n  link: 4 mm\n')],
+    at: 'pieces/row.yaml:15 closing, link',
+    what: 'A link of 4 mm is named, but there is no chain.',
+    fix: 'Write how long the chain is as “extender”',
+  },
+  {
     code: 'ways',
     edits: [
       change(

@@ -96,7 +96,9 @@ describe('the steps', () => {
     expect(argsOf(pendantNecklace, 'measure')).toEqual([{ lengthMm: 408, chained: false }]);
     expect(argsOf(pendantNecklace, 'check-pattern')).toEqual([{ count: 50 }]);
     expect(argsOf(pendantNecklace, 'close-cover')[0]).toEqual({ end: 'clasp', cover: 'cover' });
-    expect(argsOf(pendantNecklace, 'check-closed')).toEqual([{ lengthMm: 408, chainMm: 0, chainUsedMm: 0 }]);
+    expect(argsOf(pendantNecklace, 'check-closed')).toEqual([
+      { lengthMm: 408, chainMm: 0, chainUsedMm: 0, links: null, link: null },
+    ]);
     const guarded = design({ ends: { ...design().ends, guard: 'guard' } });
     expect(argsOf(guarded, 'thread-end')[0]).toMatchObject({ guard: 'guard' });
   });
@@ -166,9 +168,13 @@ describe('the steps', () => {
   it('a chain is hung on what it hangs from before that is threaded, or stands in the loop itself', () => {
     const chained = (ring: string | null): Design =>
       design({ ends: { ...design().ends, ring, extenderMm: 40 } });
-    expect(argsOf(chained('ring'), 'join-chain')).toEqual([{ held: 'whole', finding: 'ring', chainMm: 40 }]);
+    expect(argsOf(chained('ring'), 'join-chain')).toEqual([
+      { held: 'whole', finding: 'ring', chainMm: 40, links: null },
+    ]);
     expect(argsOf(chained('ring'), 'measure')).toMatchObject([{ chained: true }]);
-    expect(argsOf(chained('ring'), 'check-closed')).toMatchObject([{ chainMm: 40, chainUsedMm: 0 }]);
+    expect(argsOf(chained('ring'), 'check-closed')).toMatchObject([
+      { chainMm: 40, chainUsedMm: 0, link: null },
+    ]);
     expect(codes(chained(null))).not.toContain('join-chain');
     expect(argsOf(chained(null), 'thread-end')[1]).toMatchObject({ held: 'chain', finding: null });
     const bare = design({ ends: { ...design().ends, ring: null } });

@@ -210,6 +210,8 @@ describe('the ends', () => {
       loopMm: 4,
       extenderMm: 0,
       chainUsedMm: 0,
+      links: null,
+      link: null,
       crimp: { crimp: 'crimp', wires: 2, insideMm: 1.2, needMm: 0.96, fit: 'fits' },
       cover: { cover: 'cover', takesMm: 2.5, closedMm: 2.2, fit: 'fits' },
       guard: null,

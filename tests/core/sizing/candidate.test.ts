@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { lengthMeasure } from '#core/solver/measure.ts';
 import { girthMeasure } from '#core/solver/girth.ts';
 import { chainUsedMm } from '#core/sizing/chain.ts';
-import { wholeChainMm } from '#core/solver/measureOf.ts';
+import { looseChainMm } from '#core/solver/measureOf.ts';
 import { size } from '#core/sizing/size.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Fitted } from '#core/design/choice.ts';
@@ -120,7 +120,7 @@ describe('against a target', () => {
 
 describe('an extender chain', () => {
   const used = (piece: Design, counts: readonly number[], fitted: Fitted, targetMm: number): number => {
-    const measure = (fitted === 'length' ? lengthMeasure : girthMeasure)(piece, 0, wholeChainMm(piece));
+    const measure = (fitted === 'length' ? lengthMeasure : girthMeasure)(piece, 0, looseChainMm(piece));
     return chainUsedMm(piece, 0, counts, measure.of(counts), fitted, targetMm);
   };
   const sixes = withEnds(plain([{ sections: [run('run', 'b6', [50, 40, 60])] }]), { extenderMm: 50 });
@@ -155,10 +155,10 @@ describe('an extender chain', () => {
 
   test('is not there to be let out where there is none, or several strands share it', () => {
     expect(used(focalBracelet, counts, 'girth', girthMm + 5)).toBe(0);
-    expect(wholeChainMm(tubeBracelet)).toBe(0);
-    expect(wholeChainMm(bracelet)).toBe(40);
+    expect(looseChainMm(tubeBracelet)).toBe(0);
+    expect(looseChainMm(bracelet)).toBe(40);
     const two = { ...bracelet, strands: [bracelet.strands[0]!, { ...bracelet.strands[0]!, id: 'other' }] };
-    expect(wholeChainMm(two)).toBe(0);
+    expect(looseChainMm(two)).toBe(0);
   });
 });
 

@@ -9,7 +9,6 @@ import type { Sizing } from '#core/sizing/sizing.ts';
 import type { Rules } from '#core/design/rules.ts';
 import { describe as describePiece } from '#core/sizing/usual.ts';
 import type { Design } from '#core/design/design.ts';
-import { withEnds } from '#core/design/swap.ts';
 import {
   ball,
   design,
@@ -165,40 +164,6 @@ describe('outside and near', () => {
       repeats: 1,
       offMm: expect.closeTo(-0.368, 3),
     });
-  });
-});
-
-describe('an extender chain', () => {
-  const chained = withEnds(necklace, { extenderMm: 50 });
-
-  test('meets sizes between without a change, and says how far it is let out', () => {
-    const sizing = sized(chained, ask('length', 480), strict);
-    expect(sizing).toMatchObject({
-      status: 'fits',
-      best: {
-        changes: [],
-        fittedMm: expect.closeTo(480, 6),
-        finishedLengthMm: expect.closeTo(480, 6),
-        chainUsedMm: 26,
-      },
-    });
-    expect(verifySizing(chained, sizing)).toEqual([]);
-  });
-
-  test('round a wrist the chain is let out until the girth is met', () => {
-    const bracelet = withEnds(focalBracelet, { extenderMm: 40 });
-    const sizing = sized(bracelet, ask('wrist', 165), strict);
-    expect(sizing).toMatchObject({ status: 'fits', best: { changes: [] } });
-    if (sizing.status !== 'fits') return;
-    expect(sizing.best.insideGirthMm).toBeCloseTo(178, 3);
-    expect(sizing.best.chainUsedMm).toBeGreaterThan(20);
-  });
-
-  test('lengthens the range by itself', () => {
-    const [closed, open] = [range(necklace, rules), range(chained, rules)];
-    if (closed.status !== 'known' || open.status !== 'known') throw new Error('both are sound');
-    expect(open.limits.mostMm - closed.limits.mostMm).toBeCloseTo(50, 9);
-    expect(open.limits.leastMm).toBe(closed.limits.leastMm);
   });
 });
 

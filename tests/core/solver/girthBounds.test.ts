@@ -2,6 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { toNm } from '#core/solver/outcome.ts';
 import { girthMeasure } from '#core/solver/girth.ts';
+import { measureOf } from '#core/solver/measureOf.ts';
+import { fitProblem } from '#core/solver/problem.ts';
+import { linksToFit } from '#core/design/chain.ts';
 import type { Component } from '#core/design/component.ts';
 import type { Design } from '#core/design/design.ts';
 import { component, design, focalBracelet, section, strand, tubeBracelet } from '../designs.ts';
@@ -38,17 +41,12 @@ type Told = { judged: number; open: number; least: number; most: number };
 
 /** Measures choices of random boxes and holds them against the bounds of the boxes; how much was said of them. */
 function holdAgainst(of: Random, piece: Design, told: Told, said: string): void {
-  const { extenderMm } = piece.ends;
-  const measure = girthMeasure(piece, 0, extenderMm);
-  const { sections } = piece.strands[0]!;
+  const measure = measureOf(piece, 0, 'girth');
+  const { sections } = fitProblem(piece.strands[0]!, new Map(), linksToFit(piece));
   for (let box = 0; box < BOXES; box += 1) {
-    const low = sections.map(({ role, usual, fewest, most }) =>
-      role === 'focal' ? usual : of.whole(fewest, most),
-    );
-    const high = sections.map(({ role, usual, most }, at) =>
-      role === 'focal' || low[at] === 0
-        ? low[at]!
-        : of.pick([low[at]!, of.whole(low[at]!, most), Math.max(usual, low[at]!)]),
+    const low = sections.map(({ fewest, most }) => of.whole(fewest, most));
+    const high = sections.map(({ usual, most }, at) =>
+      low[at] === 0 ? low[at]! : of.pick([low[at]!, of.whole(low[at]!, most), Math.max(usual, low[at]!)]),
     );
     const [least, most] = [measure.least(low), measure.most(high)];
     for (let choice = 0; choice < CHOICES; choice += 1) {

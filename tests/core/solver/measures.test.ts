@@ -1,5 +1,6 @@
 /** What a fit reckons with, against the loop and the sum of a strand laid out whole. */
 import { expect, test } from 'vitest';
+import { withoutLinks } from '#core/design/chain.ts';
 import { girthMeasure } from '#core/solver/girth.ts';
 import { lengthMeasure, strandLoop } from '#core/solver/measure.ts';
 import { toNm } from '#core/solver/outcome.ts';
@@ -23,7 +24,8 @@ function* laidOut(kind: 'necklace' | 'bracelet') {
     const of = random(seed);
     const make = of.next() < 0.7 ? randomDesign : randomStrands;
     const bare = make(of, kind, { sections: 3, repeats: 6 });
-    const piece = { ...bare, ends: { ...bare.ends, ...of.pick(ENDS) } };
+    const { ends } = withoutLinks(bare);
+    const piece = { ...bare, ends: { ...ends, ...of.pick(ENDS) } };
     const at = of.whole(0, piece.strands.length - 1);
     const chainMm = piece.ends.extenderMm;
     // Few and many by turns: what was solved last steers what is solved next.

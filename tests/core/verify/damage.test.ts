@@ -64,6 +64,32 @@ describe('an error', () => {
   });
 });
 
+describe('a chain of known links', () => {
+  const linked = withEnds(sixes, { extenderMm: 48, linkMm: 4 });
+  const sizing = sized(linked, within(3), at(329));
+
+  test('closes in the nearest of them', () => {
+    expect(sizing.best).toMatchObject({ counts: [[50]], chainUsedMm: 28, errorMm: -1 });
+    expect(codes(linked, sizing)).toEqual([]);
+  });
+
+  test('not between two, nor in one that is further off', () => {
+    const moved = (mm: number): Fits => {
+      const { best } = sizing;
+      const figures = {
+        chainUsedMm: best.chainUsedMm + mm,
+        fittedMm: best.fittedMm + mm,
+        finishedLengthMm: best.finishedLengthMm + mm,
+        errorMm: best.errorMm + mm,
+      };
+      return withBest(sizing, { ...figures, withinTolerance: Math.abs(figures.errorMm) <= 3 });
+    };
+    expect(codes(linked, moved(1))).toContain('chain piece');
+    expect(codes(linked, moved(4))).toContain('chain fits');
+    expect(codes(linked, moved(-4))).toContain('chain fits');
+  });
+});
+
 describe('a tolerance', () => {
   test('exactly met', () => {
     const sizing = sized(sixes, within(2), at(302));

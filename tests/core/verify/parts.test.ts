@@ -17,7 +17,9 @@ describe('the verifier lays out and measures by its own code', () => {
   test.each(designs.map((design, at) => [at, design] as const))('random design %i', (_, design) => {
     const strand = design.strands[0]!;
     const counts = strand.sections.map((section) => section.usual);
-    for (const chainMm of [0, design.ends.extenderMm / 2]) {
+    const { extenderMm, linkMm } = design.ends;
+    const halfMm = linkMm === undefined ? extenderMm / 2 : linkMm * Math.floor(extenderMm / linkMm / 2);
+    for (const chainMm of [0, halfMm]) {
       const parts = verifierParts(design, strand, counts, chainMm);
       expect(parts).toEqual(loopParts(design, expand(design, [counts])[0]!, chainMm));
       const solved = solveLoop(parts);

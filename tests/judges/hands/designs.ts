@@ -1,4 +1,5 @@
 /** Random pieces with every closing and every way to hang something. */
+import { withoutLinks } from '#core/design/chain.ts';
 import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Component, Joint, Shape } from '#core/design/component.ts';
 import type { Hand, Measure } from '#core/design/choice.ts';
@@ -8,7 +9,7 @@ import { stringing } from '#core/instructions/stringing.ts';
 import { size } from '#core/sizing/size.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import { component, rules as plainRules } from '#tests/core/designs.ts';
-import { random, randomDesign, randomStrands, type Random } from '#tests/core/random.ts';
+import { chained, random, randomDesign, randomStrands, type Random } from '#tests/core/random.ts';
 import type { Work } from './carryOut.ts';
 
 const ONE_PIECE: readonly Shape[] = ['lobster', 'spring-ring'];
@@ -33,17 +34,18 @@ function closedAnyhow(of: Random, design: Design): Design {
     acrossMm: 5,
     closedMm: of.next() < 0.1 ? null : 2.4,
   };
+  const unchained = withoutLinks({ ...design, ends: { ...design.ends, extenderMm: 0 } });
+  const { ends } = of.next() < 0.25 ? chained(unchained, of.whole(10, 50)) : unchained;
   return {
     ...design,
     oneSided: of.next() < 0.2,
     upright: of.next() < 0.5,
     ends: {
-      ...design.ends,
+      ...ends,
       ring: of.next() < (ONE_PIECE.includes(shape) ? 0.25 : 0.85) ? null : of.pick(['ring', 'button']),
       cover: of.next() < 0.35 ? null : 'cover',
       guard: of.next() < 0.3 ? 'guard' : null,
       loopMm: of.whole(0, 60) / 10,
-      extenderMm: of.next() < 0.25 ? of.whole(10, 50) : 0,
     },
     wire: { ...design.wire, diameterMm: of.pick([0.3, 0.38, 0.46, 0.6]) },
     components: {

@@ -76,9 +76,10 @@ export class Maker {
       this.tried = true;
       this.parted = inHalves;
     },
-    'join-chain': ({ held, finding, chainMm }) => {
+    'join-chain': ({ held, finding, chainMm, links }) => {
       need(this.wires.length === 0, 'the finding hangs on a wire already');
       need(same(chainMm, this.design.ends.extenderMm), 'the chain is of another length');
+      need(links === this.linksIn(chainMm), 'the chain has other links');
       const far = this.design.ends.ring ?? (held === 'other-half' ? this.design.ends.clasp : null);
       need(finding !== null && finding === far, 'the chain belongs at the far end');
       this.chained = true;
@@ -148,7 +149,7 @@ export class Maker {
       this.wire(strand).measure(lengthMm);
     },
     'check-pattern': ({ count }, strand) => this.wire(strand).readPattern(count),
-    'check-closed': ({ lengthMm, chainMm, chainUsedMm }) => {
+    'check-closed': ({ lengthMm, chainMm, chainUsedMm, links, link }) => {
       for (const wire of this.wires) {
         for (const { closed, cut } of Object.values(wire.ends)) {
           need(closed, 'an end is open');
@@ -159,9 +160,25 @@ export class Maker {
       need(same(longestMm, lengthMm), `it measures ${longestMm}, not ${lengthMm}`);
       need(same(chainMm, this.design.ends.extenderMm), 'the chain is of another length');
       need(same(chainUsedMm, this.chainUsedMm), 'the size asks for another link');
+      need(links === this.linksIn(chainMm), 'the chain has other links');
+      need(link === this.linksIn(this.chainUsedMm), 'it closes in another link');
       this.closed = true;
     },
   };
+
+  /** Links that she counts along so much chain, one after the other; null where she doesn't know how long one is. */
+  private linksIn(chainMm: number): number | null {
+    const { linkMm } = this.design.ends;
+    if (linkMm === undefined) return null;
+    let links = 0;
+    let alongMm = 0;
+    while (!same(alongMm, chainMm) && alongMm < chainMm) {
+      alongMm += linkMm;
+      links += 1;
+    }
+    need(same(alongMm, chainMm), 'the chain would be cut through a link');
+    return links;
+  }
 
   /** The clasp, its half, the ring, the chain, or nothing, as it lies ready. */
   private pickUp(held: Held['what'], finding: string | null): Held {

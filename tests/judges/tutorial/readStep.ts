@@ -32,6 +32,8 @@ function heldOf(said: string | undefined, { idOf }: Known) {
   return { held, finding: idOf(name) };
 }
 
+const numberOf = (said: string | undefined): number | null => (said === undefined ? null : Number(said));
+
 /** One sentence read; throws where it says nothing that she knows. `end` is the one that she is at. */
 export function readStep(sentence: string, end: 'clasp' | 'ring', known: Known): Reading {
   const { idOf, rings, design, last } = known;
@@ -44,7 +46,11 @@ export function readStep(sentence: string, end: 'clasp' | 'ring', known: Known):
       case 'try-clasp':
         return reading({ clasp: idOf(said['clasp']!), inHalves: sentence.includes('Then part it') });
       case 'join-chain':
-        return reading({ ...heldOf(said['held'], known), chainMm: mmOf(said['length']!) });
+        return reading({
+          ...heldOf(said['held'], known),
+          chainMm: mmOf(said['length']!),
+          links: numberOf(said['links']),
+        });
       case 'join-ring': {
         const ring = idOf(said['open'] ?? said['split']!);
         const chain = [...rings, design.hanging?.pendant ?? ''];
@@ -133,7 +139,10 @@ export function readStep(sentence: string, end: 'clasp' | 'ring', known: Known):
         return reading({
           lengthMm,
           chainMm,
-          chainUsedMm: said['used'] === undefined ? 0 : mmOf(said['used']),
+          chainUsedMm: said['at'] === undefined ? mmOf(said['used'] ?? '0 mm') : mmOf(said['at']) - lengthMm,
+          links: numberOf(said['links']),
+          // Where links are told at all and none is named it closes before them.
+          link: said['links'] === undefined ? null : Number(said['link'] ?? 0),
         });
       }
       default:

@@ -8,7 +8,10 @@ export type Reading = { readonly code: StepCode; readonly args: Readonly<Record<
 export const WAYS_READ: readonly (readonly [StepCode, RegExp])[] = [
   ['wear-eye-protection', /^Put eye protection on/],
   ['try-clasp', /^Open and close the (?<clasp>.+?) a few times\./],
-  ['join-chain', /^Take (?<length>.+?) of chain\..* hang it on (?<held>.+?) and turn it shut\.$/],
+  [
+    'join-chain',
+    /^Take (?:(?<links>\d+) links, )?(?<length>.+?) of chain\..* hang it on (?<held>.+?) and turn it shut\.$/,
+  ],
   [
     'join-ring',
     /^(?:Take the (?<open>.+?) between two pliers.* Put (?<things>.+) on it and turn it shut|Lift an end of the (?<split>.+?) with the split-ring pliers and work (?<turned>.+) round it till)/,
@@ -41,6 +44,6 @@ export const WAYS_READ: readonly (readonly [StepCode, RegExp])[] = [
   ['check-pattern', /^Count (?<count>\d+)\b/],
   [
     'check-closed',
-    /^Close it: (?<length>.+?mm\)?)(?:\.| before the chain(?:, as this size asks|; (?<used>.+?) down the chain, as this size asks: .+?); by the last link: (?<end>.+?mm\)?)\.)/,
+    /^Close it: (?<length>.+?mm\)?)(?:\.| before the chain(?:, as this size asks|; in its (?<link>\d+)(?:st|nd|rd|th) link, as this size asks: (?<at>.+?mm\)?)|; (?<used>.+?) down the chain, as this size asks: .+?); (?:by the last link|in the last link, the (?<links>\d+)(?:st|nd|rd|th)): (?<end>.+?mm\)?)\.)/,
   ],
 ];

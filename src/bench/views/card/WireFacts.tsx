@@ -39,7 +39,7 @@ function tailLines({ strandCard: { tails }, nameOf, words, said, format }: FactP
 
 /** Names alone where all fits; figures where something doesn't. */
 function endLines({ card: { ends }, nameOf, words, said, format }: FactProps): Fact[] {
-  const { crimp, coverId, cover, guard, extenderMm, chainUsedMm } = ends;
+  const { crimp, coverId, cover, guard, extenderMm, chainUsedMm, links, link } = ends;
   const line = (label: string, id: string, bad: boolean, why: string): Fact =>
     bad ? { label, value: why, bad } : { label, value: nameOf(id) };
   const lines = [line(words.crimp, crimp.crimp, crimp.fit !== 'fits', said.crimp(crimp, format, nameOf))];
@@ -52,7 +52,11 @@ function endLines({ card: { ends }, nameOf, words, said, format }: FactProps): F
     lines.push(line(words.guard, guard.guard, !guard.passes, said.guard(guard, format, nameOf)));
   }
   if (extenderMm > 0) {
-    const value = words.chainText(format.ruler(extenderMm), format.ruler(chainUsedMm));
+    const [of, used] = [format.ruler(extenderMm), format.ruler(chainUsedMm)];
+    const value =
+      links === null || link === null
+        ? words.chainText(of, used)
+        : words.chainLinks(format, links, of, link, used);
     lines.push({ label: words.chain, value });
   }
   return lines;

@@ -79,6 +79,7 @@ export const designShape: Checker = fields({
     loopMm: measure,
     guard: orNull(id),
     extenderMm: measure,
+    linkMm: optional(number(caps.LEAST_LINK_MM, caps.MOST_MEASURE_MM, 'mm')),
   }),
   hanging: orNull(fields({ pendant: id, rings: list(id, caps.MOST_RINGS) })),
   oneSided: flag,

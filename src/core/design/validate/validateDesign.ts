@@ -1,6 +1,7 @@
 /** Whether a design can be computed and strung at all. */
 import type { ValidationError } from '../validationError.ts';
 import type { Design } from '../design.ts';
+import { validateChain } from './chain.ts';
 import { validateCounts } from './counts.ts';
 import { designShape } from './designShape.ts';
 import { validateHoles } from './holes.ts';
@@ -22,6 +23,7 @@ export function validateDesign(design: Design): ValidationError[] {
   validateMeasures(design, problems);
   const known = validateNames(design, problems);
   validateCounts(design, problems);
+  validateChain(design, problems);
   if (known) validateHoles(design, problems);
   return problems;
 }

@@ -30,7 +30,7 @@ export function paintClosing(ink: Ink, design: Design, spot: ClosingSpot): strin
       return (clasps[component.shape] ?? magnetic)(ink, component, light);
     }
     if (kind === 'ring' && component !== null) return ring(component);
-    if (kind === 'chain') return chain(alongMm, lookOfRing(design));
+    if (kind === 'chain') return chain(alongMm, design.ends.linkMm, lookOfRing(design));
     return wireLoop(alongMm, design.wire.diameterMm, guardOf(design));
   });
   return useAt(href, spot.xMm, spot.yMm, spot.turnRad);

@@ -3,13 +3,13 @@ import type { Look } from '#core/design/component.ts';
 import { num, pair } from '../../svg/text.ts';
 import { bar, circlePath } from './bar.ts';
 
-/** Length that one link takes, and its wire (common practice, no source). */
+/** Length that one link takes where nobody says it, and its wire (common practice, no source). */
 const LINK_MM = 3;
 const WIRE_MM = 0.6;
 
 /** Centred on the origin along x. */
-export function chain(alongMm: number, look: Look): string {
-  const links = Math.max(1, Math.round(alongMm / LINK_MM));
+export function chain(alongMm: number, linkMm: number | undefined, look: Look): string {
+  const links = Math.max(1, Math.round(alongMm / (linkMm ?? LINK_MM)));
   const stepMm = alongMm / links;
   let d = '';
   for (let link = 0; link < links; link += 1) {

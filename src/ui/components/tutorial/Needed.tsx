@@ -43,7 +43,7 @@ export function Needed(told: Told) {
 }
 
 function Amounts({ tutorial: { materials }, words, format, nameOf }: Told) {
-  const { components, wire, chainMm } = materials;
+  const { components, wire, chainMm, links } = materials;
   const { part, count, spares } = words.columns;
   return (
     <table class="amounts" aria-labelledby="materials">
@@ -75,7 +75,11 @@ function Amounts({ tutorial: { materials }, words, format, nameOf }: Told) {
         {chainMm > 0 && (
           <tr>
             <th scope="row">{words.chain}</th>
-            <td colSpan={2}>{format.ruler(chainMm, 'up')}</td>
+            <td colSpan={2}>
+              {links === null
+                ? format.ruler(chainMm, 'up')
+                : words.links(format, links, format.ruler(chainMm))}
+            </td>
           </tr>
         )}
       </tbody>
