@@ -43,6 +43,7 @@ for (const design of pieces) {
   const first = sequences[0] ?? [];
   views['numbered'] = drawNumbered(design, first, {
     ...caption('numbered'),
+    mostRowMm: 260,
     spans: [
       { first: 1, last: 5 },
       { first: 6, last: 6 },

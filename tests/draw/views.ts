@@ -42,6 +42,7 @@ export const views: Readonly<Record<string, Draw>> = {
       description: title,
       idPrefix,
       spans: [{ first: 1, last: 5 }],
+      mostRowMm: 180,
     }),
   ends: (of, title, idPrefix) =>
     drawEnds(of, usualSequences(of)[0] ?? [], {

@@ -16,16 +16,17 @@ import { laySpans, numbersOf, paintSpans, type Span } from './spans.ts';
 export type NumberedOptions = Caption & {
   /** What to bracket and number, as the list groups it. */
   readonly spans: readonly Span[];
-  /** Width of a row on paper; A4 and US Letter both hold the usual one with a margin. */
-  readonly rowMm?: number;
+  /** The longest a row may be before there is one more of them, mm. */
+  readonly mostRowMm: number;
   /** Has every part stand by itself, so that some can be shown lit; what is lit at first. */
   readonly lit?: Lit;
 };
 
-const ROW_MM = 180;
+/** So much longer than an equal share, since a bead isn't cut in two at a row's end, mm. */
+const SPARE_MM = 12;
 
-/** Easily read at arm's length. */
-const TEXT_MM = 3;
+/** Height of letters as a share of a row: on paper and on a tablet easily read at arm's length. */
+const TEXT_SHARE = 1 / 62;
 
 type NumberedRow = {
   readonly parts: readonly Part[];
@@ -33,40 +34,63 @@ type NumberedRow = {
   readonly right: readonly Piece[];
 };
 
-/** One strand, clasp first, life size; what hangs hangs between its two neighbours. */
+/** One strand, clasp first, in rows about as long as each other; what hangs hangs between its two neighbours. */
 export function drawNumbered(design: Design, sequence: readonly Placed[], options: NumberedOptions): string {
   const ink = mixInk(options.idPrefix);
-  const rowMm = options.rowMm ?? ROW_MM;
   const parts = toParts(sequence);
+  const ends = { left: claspEnd(design), right: ringEnd(design) };
+  const wholeMm = lengthOfEnd(ends.left) + lengthOf(parts) + lengthOfEnd(ends.right);
+  const hung = { wideMm: hangWidthMm(design), longMm: hangLengthMm(design) };
+  const rowMm = rowFor(wholeMm, options.mostRowMm, hung.wideMm);
+  const textMm = rowMm * TEXT_SHARE;
   const numbers = numbersOf(parts);
   const hungAfter = design.hanging === null ? null : pendantGap(sequence).after;
   let painted = '';
-  let yMm = 0;
-  for (const row of cutRows(parts, claspEnd(design), ringEnd(design), rowMm)) {
+  let rowsMm = 0;
+  let rightMm = rowMm;
+  let pendant: Below = { fromMm: Infinity, toYMm: 0 };
+  for (const row of cutRows(parts, ends.left, ends.right, rowMm)) {
     const closers = [...row.left, ...row.right].map((piece) => piece.component?.acrossMm ?? 0);
     const halfMm = Math.max(2, ...row.parts.map((part) => part.component.acrossMm), ...closers) / 2;
     const startMm = lengthOfEnd(row.left);
-    const laid = laySpans(options.spans, numbers, placeStraight(row.parts, startMm, 0), TEXT_MM);
-    yMm += halfMm + laid.heightMm + TEXT_MM;
-    const spots = placeStraight(row.parts, startMm, yMm);
+    const laid = laySpans(options.spans, numbers, placeStraight(row.parts, startMm, 0), textMm);
     const endMm = startMm + lengthOf(row.parts) + lengthOfEnd(row.right);
+    const topMm = endMm < pendant.fromMm ? rowsMm : Math.max(rowsMm, pendant.toYMm);
+    const yMm = topMm + halfMm + laid.heightMm + textMm;
+    const spots = placeStraight(row.parts, startMm, yMm);
     const closing = {
       clasp: paintEnd(ink, design, placeEnd(row.left, 0, yMm, 1)),
       ring: paintEnd(ink, design, placeEnd(row.right, endMm, yMm, -1)),
     };
-    const hung = spots.find(({ index }) => numbers.get(index) === hungAfter);
-    const hanging =
-      hung === undefined ? '' : paintHanging(ink, design, hung.xMm + hung.component.alongMm / 2, yMm);
+    const from = spots.find(({ index }) => numbers.get(index) === hungAfter);
+    const hungMm = from === undefined ? null : from.xMm + from.component.alongMm / 2;
+    const hanging = hungMm === null ? '' : paintHanging(ink, design, hungMm, yMm);
     painted +=
       options.lit === undefined
         ? closing.clasp + closing.ring + paintSpots(ink, spots) + hanging
         : paintApart({ ink, spots, numbers, closing, hanging }, options.lit);
-    painted += paintSpans(laid, yMm - halfMm - TEXT_MM * 0.4);
-    yMm += Math.max(halfMm, hung === undefined ? 0 : hangLengthMm(design)) + TEXT_MM * 0.5;
+    painted += paintSpans(laid, yMm - halfMm - textMm * 0.4);
+    rowsMm = yMm + halfMm + textMm * 0.5;
+    if (hungMm !== null) {
+      pendant = { fromMm: hungMm - hung.wideMm / 2, toYMm: yMm + hung.longMm + textMm * 0.5 };
+      rightMm = Math.max(rightMm, hungMm + hung.wideMm / 2);
+    }
   }
-  const box = { x: -3, y: 0, width: rowMm + 6, height: yMm };
+  const box = { x: -3, y: 0, width: rightMm + 6, height: Math.max(rowsMm, pendant.toYMm) };
   return svgDocument(options, box, ink.definitions(), painted, true);
 }
+
+/** Where a pendant hangs down: from where rightwards, and how far. A row that ends left of it lies beside it, one that would run into it below it. */
+type Below = { readonly fromMm: number; readonly toYMm: number };
+
+/** Where something hangs in one of several rows, they run on for its width: then what follows its middle can lie beside it. */
+function rowFor(lengthMm: number, mostMm: number, hungWideMm: number): number {
+  const rows = Math.max(1, Math.ceil(lengthMm / mostMm));
+  return lengthMm / rows + SPARE_MM + (rows > 1 ? hungWideMm : 0);
+}
+
+const hangWidthMm = ({ components, hanging }: Design): number =>
+  components[hanging?.pendant ?? '']?.acrossMm ?? 0;
 
 const paintEnd = (ink: Ink, design: Design, closing: readonly ClosingSpot[]): string =>
   closing.map((spot) => paintClosing(ink, design, spot)).join('');

@@ -27,7 +27,7 @@ const ROOM_MM = 2.4;
 const WALL_MM = 2;
 
 /** Longest piece that is laid straight, mm: any bracelet. */
-const STRAIGHT_MOST_MM = 230;
+export const STRAIGHT_MOST_MM = 230;
 
 /** A groove runs on a little past the piece, either side, mm. */
 const SPARE_MM = 14;

@@ -6,10 +6,11 @@ import type { Candidate } from '#core/sizing/sizing.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { drawBoard } from '#draw/drawings/board.ts';
 import { drawNumbered } from '#draw/drawings/numbered.ts';
+import { STRAIGHT_MOST_MM } from '#draw/layout/board.ts';
 import type { Caption } from '#draw/svg/document.ts';
 
-/** Up to here a strand lies straight on the sheet, as on the board; a longer one is cut into rows. */
-const STRAIGHT_BOARD_MM = 260;
+/** A row's length where a strand is too long to lie straight on the board: beads in it are still told apart on paper, and two rows hold most necklaces, mm. */
+const MOST_ROW_MM = 260;
 
 type Told = Pick<Caption, 'title' | 'description'>;
 
@@ -20,7 +21,11 @@ type Captions = {
   readonly unit: ShownUnit;
 };
 
-/** On the board from zero both ways, or in rows as wide as paper where it is too long for that. */
+/** Whether it fits on the sheet in one line, as it lies on the board; a longer one is shown in rows. */
+export const liesStraight = (card: Stringing, strand: number): boolean =>
+  (card.strands[strand]?.finishedLengthMm ?? 0) <= STRAIGHT_MOST_MM;
+
+/** On the board from zero both ways, or in rows where it is too long for that. */
 export function drawStrandPicture(
   design: Design,
   { sequences }: Candidate,
@@ -33,8 +38,8 @@ export function drawStrandPicture(
   const shown = strand === 0 ? design : { ...design, hanging: null };
   const sequence = sequences[strand] ?? [];
   const spans = groups.flatMap(({ numbers }) => numbers ?? []);
-  if ((card.strands[strand]?.finishedLengthMm ?? 0) > STRAIGHT_BOARD_MM) {
-    return drawNumbered(shown, sequence, { ...rows, idPrefix, spans });
+  if (!liesStraight(card, strand)) {
+    return drawNumbered(shown, sequence, { ...rows, idPrefix, spans, mostRowMm: MOST_ROW_MM });
   }
   return drawBoard(shown, [sequence], {
     ...board,

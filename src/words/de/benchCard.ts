@@ -82,7 +82,6 @@ export const benchCard: typeof en = {
       ? `${f.number(links)} Glieder, ${of}; diese Größe schließt davor`
       : `${f.number(links)} Glieder, ${of}; diese Größe schließt im ${link}., ${used} weiter am Kettchen`,
   pendant: 'Anhänger',
-  between: (left: string, right: string): string => `zwischen ${left} und ${right}`,
   balance: 'Gleichgewicht',
   strength: 'Festigkeit',
   strengthText: (
@@ -96,7 +95,7 @@ export const benchCard: typeof en = {
   weak: 'Nach Ihrer eigenen Regel zu schwach.',
   board: 'Marken auf dem Brett',
   boardText:
-    'Null in der Mitte; eine Zahl ist die Länge von ihrer Marke bis zur gleichen auf der anderen Seite, wie das Brett sie zeigt.',
+    'Null in der Mitte; jede Zahl ist die ganze Länge zwischen ihren beiden Marken, wie das Brett sie zeigt.',
   boardSides: { both: 'Beide Seiten', left: 'Links', right: 'Rechts' },
   mark: (mark: BoardMark, section: string | null): string => section ?? END[mark.ends],
   hand: {

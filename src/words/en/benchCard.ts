@@ -78,7 +78,6 @@ export const benchCard = {
       ? `${f.number(links)} links, ${of}; this size closes before it`
       : `${f.number(links)} links, ${of}; this size closes in the ${ordinal(link)}, ${used} down it`,
   pendant: 'Pendant',
-  between: (left: string, right: string): string => `between ${left} and ${right}`,
   balance: 'Balance',
   strength: 'Strength',
   strengthText: (
@@ -91,8 +90,7 @@ export const benchCard = {
     `${basis === 'rated' ? 'rated' : 'about'} ${f.number(breakN)} N, ${f.number(factor, 1)} times pull and snag; your rule asks for ${f.number(wanted, 1)}`,
   weak: 'Too weak by your own rule.',
   board: 'Marks on the board',
-  boardText:
-    'Zero in the middle; a figure is the length from its mark to its like on the other side, as the board reads.',
+  boardText: 'Zero in the middle; each figure is the whole length between its two marks, as the board reads.',
   boardSides: { both: 'Both sides', left: 'Left', right: 'Right' },
   mark: (mark: BoardMark, section: string | null): string => section ?? END[mark.ends],
   hand: {

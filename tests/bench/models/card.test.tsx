@@ -123,7 +123,7 @@ describe('the numbers of beads', () => {
         expect(strung.at(-1)?.last).toBe(count);
         const caption = { title: piece.name, description: '', idPrefix: 'p' };
         const sequence = candidate.sequences[strand] ?? [];
-        const svg = drawNumbered(piece.design, sequence, { ...caption, spans });
+        const svg = drawNumbered(piece.design, sequence, { ...caption, spans, mostRowMm: 260 });
         const drawn = new Set([...svg.matchAll(/<text[^>]*>([\d–]+)</g)].map(([, label]) => label));
         const wanted = new Set(
           spans.map(({ first, last }) => (first === last ? `${first}` : `${first}–${last}`)),

@@ -1,7 +1,7 @@
 /** A strand's pictures: as it will lie, numbered as its list is, and the clasp's end close up. */
 import type { ShownUnit } from '#core/units/unit.ts';
 import { drawEnds } from '#draw/drawings/ends.ts';
-import { drawStrandPicture } from '#ui/models/strandPicture.ts';
+import { drawStrandPicture, liesStraight } from '#ui/models/strandPicture.ts';
 import type { BenchCardWords } from '#words/words.ts';
 import type { PieceCard } from '../../models/benchCard.ts';
 import type { Group } from '#core/instructions/groups.ts';
@@ -18,14 +18,22 @@ type Props = {
 export function StrandPicture(props: Props) {
   const { bench, strand, groups, unit, words } = props;
   const { copy, candidate, card } = bench;
-  const { picture: label, pictureText, pictureRows, pictureRowsText } = words;
+  const { picture, pictureText, pictureRows, pictureRowsText } = words;
+  const straight = liesStraight(card, strand);
   const html = drawStrandPicture(copy.design, candidate, card, strand, groups, {
-    board: { title: label, description: pictureText(card.hand.boardSide) },
+    board: { title: picture, description: pictureText(card.hand.boardSide) },
     rows: { title: pictureRows, description: pictureRowsText },
     idPrefix: `piece-${strand}`,
     unit,
   });
-  return <figure class="laid" tabIndex={0} aria-label={label} dangerouslySetInnerHTML={{ __html: html }} />;
+  return (
+    <figure
+      class={straight ? 'laid' : 'laid rows'}
+      tabIndex={0}
+      aria-label={straight ? picture : pictureRows}
+      dangerouslySetInnerHTML={{ __html: html }}
+    />
+  );
 }
 
 /** The clasp's end close up. */

@@ -62,17 +62,13 @@ function endLines({ card: { ends }, nameOf, words, said, format }: FactProps): F
   return lines;
 }
 
-function hangLines({ card: { pendant, balance }, nameOf, words, said, format }: FactProps): Fact[] {
+/** Where the pendant goes, and on what, the list says; here stands what is amiss with it. */
+function hangLines({ card: { pendant, balance }, words, said, format }: FactProps): Fact[] {
   const lines: Fact[] = [];
-  if (pendant !== null) {
-    const { facing, left, right } = pendant;
-    const hung = [words.hangs(nameOf(pendant.pendant), pendant.rings.map(nameOf))];
-    if (left !== null && right !== null) hung.push(words.between(nameOf(left), nameOf(right)));
-    lines.push({ label: words.pendant, value: hung.join(', ') });
-    if (!pendant.centred) lines.push({ label: '', value: said.centred(pendant, format), bad: true });
-    if (facing?.faces === 'sideways')
-      lines.push({ label: '', value: said.facing(facing, format), bad: true });
-  }
+  if (pendant !== null && !pendant.centred)
+    lines.push({ label: words.pendant, value: said.centred(pendant, format), bad: true });
+  if (pendant?.facing?.faces === 'sideways')
+    lines.push({ label: words.pendant, value: said.facing(pendant.facing, format), bad: true });
   if (balance.notable) lines.push({ label: words.balance, value: said.balance(balance, format) });
   return lines;
 }

@@ -18,25 +18,18 @@ export function figuresOf({ cards, pieces }: WalkSheet, { piece, step, lit }: Ti
   return Array.from({ length: strands }, (_, strand) => nameOf(card, strand));
 }
 
-/** A row's length on a tablet: a bracelet lies in one, and what is longer in rows about as long as each other, mm. */
+/** On a tablet a bracelet lies in one row, mm. */
 const MOST_ROW_MM = 230;
-/** So much longer, since a bead isn't cut in two at a row's end. */
-const SPARE_MM = 12;
-
-function rowFor(lengthMm: number): number {
-  return lengthMm / Math.max(1, Math.ceil(lengthMm / MOST_ROW_MM)) + SPARE_MM;
-}
 
 /** @param at the tick that is at hand; null for none */
 export function drawFigures(sheet: WalkSheet, at: Tick | null, { lang }: Frame): Figure[] {
   const words = atBoardWords(lang);
   const lit = at === null ? [] : figuresOf(sheet, at);
-  return sheet.cards.flatMap(({ copy, candidate, strands, card: stringing }, card) =>
+  return sheet.cards.flatMap(({ copy, candidate, strands }, card) =>
     candidate.sequences.map((sequence, strand): Figure => {
       const name = nameOf(card, strand);
       // What hangs hangs from the first strand.
       const design = strand === 0 ? copy.design : { ...copy.design, hanging: null };
-      const lengthMm = stringing.strands[strand]?.finishedLengthMm ?? 0;
       const own: Lit = at !== null && lit.includes(name) ? at.lit : ALL_LIT;
       const svg = drawNumbered(design, sequence, {
         title: words.picture(strands.length === 1 ? '' : words.strand(strand + 1, strands.length)),
@@ -44,7 +37,7 @@ export function drawFigures(sheet: WalkSheet, at: Tick | null, { lang }: Frame):
         idPrefix: name,
         spans: (strands[strand] ?? []).flatMap(({ numbers }) => numbers ?? []),
         lit: own,
-        rowMm: rowFor(lengthMm),
+        mostRowMm: MOST_ROW_MM,
       });
       return { name, svg };
     }),
