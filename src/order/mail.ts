@@ -18,7 +18,10 @@ export type MailTexts = {
 /** Letters a line: below the 76 at which quoted-printable breaks (RFC 2045, 6.7), with room for quote marks. */
 const FOLD = 64;
 
-/** The mail's text, lines ended by LF. */
+/**
+ * The mail's text, lines ended by LF and none by a space: two hyphens and a space begin a
+ * signature (RFC 3676, 4.3), which programs leave out of replies, with all that follows.
+ */
 export function mailBody(texts: MailTexts, order: OrderDocument): string {
   return [
     texts.greeting,
@@ -31,7 +34,9 @@ export function mailBody(texts: MailTexts, order: OrderDocument): string {
     '',
     foldCompact(encode(order)),
     '',
-  ].join('\n');
+  ]
+    .join('\n')
+    .replace(/[ \t]+$/gm, '');
 }
 
 /**

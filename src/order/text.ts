@@ -19,17 +19,20 @@ const MOST_CHARACTERS = 24_000;
 const HEAD = `claspwise${VERSION}.`;
 const TAIL = '.end';
 /**
- * What mail does to long words: line breaks, quote marks (`>` or `|`), soft
- * breaks and escapes of quoted-printable, soft hyphens, zero-width spaces,
- * break tags and their entities.
+ * What mail does to long words: line breaks (as an address writes them too, escaped once
+ * or more), quote marks (`>` or `|`), soft breaks and escapes of quoted-printable, soft
+ * hyphens, zero-width spaces, marks of direction, break tags and their entities.
  */
-const GAP = String.raw`[\s>|=\u00ad\u200b-\u200d\u2060\ufeff]|<\/?w?br ?\/?>|&(?:shy|nbsp|gt|#173|#8203);`;
-/** The tail may be broken too. */
+const UNSEEN = String.raw`\s\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069`;
+const BREAK = String.raw`<\/?w?br ?\/?>|%(?:25)*(?:0[AD]|20)`;
+const GAP = String.raw`[${UNSEEN}>|=]|${BREAK}|&(?:shy|nbsp|gt|#173|#8203);`;
+/** A word that may be broken anywhere. */
+const broken = (word: string): string => [...word].join(`(?:${GAP})*`);
 const FOUND = new RegExp(
-  String.raw`claspwise(\d{1,4})\.((?:[\w-]|${GAP})*)(\.(?:${GAP})*e(?:${GAP})*n(?:${GAP})*d)?`,
-  'g',
+  String.raw`${broken('claspwise')}(?:${GAP})*(\d{1,4})(?:${GAP})*\.((?:[\w-]|${GAP})*)(\.(?:${GAP})*${broken('end')})?`,
+  'gi',
 );
-const MANGLED = /<\/?w?br ?\/?>|&[a-z\d#]+;|=(?=\s*[\r\n])|[\s>|\u00ad\u200b-\u200d\u2060\ufeff]/g;
+const MANGLED = new RegExp(String.raw`${BREAK}|&[a-z\d#]+;|=(?=\s*[\r\n])|[${UNSEEN}>|]`, 'gi');
 const QUOTED_PRINTABLE = /=([\dA-F]{2})/g;
 
 export type TextProblem =

@@ -279,8 +279,8 @@ test('copying comes first from one character over 2,000 in the prepared address'
   const order = writeOrder(itemFor('6½'), { ...FORM, note: '' }, Date.UTC(2026, 10, 25), randomByte);
   // The shop's name stands once in the mail, a letter a character.
   const shop = (pad: number) => ({ ...SHOP, name: 'x'.repeat(pad) });
-  const unpadded = writeMail(order, '', shop(0), words).link.length;
-  const at = (length: number) => writeMail(order, '', shop(length - unpadded), words);
+  const shortest = writeMail(order, '', shop(1), words).link.length;
+  const at = (length: number) => writeMail(order, '', shop(1 + length - shortest), words);
   expect(MOST_MAILTO).toBe(2000);
   expect([at(2000), at(2001)].map(({ link, long }) => [link.length, long])).toEqual([
     [2000, false],

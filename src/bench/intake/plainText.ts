@@ -4,7 +4,7 @@ import { parseMail } from './parseMail.ts';
 import { withoutMarkup } from './withoutMarkup.ts';
 
 /** What is no letter: soft hyphens, zero-width spaces, marks of direction. */
-const UNSEEN = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g;
+export const UNSEEN = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g;
 /** Quote marks at a line's beginning. */
 const QUOTED = /^(?:[ \t]*[>|])+[ \t]?/gm;
 const SOFT_BREAK = /=[ \t]*\n/g;

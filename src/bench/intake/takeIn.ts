@@ -2,8 +2,9 @@
 import type { Arrived, OrderWay } from '#words/benchCodes.ts';
 import type { Inbox } from '../book/inbox.ts';
 import type { Snapshot } from '../book/snapshot.ts';
-import { MOST_FILE_MB, type OrderRead } from './orderRead.ts';
-import { asPlain, isMailbox, isNone, readMailbox, readMessage } from './readMail.ts';
+import { isNone, MOST_FILE_MB, type OrderRead } from './orderRead.ts';
+import { isSource } from './plainText.ts';
+import { asPlain, isMailbox, readMailbox, readMessage } from './readMail.ts';
 import { utf8 } from '../http/readBody.ts';
 import { readableBytes } from './readable.ts';
 import { readFileText } from './readText.ts';
@@ -31,22 +32,34 @@ export async function takeIn(offerings: readonly Offering[], desk: TakeIn): Prom
   return arrived;
 }
 
-async function read({ source, way, bytes: offered }: Offering): Promise<OrderRead[]> {
+async function read({ source, way, bytes: offered }: Offering): Promise<readonly OrderRead[]> {
   if (offered.length > MOST_FILE_MB * 1024 * 1024) {
     return [{ ok: false, problem: { code: 'file-too-large', mostMb: MOST_FILE_MB } }];
   }
-  const bytes = readableBytes(offered);
-  if (utf8(bytes)?.trim() === '') {
+  const bytes = begun(readableBytes(offered));
+  if (bytes.length === 0) {
     return [{ ok: false, problem: { code: way === 'paste' ? 'empty-form' : 'empty-file' } }];
   }
   if (isMailbox(bytes)) return readMailbox(bytes);
-  if (/\.eml$/i.test(source)) return readMessage(bytes);
+  // A mail may lie under any name; what its source spells out is not all that it holds.
+  if (/\.eml$/i.test(source) || isSource(Buffer.from(bytes).toString('latin1'))) return readMessage(bytes);
   const found = readFileText(bytes);
   if (found.some((one) => one.ok)) return found;
-  // A mail saved under any name, in whatever encoding, is tried as one.
+  // One in whatever encoding is tried as one too.
   const inMail = await readMessage(bytes);
   return isNone(inMail) ? asPlain(utf8(bytes), found) : inMail;
 }
+
+/** The bytes from the first that is to be seen, past a byte order mark and blank lines. */
+function begun(bytes: Uint8Array): Uint8Array {
+  const marked = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf;
+  const text = bytes.subarray(marked ? 3 : 0);
+  const first = text.findIndex((byte) => !BLANK.has(byte));
+  return first < 0 ? text.subarray(text.length) : text.subarray(first);
+}
+
+/** Tab, line feed, carriage return and space. */
+const BLANK: ReadonlySet<number> = new Set([9, 10, 13, 32]);
 
 async function enter(found: OrderRead, { source, way }: Offering, desk: TakeIn): Promise<Arrived> {
   if (!found.ok) return { code: 'refused', source, why: found.problem };

@@ -4,7 +4,7 @@ import { takeIn, type Offering } from '#bench/intake/takeIn.ts';
 import { readOfferings } from '#bench/intake/offerings.ts';
 import { search } from '#bench/book/search.ts';
 import type { OrderDocument } from '#order/document.ts';
-import { foldCompact, mailBody, slipLink } from '#order/mail.ts';
+import { foldCompact, mailBody, mailtoLink, slipLink } from '#order/mail.ts';
 import { encode } from '#order/text.ts';
 import { wrappedMessages, wrappedTexts } from './wrapped.ts';
 import { catalogue, openShop, orderFor, type Shop } from '../shop.ts';
@@ -143,6 +143,72 @@ describe('one order wrapped by mail programs', () => {
       { code: 'refused' },
     ]);
   });
+});
+
+describe('several orders in one mail', () => {
+  const two = () => [order, orderFor(catalogue, 'weir-light', 170)] as const;
+  const json = (one: OrderDocument): string =>
+    `Content-Type: application/json; name="order.json"\r\nContent-Transfer-Encoding: base64\r\n\r\n${base64Lines(JSON.stringify(one))}`;
+  const letter = (text: string): string => `Content-Type: text/plain; charset=utf-8\r\n\r\n${text}`;
+  const holding = (...parts: string[]): string =>
+    `Subject: Two\r\nMIME-Version: 1.0\r\nContent-Type: multipart/mixed; boundary=b\r\n\r\n--b\r\n${parts.join('\r\n--b\r\n')}\r\n--b--\r\n`;
+
+  it('are all taken in, from the letter and from what is attached to it, each once', async () => {
+    const [one, other] = two();
+    const mails = [
+      holding(letter('Both.'), json(one), json(other)),
+      holding(letter(mail(one)), json(other), json(one)),
+      holding(letter(`${mail(one)}\n${mail(other)}`), json(one)),
+    ];
+    for (const text of mails) {
+      for (const name of ['two.eml', 'two']) {
+        const arrived = await take(offer(text, name));
+        expect(arrived.map((each) => 'number' in each && each.number).toSorted()).toEqual(
+          [one.number, other.number].toSorted(),
+        );
+      }
+    }
+  });
+
+  it('are told of where one of them is broken', async () => {
+    const [one, other] = two();
+    const broken = mail(one).replace(/claspwise4\.../, 'claspwise4.xx');
+    const codes = (await take(offer(holding(letter(broken), json(other)), 'two.eml'))).map((each) =>
+      each.code === 'refused' ? each.why.code : each.code,
+    );
+    expect(codes.toSorted()).toEqual(['damaged', 'received']);
+  });
+
+  it('are read as documents among other words too', async () => {
+    const [one, other] = two();
+    const text = `Hello,\n\n${[one, other].map((each) => JSON.stringify(each, null, 2)).join('\n\n')}\n\n-- \nIris`;
+    for (const written of [text, text.replace(/^/gm, '> '), text.replace(/^ +/gm, '\u00a0\u00a0')]) {
+      expect(await take(offer(written))).toHaveLength(2);
+    }
+    const stored = search(shop.book, { text: '', state: 'all', today: '2026-11-25', page: 0 }).entries;
+    expect(stored.map(({ document }) => document)).toEqual(expect.arrayContaining([one, other]));
+    expect(await take(offer(text.replace('"sit": "easy"', '"sit": ea\nsy')))).toMatchObject([
+      { code: 'refused', why: { code: 'damaged' } },
+      { code: 'same' },
+    ]);
+  });
+});
+
+it('a text that begins with From is no mailbox, and an address among other words is read', async () => {
+  const link = mailtoLink('orders@ninepin.example', 'Order', mail(order));
+  const filtered = `https://filter.example/?url=${encodeURIComponent(link)}&data=1`;
+  const codes = [`From Iris: ${encode(order)}`, `Use this:\n${link}\nIris`, filtered, `\n\n${mail(order)}`];
+  const arrived = await take(...codes.map((text) => offer(text)), offer(Buffer.from(mail(order), 'utf16le')));
+  expect(arrived.map(({ code }) => code)).toEqual(['received', 'same', 'same', 'same', 'same']);
+});
+
+it('mails that would keep the parser busy for minutes are answered soon', async () => {
+  const begun = performance.now();
+  const hostile = [`a${'\n'.repeat(4_000_000)}b`, '<div '.repeat(1_000_000), '<div>'.repeat(1_000_000)];
+  const documents = '{"format":"claspwise-order"'.repeat(100_000);
+  await take(...[...hostile, documents].map((text) => offer(text, 'hostile.eml')));
+  // A fifth of it on a quick machine; minutes before there were bounds.
+  expect(performance.now() - begun).toBeLessThan(20_000);
 });
 
 describe('what is refused', () => {
