@@ -8,6 +8,7 @@ import { addressOf, PAGES } from '#tests/browser/bench/pages.ts';
 const ELSEWHERE: Readonly<Record<string, string>> = {
   'enter.astro': 'only somebody from elsewhere gets it',
   'invoices/[invoice].astro': 'an invoice must have been issued',
+  'keep/restore.astro': 'answers a form with a harmed backup',
   'orders/[number]/change.astro': 'answers a form that could not be done',
   'preview/[...lang]/index.astro': 'the shop’s own page, in preview.test.ts',
   'preview/[...lang]/guides/[id].astro': 'the same',

@@ -1,7 +1,7 @@
 /** An order as it stands in the book. */
 import type { Delivery, OrderDocument } from '#order/document.ts';
 import { migrate, readDocument } from '#order/migrate.ts';
-import type { OrderState, OrderWay } from '#words/benchCodes.ts';
+import { ORDER_STATES, ORDER_WAYS, type OrderState, type OrderWay } from '#words/benchCodes.ts';
 import type { Book } from './open.ts';
 import { BookError, named } from './problem.ts';
 import { sha256 } from './snapshot.ts';
@@ -35,8 +35,14 @@ export type Entry = {
   readonly damaged: boolean;
 };
 
-/** What is certain of an order whose document can't be read any more. */
-export type Unreadable = Pick<Entry, 'receivedAt' | 'state'> & { readonly number: string };
+/** What is certain of an order that can't be read any more. */
+export type Unreadable = Pick<Entry, 'receivedAt'> & {
+  readonly number: string;
+  /** Null where that can't be read either. */
+  readonly state: OrderState | null;
+  /** Once its buyer was erased nothing is left to be read; null for one that should be readable. */
+  readonly erasedAt: string | null;
+};
 
 /** What is kept of one thing that happened. */
 export type Happening =
@@ -91,7 +97,9 @@ export function documentOf(row: Row): OrderDocument {
   return migrate(kept) as OrderDocument;
 }
 
-const deliveryOf = (row: Row): Delivery => JSON.parse(String(row.delivery)) as Delivery;
+/** Where it goes by what she entered; null where she entered nothing, and in books of before she could. */
+const enteredIn = ({ delivery = null }: Row): Delivery | null =>
+  delivery === null ? null : (JSON.parse(String(delivery)) as Delivery);
 
 /** An order as its row holds it. Throws BookError for one that can't be read any more. */
 export function toEntry(row: Row): Entry {
@@ -118,30 +126,50 @@ export function toUnreadable(row: Row): Unreadable {
   return {
     number: String(row.number),
     receivedAt: String(row.received_at),
-    state: row.state as OrderState,
+    state: isState(row.state) ? row.state : null,
+    erasedAt: row.erased_at as string | null,
   };
+}
+
+/** What a list for other programs says of an order: `erased` where nothing was left to be read, `altered` where it isn't what came in. */
+export type Damage = '' | 'altered' | 'unreadable' | 'erased';
+
+export function damageOf(one: Entry | Unreadable): Damage {
+  if ('document' in one) return one.damaged ? 'altered' : '';
+  return one.erasedAt === null ? 'unreadable' : 'erased';
 }
 
 /** By the digest taken when the order came in; an erased order has none, so what it holds is read instead. */
 function soundnessOf(row: Row): 'sound' | 'damaged' | 'unreadable' {
   const sound = row.digest === null || sha256(String(row.document)) === row.digest;
+  if (!isState(row.state) || !ORDER_WAYS.some((way) => way === row.way)) return 'unreadable';
+  if ((row.delivery ?? null) === null && sound && row.digest !== null) return 'sound';
+  if (!isOrder(row)) return 'unreadable';
+  return sound ? 'sound' : 'damaged';
+}
+
+/** True for a row whose document and address are an order's, or were before its buyer was erased. */
+export function isOrder(row: Row): boolean {
   try {
-    if (row.delivery !== null) deliveryOf(row);
     const document = documentOf(row);
-    if (sound && row.digest !== null) return 'sound';
-    const someone = row.erased_at === null ? document : { ...document, buyer: SOMEONE };
-    if (!readDocument(someone).ok || document.number !== row.number) return 'unreadable';
-    return sound ? 'sound' : 'damaged';
+    const delivery = enteredIn(row) ?? document.delivery;
+    const buyer = row.erased_at === null ? document.buyer : SOMEONE;
+    return readDocument({ ...document, delivery, buyer }).ok && document.number === row.number;
   } catch {
-    return 'unreadable';
+    return false;
   }
 }
+
+/** For what a row says. */
+export const isState = (value: Row[string] | undefined): value is OrderState =>
+  ORDER_STATES.some((state) => state === value);
 
 const SOMEONE = { name: 'x', email: 'x@example.org', note: '' };
 
 function entryOf(row: Row, damaged: boolean): Entry {
+  const document = documentOf(row);
   return {
-    document: row.delivery === null ? documentOf(row) : { ...documentOf(row), delivery: deliveryOf(row) },
+    document: { ...document, delivery: enteredIn(row) ?? document.delivery },
     receivedAt: String(row.received_at),
     way: row.way as OrderWay,
     state: row.state as OrderState,

@@ -2,8 +2,8 @@
 import { existsSync, renameSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
-import { checkBackup } from './backup.ts';
 import { forgetBegun } from './begun.ts';
+import { checkBackup } from './checkBackup.ts';
 import { damagedName } from './copies.ts';
 import { BESIDE, openBook, type Book } from './open.ts';
 import { BookError, named, type BookProblem } from './problem.ts';
@@ -26,10 +26,11 @@ export type Replaced = {
  * Puts a backup in the place of a book that can't be used.
  * @param source beside the book; it is checked, brought to this version and moved
  * @param at ISO 8601
- * @throws BookError, all as it was
+ * @param told `markOf` the harm in it that she was told of and wants all the same; '' for none
+ * @throws BookError, HarmedBackup, all as it was
  */
-export function replaceBook(file: string, source: string, at: string): Replaced {
-  checkBackup(source);
+export function replaceBook(file: string, source: string, at: string, told = ''): Replaced {
+  checkBackup(source, told);
   openBook(source).db.close();
   const aside = setAside(file, at);
   named(() => renameSync(source, file));

@@ -1,6 +1,14 @@
 /** Looking through the book. */
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
-import { OPEN_STATES, readRow, toUnreadable, type Entry, type Row, type Unreadable } from './entry.ts';
+import {
+  isState,
+  OPEN_STATES,
+  readRow,
+  toUnreadable,
+  type Entry,
+  type Row,
+  type Unreadable,
+} from './entry.ts';
 import { fold, type Book } from './open.ts';
 import { named } from './problem.ts';
 
@@ -34,7 +42,7 @@ const HERE = `(
 const MATCHES = `
   WHERE ($late = 0 OR due_on < $today)
     AND ($owing = 0 OR CASE state WHEN 'cancelled' THEN 0 ELSE agreed_minor END <> ${HERE})
-    AND state IN (SELECT value FROM json_each($states))
+    AND (state IN (SELECT value FROM json_each($states)) OR state NOT IN (SELECT value FROM json_each($known)))
     AND ($text = '' OR instr(fold(
       number || ' ' || replace(number, '-', '') || ' ' || CASE WHEN json_valid(document) THEN
       (document ->> '$.buyer.name') || ' ' || (document ->> '$.buyer.email') || ' ' ||
@@ -54,6 +62,8 @@ export function search(book: Book, filter: Filter): SearchResult {
     $owing: filter.state === 'owing' ? 1 : 0,
     $today: filter.today,
     $states: JSON.stringify(statesOf(filter.state)),
+    // An order whose state can't be read belongs to none, and must not be missing from all.
+    $known: JSON.stringify(ORDER_STATES),
     $text: fold(filter.text.trim().slice(0, TEXT_CAP)),
   };
   return named(() => {
@@ -69,8 +79,9 @@ export function search(book: Book, filter: Filter): SearchResult {
     return {
       entries: read.filter((entry) => entry !== null),
       unreadable: rows
-        .filter(({ erased_at: erasedAt }, at) => read[at] === null && erasedAt === null)
-        .map((row) => toUnreadable(row as Row)),
+        .filter((_, at) => read[at] === null)
+        .map((row) => toUnreadable(row as Row))
+        .filter(({ erasedAt }) => erasedAt === null),
       total: Number(total?.total),
     };
   });
@@ -81,20 +92,38 @@ export function countByState(book: Book): Readonly<Record<OrderState, number>> {
   return named(() => {
     const rows = book.db.prepare('SELECT state, count(*) AS many FROM orders GROUP BY state').all();
     const counts = Object.fromEntries(ORDER_STATES.map((state) => [state, 0])) as Record<OrderState, number>;
-    for (const row of rows) counts[row.state as OrderState] = Number(row.many);
+    for (const row of rows) if (isState(row.state)) counts[row.state] = Number(row.many);
     return counts;
   });
 }
 
-/** Every order that can be read, oldest first, for exports. Throws BookError. */
-export function allEntries(book: Book): Entry[] {
-  return named(() =>
-    book.db
-      .prepare('SELECT * FROM orders ORDER BY received_at, number')
-      .all()
-      .flatMap((row) => readRow(row as Row) ?? []),
-  );
+/** All orders of the book, the oldest first. */
+export type AllOrders = {
+  readonly entries: readonly Entry[];
+  /** Those that can't be read any more. */
+  readonly unreadable: readonly Unreadable[];
+};
+
+/** Throws BookError. */
+export function allOrders(book: Book): AllOrders {
+  return named(() => {
+    const rows = book.db.prepare('SELECT * FROM orders ORDER BY received_at, number').all() as Row[];
+    const read = rows.map(readRow);
+    return {
+      entries: read.filter((entry) => entry !== null),
+      unreadable: rows.filter((_, at) => read[at] === null).map(toUnreadable),
+    };
+  });
 }
+
+/** Numbers of those that can't be read any more, though nobody erased them. Throws BookError. */
+export const unreadableNumbers = (book: Book): string[] =>
+  allOrders(book)
+    .unreadable.filter(({ erasedAt }) => erasedAt === null)
+    .map(({ number }) => number);
+
+/** Those of them that can be read. Throws BookError. */
+export const allEntries = (book: Book): readonly Entry[] => allOrders(book).entries;
 
 /** Every order that can be read, in one of some states, oldest first. Throws BookError. */
 export function entriesIn(book: Book, states: readonly OrderState[]): Entry[] {

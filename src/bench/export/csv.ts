@@ -2,8 +2,9 @@
 import { orderTotalMinor } from '#core/sizing/price/total.ts';
 import { ADDRESS_PARTS } from '#order/document.ts';
 import { majorAmount } from '#words/format.ts';
-import type { Entry } from '../book/entry.ts';
+import { damageOf, type Entry, type Unreadable } from '../book/entry.ts';
 import { ledgerFor, type Payment } from '../book/payments.ts';
+import type { AllOrders } from '../book/search.ts';
 import { csvTable, type Cell } from './table.ts';
 
 const COLUMNS = [
@@ -42,20 +43,36 @@ const COLUMNS = [
   'name',
   'email',
   'note',
+  'damage',
 ] as const;
 
-/** A line an order. `paymentsOf`: an order's payments by its number. */
+/**
+ * A line an order, the oldest first; those that can't be read come last, with what is certain of them. In `damage`
+ * stands `unreadable` for these, `altered` for one that isn't, byte for byte, what came in.
+ * @param paymentsOf an order's payments by its number
+ */
 export function toCsv(
-  entries: readonly Entry[],
+  { entries, unreadable }: AllOrders,
   paymentsOf: (number: string) => readonly Payment[] = () => [],
 ): string {
-  return csvTable(
-    COLUMNS,
-    entries.map((entry) => row(entry, paymentsOf(entry.document.number))),
-  );
+  return csvTable(COLUMNS, [
+    ...entries.map((entry) => row(entry, paymentsOf(entry.document.number))),
+    ...unreadable.map(remains),
+  ]);
 }
 
-function row({ document, state, receivedAt, dueOn, agreed }: Entry, payments: readonly Payment[]): Cell[] {
+function remains(one: Unreadable): Cell[] {
+  const known: Readonly<Record<string, string>> = {
+    number: one.number,
+    state: one.state ?? '',
+    received: one.receivedAt,
+    damage: damageOf(one),
+  };
+  return COLUMNS.map((column) => known[column] ?? '');
+}
+
+function row(entry: Entry, payments: readonly Payment[]): Cell[] {
+  const { document, state, receivedAt, dueOn, agreed } = entry;
   const { piece, measure, buyer, delivery, shown } = document;
   const currency = agreed?.currency ?? shown.currency;
   const { paidMinor, refundedMinor } = ledgerFor({ minor: 0, currency }, payments);
@@ -89,5 +106,6 @@ function row({ document, state, receivedAt, dueOn, agreed }: Entry, payments: re
     buyer.name,
     buyer.email,
     buyer.note,
+    damageOf(entry),
   ];
 }

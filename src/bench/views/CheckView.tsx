@@ -4,6 +4,7 @@ import { formatDateTime } from '#words/format.ts';
 import type { Findings } from '../book/wholeCheck.ts';
 import type { CheckState } from '../context/bench.ts';
 import type { Frame } from '../models/frame.ts';
+import { OrderLinks } from './OrderLinks.tsx';
 
 type Props = { readonly frame: Frame; readonly check: CheckState };
 
@@ -46,13 +47,7 @@ function Found({ words: { keep }, findings }: { words: Frame['words']; findings:
       {structure.length > 0 && <li>{keep.checkStructure}</li>}
       {orders.length > 0 && (
         <li>
-          {keep.checkOrders}{' '}
-          {orders.map((number, at) => (
-            <>
-              {at > 0 && ', '}
-              <a href={underBase(`/bench/orders/${number}/`)}>{number}</a>
-            </>
-          ))}
+          {keep.checkOrders} <OrderLinks numbers={orders} />
         </li>
       )}
       {invoices.length > 0 && <li>{keep.checkInvoices(invoices.join(', '))}</li>}

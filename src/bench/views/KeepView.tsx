@@ -7,6 +7,7 @@ import type { CheckState } from '../context/bench.ts';
 import type { Frame } from '../models/frame.ts';
 import { CheckView } from './CheckView.tsx';
 import { CopiesView } from './CopiesView.tsx';
+import { OrderLinks } from './OrderLinks.tsx';
 import { RestoreForm } from './RestoreForm.tsx';
 
 type Props = {
@@ -26,6 +27,8 @@ type Props = {
   readonly missing: readonly string[];
   /** Months in which money went, the newest first: `2026-11`. */
   readonly months: readonly string[];
+  /** Numbers of orders that can't be read any more. */
+  readonly unreadable: readonly string[];
 };
 
 export function KeepView({
@@ -38,6 +41,7 @@ export function KeepView({
   folderOpen,
   missing,
   months,
+  unreadable,
 }: Props) {
   return (
     <>
@@ -54,7 +58,7 @@ export function KeepView({
       )}
       <div class="columns">
         <Backup frame={frame} />
-        <Exports frame={frame} months={months} />
+        <Exports frame={frame} months={months} unreadable={unreadable} />
       </div>
       <Retention frame={frame} overdue={overdue} />
       <CheckView frame={frame} check={check} />
@@ -83,7 +87,11 @@ function Backup({ frame }: { frame: Frame }) {
   );
 }
 
-function Exports({ frame: { words, lang }, months }: Pick<Props, 'frame' | 'months'>) {
+function Exports({
+  frame: { words, lang },
+  months,
+  unreadable,
+}: Pick<Props, 'frame' | 'months' | 'unreadable'>) {
   const own = moneyWords(lang).months;
   return (
     <section aria-labelledby="exports">
@@ -96,6 +104,11 @@ function Exports({ frame: { words, lang }, months }: Pick<Props, 'frame' | 'mont
           <a href={underBase('/bench/export/orders.json')}>{words.keep.json}</a>
         </li>
       </ul>
+      {unreadable.length > 0 && (
+        <p class="warning">
+          {words.keep.exportsLack(unreadable.length)} <OrderLinks numbers={unreadable} />
+        </p>
+      )}
       {months.length === 0 ? (
         <p class="quiet">{own.none}</p>
       ) : (

@@ -40,8 +40,8 @@ function UnreadableOrders({ list: { unreadable }, frame: { words, lang } }: Prop
       <ul>
         {unreadable.map(({ number, receivedAt, state }) => (
           <li>
-            <a href={underBase(`/bench/orders/${number}/`)}>{number}</a>, {formatDate(receivedAt, lang)},{' '}
-            {words.states[state]}
+            <a href={underBase(`/bench/orders/${number}/`)}>{number}</a>, {formatDate(receivedAt, lang)}
+            {state !== null && `, ${words.states[state]}`}
           </li>
         ))}
       </ul>

@@ -13,6 +13,16 @@ export const keep = {
   restoreFile: 'Datei der Sicherung',
   restoreSure: 'Das Auftragsbuch durch diese Sicherung ersetzen',
   restoreButton: 'Wiederherstellen',
+  harmed: 'Ein Teil dieser Sicherung ist beschädigt',
+  harmedFound:
+    'Noch ist nichts geändert. Alles andere in dieser Sicherung ist heil, diese Bestellungen nicht:',
+  harmedUnreadable: 'Sie lassen sich nicht mehr lesen:',
+  harmedAltered: 'Sie lassen sich lesen, aber etwas darin ist nicht, wie es geschrieben wurde:',
+  harmedThen:
+    'Haben Sie eine ältere Sicherung, in der sie heil sind, nehmen Sie vielleicht lieber die. Stellen Sie diese wieder her, behalten sie ihren Platz im Buch, so wie sie sind, gekennzeichnet, mit Zahlungen und Papieren: Weggeworfen wird nichts davon. Haben Sie die E-Mail einer Bestellung noch, nehmen Sie sie danach noch einmal an, dann ist die Bestellung wieder ganz.',
+  harmedFile: 'Dieselbe Datei der Sicherung noch einmal',
+  harmedSure: 'Das Auftragsbuch durch diese Sicherung ersetzen, diese Bestellungen so, wie sie darin sind',
+  harmedBack: 'Zurück, und nichts wiederherstellen',
   restored: (count: number): string =>
     count === 0
       ? 'Ein neues Buch ist begonnen.'
@@ -60,6 +70,10 @@ export const keep = {
   exports: 'Listen für andere Programme',
   csv: 'Bestellungen als CSV, für eine Tabelle',
   json: 'Bestellungen als JSON, mit ihrem Verlauf',
+  exportsLack: (count: number): string =>
+    count === 1
+      ? '1 Bestellung im Buch lässt sich nicht lesen. Beide Listen nennen sie mit ihrer Nummer, als „unreadable“, mit dem, was übrig ist:'
+      : `${count} Bestellungen im Buch lassen sich nicht lesen. Beide Listen nennen sie mit ihrer Nummer, als „unreadable“, mit dem, was übrig ist:`,
   retention: 'Daten der Kundschaft',
   retentionHint: (months: number): string =>
     `Ihr Laden hebt die Daten ${months === 1 ? 'einen Monat' : `${months} Monate`} auf, nachdem eine Bestellung verschickt oder abgesagt ist. Von selbst wird nichts gelöscht; das Recht am Ort kann mehr oder weniger verlangen.`,

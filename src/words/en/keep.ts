@@ -13,6 +13,15 @@ export const keep = {
   restoreFile: 'Backup file',
   restoreSure: 'Replace the order book with this backup',
   restoreButton: 'Restore',
+  harmed: 'Some of this backup is damaged',
+  harmedFound: 'Nothing was changed yet. All else in this backup is whole, but not these orders:',
+  harmedUnreadable: 'They can’t be read any more:',
+  harmedAltered: 'They can be read, but something in them is not as it was written:',
+  harmedThen:
+    'If you have an older backup in which they are whole, you may want that one. If you restore this one, they keep their places in the book as they are, marked, with payments and papers: nothing of them is thrown away. Where you still have an order’s e-mail, take it in again afterwards, and the order is whole.',
+  harmedFile: 'The same backup file once more',
+  harmedSure: 'Replace the order book with this backup, these orders as they are in it',
+  harmedBack: 'Back, and restore nothing',
   restored: (count: number): string =>
     count === 0 ? 'A new book has been begun.' : `Restored: the book holds ${orders(count)}.`,
   setAside: (kept: string): string => `What lay there before is kept beside it as ${kept}.`,
@@ -57,6 +66,8 @@ export const keep = {
   exports: 'Lists for other programs',
   csv: 'Orders as CSV, for a spreadsheet',
   json: 'Orders as JSON, with their history',
+  exportsLack: (count: number): string =>
+    `${count === 1 ? '1 order' : `${count} orders`} in the book can’t be read. Both lists name ${count === 1 ? 'it' : 'them'} by number, marked “unreadable”, with what is left:`,
   retention: 'Buyers’ data',
   retentionHint: (months: number): string =>
     `Your shop keeps buyers’ data for ${months === 1 ? 'a month' : `${months} months`} after an order is sent or cancelled. Nothing is erased by itself; local law may ask for more or less.`,

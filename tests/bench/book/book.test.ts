@@ -13,6 +13,7 @@ import { openBook, type Book } from '#bench/book/open.ts';
 import { openInbox } from '#bench/book/inbox.ts';
 import { receive } from '#bench/book/receive.ts';
 import { countByState, search } from '#bench/book/search.ts';
+import { sha256 } from '#bench/book/snapshot.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { makeNumber } from '#order/number.ts';
 import { sample } from '../../order/orders.ts';
@@ -278,7 +279,15 @@ describe('backup', () => {
       'not-a-book',
     ],
     ['a later version', (db) => db.exec('PRAGMA user_version = 99'), 'newer-book'],
-    ['an order that is none', (db) => db.exec(`UPDATE orders SET document = '{"format":"x"}'`), 'broken'],
+    [
+      'an order that is none, with a digest that fits',
+      (db) => {
+        const none = '{"format":"x"}';
+        db.prepare('UPDATE orders SET document = ?, digest = ?').run(none, sha256(none));
+      },
+      'broken',
+    ],
+    ['a view in it', (db) => db.exec('CREATE VIEW others AS SELECT * FROM orders'), 'not-a-book'],
     [
       'an event without its order',
       (db) => db.exec(`PRAGMA foreign_keys = OFF; INSERT INTO event VALUES (99, 'X', '', 'note', '')`),

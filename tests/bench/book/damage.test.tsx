@@ -9,13 +9,17 @@ import { findEntry, findReadable, remainsOf } from '#bench/book/entry.ts';
 import { erase } from '#bench/book/erase.ts';
 import { openBook, type Book } from '#bench/book/open.ts';
 import { receive } from '#bench/book/receive.ts';
-import { allEntries, search } from '#bench/book/search.ts';
+import { allEntries, allOrders, search, unreadableNumbers } from '#bench/book/search.ts';
 import { findSnapshot } from '#bench/book/snapshot.ts';
 import { pieceNow } from '#bench/check/pieceNow.ts';
+import { toCsv } from '#bench/export/csv.ts';
+import { toExport } from '#bench/export/json.ts';
+import { readJson } from '#bench/intake/readText.ts';
 import { filterOf, orderList } from '#bench/models/orderList.ts';
 import { orderDetail } from '#bench/models/orderDetail.ts';
 import { OrderListView } from '#bench/views/OrderListView.tsx';
 import { OrderView } from '#bench/views/OrderView.tsx';
+import { readCsv } from '../export/readCsv.ts';
 import { catalogue, frame, orderFor } from '../shop.ts';
 
 const AT = '2026-11-25T19:00:00.000Z';
@@ -82,13 +86,30 @@ describe.each([
   it('takes neither list nor search nor the other order down, and is named with what is left', () => {
     const list = orderList(book, catalogue, all, frame);
     expect(list.rows.map(({ entry }) => entry.document.number)).toEqual([whole.number]);
-    expect(list.unreadable).toEqual([{ number: hit.number, receivedAt: AT, state: 'new' }]);
+    expect(list.unreadable).toEqual([{ number: hit.number, receivedAt: AT, state: 'new', erasedAt: null }]);
     expect(render(<OrderListView list={list} frame={frame} />)).toContain(`/bench/orders/${hit.number}/`);
     expect(search(book, { ...all, text: 'Wren' }).entries).toHaveLength(1);
     expect(allEntries(book)).toHaveLength(1);
+    expect(unreadableNumbers(book)).toEqual([hit.number]);
     expect(() => findEntry(book, hit.number)).toThrow('order-damaged');
     expect(findReadable(book, hit.number)).toBe(null);
     expect(remainsOf(book, hit.number)).toContain('Zebedee');
+  });
+
+  it('stands in the lists for other programs with what is left, and is refused by name where they are taken in', () => {
+    const csv = readCsv(toCsv(allOrders(book)));
+    expect(csv.map((row) => [row[0], row.at(-1)])).toEqual([
+      ['number', 'damage'],
+      [whole.number, ''],
+      [hit.number, 'unreadable'],
+    ]);
+    const json = toExport(book, allOrders(book));
+    expect(json).toMatchObject([
+      { damage: '', document: whole },
+      { damage: 'unreadable', number: hit.number, state: 'new', history: [{ kind: 'received' }] },
+    ]);
+    expect(json[1]?.document).toBe(remainsOf(book, hit.number));
+    expect(readJson(JSON.parse(JSON.stringify(json))).map(({ ok }) => ok)).toEqual([true, false]);
   });
 
   it('is changed by nothing but taking it in again, or erasing', () => {

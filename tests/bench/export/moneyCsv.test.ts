@@ -5,7 +5,7 @@ import { findEntry } from '#bench/book/entry.ts';
 import { moneyMonths, moneyOfMonth } from '#bench/book/moneyMonths.ts';
 import { paymentsOf } from '#bench/book/payments.ts';
 import { receive } from '#bench/book/receive.ts';
-import { allEntries } from '#bench/book/search.ts';
+import { allOrders } from '#bench/book/search.ts';
 import { toCsv } from '#bench/export/csv.ts';
 import { toExport } from '#bench/export/json.ts';
 import { toMoneyCsv } from '#bench/export/moneyCsv.ts';
@@ -83,10 +83,10 @@ it('says which lines were struck out', () => {
 it('stands with each order in its own lists too', () => {
   move('paid', 6450, '2026-11-20');
   move('refunded', 450, '2026-11-21');
-  const [head = [], row = []] = readCsv(toCsv(allEntries(shop.book), (of) => paymentsOf(shop.book, of)));
+  const [head = [], row = []] = readCsv(toCsv(allOrders(shop.book), (of) => paymentsOf(shop.book, of)));
   const line = Object.fromEntries(head.map((name, at) => [name, row[at]]));
   expect(line).toMatchObject({ agreed: '64.50', agreed_currency: 'GBP', paid: '60.00' });
-  const [exported] = toExport(shop.book, allEntries(shop.book));
+  const [exported] = toExport(shop.book, allOrders(shop.book));
   expect(exported?.payments).toMatchObject([
     { id: 1, kind: 'paid', minor: 6450 },
     { id: 2, kind: 'refunded', minor: 450 },

@@ -1,7 +1,11 @@
 /** The bench in a browser: every page silent and readable, every card on its sheets, every door as the rules say. */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { mailBody } from '#order/mail.ts';
@@ -263,3 +267,41 @@ test('backup, restore and erasing go their whole way', async () => {
   await page.goto(`/bench/orders/${number}/`);
   expect(await page.locator('main').innerText()).toContain('Iris');
 });
+
+test('a backup with a harmed order names it first, and brings all else back', async () => {
+  const page = await open('/bench/keep/');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: 'Download a backup' }).click(),
+  ]);
+  const buffer = harmed(await bytesOf(download));
+  const restoreIt = async (field: string, sure: string): Promise<void> => {
+    const file = { name: 'orders.sqlite', mimeType: 'application/vnd.sqlite3', buffer };
+    await page.getByLabel(field).setInputFiles(file);
+    await page.getByLabel(sure).check();
+    await page.getByRole('button', { name: 'Restore' }).click();
+  };
+  await page.getByText('Restore', { exact: true }).first().click();
+  await restoreIt('Backup file', 'Replace the order book');
+  expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Some of this backup is damaged');
+  expect(await page.getByRole('alert').innerText()).toContain(number);
+  expect(await axeFindingsInBothSchemes(page)).toEqual([]);
+  expect(await tooWide(page)).toBeLessThanOrEqual(0);
+  await restoreIt('The same backup file once more', 'these orders as they are in it');
+  expect(await page.getByRole('status').innerText()).toContain('Restored');
+  expect(await page.locator('main').innerText()).toContain('1 order in the book can’t be read.');
+  await page.goto('/bench/?state=all');
+  expect(await page.getByRole('alert').innerText()).toContain(number);
+});
+
+/** The test's order, as a disk might leave it. */
+function harmed(backup: Buffer): Buffer {
+  const file = join(mkdtempSync(join(tmpdir(), 'harmed-')), 'orders.sqlite');
+  onTestFinished(() => rmSync(dirname(file), { recursive: true }));
+  writeFileSync(file, backup);
+  const db = new DatabaseSync(file);
+  db.exec('PRAGMA ignore_check_constraints = ON');
+  db.prepare(`UPDATE orders SET document = substr(document, 2) WHERE number = ?`).run(number);
+  db.close();
+  return readFileSync(file);
+}

@@ -2,7 +2,7 @@
 import type { APIRoute } from 'astro';
 import { bench } from '#bench/context/bench.ts';
 import { paymentsOf } from '#bench/book/payments.ts';
-import { allEntries } from '#bench/book/search.ts';
+import { allOrders } from '#bench/book/search.ts';
 import { toCsv } from '#bench/export/csv.ts';
 import { dated, download } from '#bench/http/download.ts';
 
@@ -12,7 +12,7 @@ export const GET: APIRoute = () => {
   const { book, nowMs } = bench();
   // RFC 4180, 3: `header` says that the first line names the columns.
   return download(
-    toCsv(allEntries(book()), (number) => paymentsOf(book(), number)),
+    toCsv(allOrders(book()), (number) => paymentsOf(book(), number)),
     'text/csv; charset=utf-8; header=present',
     dated('orders', nowMs(), 'csv'),
   );
