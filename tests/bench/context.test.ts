@@ -230,6 +230,8 @@ describe('the check of the whole book', () => {
     expect(await checkWhole(file)).toEqual({
       structure: [],
       orders: expect.arrayContaining([one.order.number, other.order.number]) as string[],
+      // The address of one, and a paper of the other, stand beside their documents.
+      kept: expect.arrayContaining([one.order.number, other.order.number]) as string[],
       invoices: ['2026-0001'],
       stock: ['agate-6'],
       snapshots: 1,

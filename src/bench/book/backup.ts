@@ -17,6 +17,7 @@ const TABLES = [
   'written_stock',
   'place',
   'board_time',
+  'kept_digest',
 ] as const;
 
 /** Writes a copy of the whole book to a new file, at one moment, while the bench goes on. Throws BookError. */

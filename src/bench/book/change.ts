@@ -6,6 +6,7 @@ import { isDay } from './day.ts';
 import { toEntry, type Entry, type Row, type Sum } from './entry.ts';
 import type { InvoiceContent } from './invoiceContent.ts';
 import { issueCreditNote, issueInvoice } from './invoices.ts';
+import { keeping, vouch } from './keptDigest.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { sendParcel, type EnteredParcel } from './parcels.ts';
 import { moveForState, type Takes } from './orderStock.ts';
@@ -45,6 +46,8 @@ export type Change =
       readonly corrects: string;
       readonly reason: string;
     }
+  /** She has looked it over, and it is right as it stands, whatever its digest says. */
+  | { readonly kind: 'looked-over' }
   /** Where it goes, by what the buyer wrote later. */
   | { readonly kind: 'address'; readonly delivery: Delivery }
   /** One more parcel, or its number, which came later. */
@@ -73,10 +76,13 @@ export function change(
     if (row === undefined) return 'no-such-order';
     const entry = toEntry(row as Row);
     if (entry.version !== version) return 'changed-meanwhile';
-    const problem = apply(book, entry, at, wanted, figure);
-    if (problem !== null) return problem;
-    book.db.prepare('UPDATE orders SET version = version + 1 WHERE number = ?').run(number);
-    return 'done';
+    return keeping(book, 'order', number, () => {
+      const problem = apply(book, entry, at, wanted, figure);
+      if (problem !== null) return problem;
+      book.db.prepare('UPDATE orders SET version = version + 1 WHERE number = ?').run(number);
+      if (wanted.kind === 'looked-over') vouch(book, 'order', number);
+      return 'done';
+    });
   });
 }
 
@@ -117,6 +123,9 @@ function apply(
       const due = dueOf(entry, figure) ?? { minor: 0, currency: wanted.entered.currency };
       return enter(book, number, at, due, wanted.entered, wanted.really);
     }
+    case 'looked-over':
+      record(book, number, at, { kind: 'looked-over', text: '' });
+      return null;
     case 'address':
       return setDelivery(book, entry, at, wanted.delivery);
     case 'parcel':

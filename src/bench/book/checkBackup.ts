@@ -2,7 +2,8 @@
 import { DatabaseSync } from 'node:sqlite';
 import { isOrder, readRow, type Row } from './entry.ts';
 import { isInvoiceContent } from './invoiceContent.ts';
-import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
+import { knowDigest, unkeptSql } from './keptSql.ts';
+import { APPLICATION_ID, DIGESTS_SINCE, MIGRATIONS } from './migrations.ts';
 import { BookError, named } from './problem.ts';
 import { sha256 } from './snapshot.ts';
 
@@ -68,7 +69,16 @@ function look(db: DatabaseSync): Harm {
   if (version >= WITH_INVOICES && !db.prepare('SELECT content FROM invoice').all().every(holdsInvoice)) {
     throw new BookError('broken');
   }
-  return harmOf(db);
+  const harm = harmOf(db);
+  return version < DIGESTS_SINCE ? harm : { ...harm, altered: withUnkept(db, harm) };
+}
+
+/** With those of which something else than the document isn't what was entered. */
+function withUnkept(db: DatabaseSync, { unreadable, altered }: Harm): string[] {
+  knowDigest(db);
+  const others = db.prepare(unkeptSql('order')).all();
+  const numbers = others.map(({ key }) => String(key)).filter((number) => !unreadable.includes(number));
+  return [...new Set([...altered, ...numbers])];
 }
 
 function harmOf(db: DatabaseSync): Harm {

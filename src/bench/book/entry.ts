@@ -53,7 +53,10 @@ export type Happening =
   /** The id of a payment that was written down, or struck out again; of a parcel. */
   | { readonly kind: 'payment' | 'struck' | 'parcel'; readonly text: string }
   /** `reason`: why the change before it was made, in her words. */
-  | { readonly kind: 'due' | 'note' | 'reason' | 'message' | 'address' | 'erased'; readonly text: string };
+  | {
+      readonly kind: 'due' | 'note' | 'reason' | 'message' | 'address' | 'looked-over' | 'erased';
+      readonly text: string;
+    };
 
 export type Event = Happening & { readonly at: string };
 
@@ -134,8 +137,9 @@ export function toUnreadable(row: Row): Unreadable {
 /** What a list for other programs says of an order: `erased` where nothing was left to be read, `altered` where it isn't what came in. */
 export type Damage = '' | 'altered' | 'unreadable' | 'erased';
 
-export function damageOf(one: Entry | Unreadable): Damage {
-  if ('document' in one) return one.damaged ? 'altered' : '';
+/** @param altered whether something that was entered later is not as it was */
+export function damageOf(one: Entry | Unreadable, altered = false): Damage {
+  if ('document' in one) return one.damaged || altered ? 'altered' : '';
   return one.erasedAt === null ? 'unreadable' : 'erased';
 }
 

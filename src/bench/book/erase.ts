@@ -4,6 +4,7 @@ import { inEveryCopy } from './copies.ts';
 import { RESTRING } from '#words/benchCodes.ts';
 import { readRow, type Row } from './entry.ts';
 import { eraseInvoices } from './invoices.ts';
+import { keeping } from './keptDigest.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { named } from './problem.ts';
 import { record } from './receive.ts';
@@ -33,10 +34,12 @@ function eraseIn(book: Book, numbers: readonly string[], at: string, invoicesBef
   const erased = inOneWrite(
     book,
     () =>
-      numbers.filter((number) => {
-        const order = eraseOne(book, number, at);
-        return eraseInvoices(book, number, at, invoicesBefore) > 0 || order;
-      }).length,
+      numbers.filter((number) =>
+        keeping(book, 'order', number, () => {
+          const order = eraseOne(book, number, at);
+          return eraseInvoices(book, number, at, invoicesBefore) > 0 || order;
+        }),
+      ).length,
   );
   // The log still holds the old pages until it is written back and cut.
   named(() => book.db.exec('PRAGMA wal_checkpoint(TRUNCATE)'));

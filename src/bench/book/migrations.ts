@@ -202,7 +202,38 @@ export const MIGRATIONS: readonly string[] = [
     seen_at TEXT NOT NULL
   ) STRICT;
   `,
+  `
+  -- Digests of what the book keeps of an order beside its document, and of a thing's lines of stock.
+  CREATE TABLE kept_digest (
+    kind TEXT NOT NULL CHECK (kind IN ('order', 'stock')),
+    -- The order's number, or the thing.
+    of TEXT NOT NULL,
+    digest TEXT NOT NULL,
+    PRIMARY KEY (kind, of)
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE event_with_looks (
+    id INTEGER PRIMARY KEY,
+    number TEXT NOT NULL REFERENCES orders (number),
+    at TEXT NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN (
+      'received', 'state', 'reason', 'due', 'note', 'message', 'erased', 'payment', 'struck', 'invoice', 'parcel',
+      'address', 'looked-over'
+    )),
+    text TEXT NOT NULL
+  ) STRICT;
+  INSERT INTO event_with_looks (id, number, at, kind, text) SELECT id, number, at, kind, text FROM event;
+  DROP TABLE event;
+  ALTER TABLE event_with_looks RENAME TO event;
+  CREATE INDEX event_by_order ON event (number, id);
+  `,
 ];
+
+/**
+ * The version since which digests are what they are now. In a book of before it they are made of what stands there
+ * when it is brought to today's: what was wrong by then they take for right.
+ */
+export const DIGESTS_SINCE = 8;
 
 /** Marks the file as an order book (SQLite's application id): "Clsp". */
 export const APPLICATION_ID = 0x436c7370;

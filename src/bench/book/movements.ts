@@ -6,6 +6,7 @@
  */
 import type { MovementKind, StockHand } from '#words/benchCodes.ts';
 import type { Row } from './entry.ts';
+import { keeping, vouch } from './keptDigest.ts';
 import { inOneWrite, prepared, type Book } from './open.ts';
 import { named } from './problem.ts';
 import { noteWritten } from './writtenStock.ts';
@@ -163,11 +164,13 @@ type Line = Pick<Movement, 'thing' | 'kind' | 'amount'> &
 export function addLine(book: Book, { at, who }: Moment, line: Line): void {
   const { thing, kind, amount, offcut = null, counted = null, entered = '' } = line;
   const { number = null, strikes = null, note = '' } = line;
-  prepared(
-    book,
-    `INSERT INTO movement (thing, kind, amount, offcut, counted, entered, number, strikes, at, who, note)
-     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
-  ).run(thing, kind, amount, offcut, counted, entered, number, strikes, at, who, note);
+  keeping(book, 'stock', thing, () =>
+    prepared(
+      book,
+      `INSERT INTO movement (thing, kind, amount, offcut, counted, entered, number, strikes, at, who, note)
+       VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+    ).run(thing, kind, amount, offcut, counted, entered, number, strikes, at, who, note),
+  );
 }
 
 /** Thrown within a write, so that what was entered before it in the same list is taken back too. */
@@ -222,6 +225,8 @@ function enterOne(book: Book, moment: Moment, entry: StockEntry, inFile: FileSto
       return null;
     case 'counted':
       addLine(book, moment, { thing, kind, amount: amount - onReel, counted: amount, entered, note });
+      // What is counted is right again, whatever the lines before it say.
+      vouch(book, 'stock', thing);
       return null;
     case 'broken':
     case 'sold': {

@@ -2,7 +2,8 @@
 import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { DatabaseSync, type StatementSync } from 'node:sqlite';
-import { APPLICATION_ID, MIGRATIONS } from './migrations.ts';
+import { knowDigest, trustAll } from './keptSql.ts';
+import { APPLICATION_ID, DIGESTS_SINCE, MIGRATIONS } from './migrations.ts';
 import { BookError, named } from './problem.ts';
 
 export type Book = {
@@ -127,6 +128,7 @@ function prepare(db: DatabaseSync): void {
   // What is erased is overwritten, not only unlinked.
   db.exec('PRAGMA secure_delete = ON');
   db.function('fold', { deterministic: true }, (text) => fold(String(text)));
+  knowDigest(db);
   migrate(db);
 }
 
@@ -145,6 +147,7 @@ function migrate(db: DatabaseSync): void {
     // Read again under the lock: another bench may have been first.
     const from = pragma(db, 'SELECT user_version AS value FROM pragma_user_version');
     for (const step of MIGRATIONS.slice(from)) db.exec(step);
+    if (from < DIGESTS_SINCE) trustAll(db);
     db.exec(`PRAGMA application_id = ${APPLICATION_ID}`);
     db.exec(`PRAGMA user_version = ${MIGRATIONS.length}`);
     db.exec('COMMIT');

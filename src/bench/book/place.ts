@@ -1,4 +1,5 @@
 /** How far stringing has come, and the time it took where she let the clock run. */
+import { keeping } from './keptDigest.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { named } from './problem.ts';
 
@@ -88,9 +89,11 @@ function lastSave(book: Book, subject: string): string | null {
 function addTime(book: Book, { save, seconds, numbers, at }: TimeSave): void {
   for (const [number, share] of sharesOf(seconds, numbers)) {
     if (share <= 0) continue;
-    book.db
-      .prepare('INSERT OR IGNORE INTO board_time (number, save, day, seconds) VALUES (?, ?, ?, ?)')
-      .run(number, save, at.slice(0, 10), share);
+    keeping(book, 'order', number, () =>
+      book.db
+        .prepare('INSERT OR IGNORE INTO board_time (number, save, day, seconds) VALUES (?, ?, ?, ?)')
+        .run(number, save, at.slice(0, 10), share),
+    );
   }
 }
 

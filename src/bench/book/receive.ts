@@ -2,6 +2,7 @@
 import type { OrderDocument } from '#order/document.ts';
 import type { OrderWay } from '#words/benchCodes.ts';
 import { documentOf, type Happening, type Row } from './entry.ts';
+import { vouch } from './keptDigest.ts';
 import { inOneWrite, prepared, type Book } from './open.ts';
 import { keepSnapshot, sha256, snapshotOfRevision, type Snapshot } from './snapshot.ts';
 
@@ -61,6 +62,7 @@ function receiveOne(book: Book, arrival: Arrival): Reception {
      VALUES (?, ?, ?, ?, ?, 'new', ?)`,
   ).run(number, content, digest, at, arrival.way, snapshot);
   record(book, number, at, { kind: 'received', text: arrival.way });
+  vouch(book, 'order', number);
   return { outcome: 'received', number, receivedAt: at };
 }
 

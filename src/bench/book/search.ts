@@ -9,6 +9,7 @@ import {
   type Row,
   type Unreadable,
 } from './entry.ts';
+import { unkept } from './keptDigest.ts';
 import { fold, type Book } from './open.ts';
 import { named } from './problem.ts';
 
@@ -102,6 +103,8 @@ export type AllOrders = {
   readonly entries: readonly Entry[];
   /** Those that can't be read any more. */
   readonly unreadable: readonly Unreadable[];
+  /** Numbers of those that can be read, and of which something that was entered later was changed on the disk. */
+  readonly altered: ReadonlySet<string>;
 };
 
 /** Throws BookError. */
@@ -111,6 +114,11 @@ export function allOrders(book: Book): AllOrders {
     const read = rows.map(readRow);
     return {
       entries: read.filter((entry) => entry !== null),
+      altered: unkept(
+        book,
+        'order',
+        rows.map(({ number }) => String(number)),
+      ),
       unreadable: rows.filter((_, at) => read[at] === null).map(toUnreadable),
     };
   });
@@ -118,12 +126,18 @@ export function allOrders(book: Book): AllOrders {
 
 /** Numbers of those that can't be read any more, though nobody erased them. Throws BookError. */
 export const unreadableNumbers = (book: Book): string[] =>
-  allOrders(book)
-    .unreadable.filter(({ erasedAt }) => erasedAt === null)
-    .map(({ number }) => number);
+  named(() =>
+    (
+      book.db
+        .prepare('SELECT * FROM orders WHERE erased_at IS NULL ORDER BY received_at, number')
+        .all() as Row[]
+    )
+      .filter((row) => readRow(row) === null)
+      .map(({ number }) => String(number)),
+  );
 
-/** Those of them that can be read. Throws BookError. */
-export const allEntries = (book: Book): readonly Entry[] => allOrders(book).entries;
+/** Every order that can be read, oldest first. Throws BookError. */
+export const allEntries = (book: Book): Entry[] => entriesIn(book, ORDER_STATES);
 
 /** Every order that can be read, in one of some states, oldest first. Throws BookError. */
 export function entriesIn(book: Book, states: readonly OrderState[]): Entry[] {

@@ -1,5 +1,6 @@
 /** A check of the whole book, every byte of it, in a thread of its own while the bench goes on. */
 import { Worker } from 'node:worker_threads';
+import { unkeptSql } from './keptSql.ts';
 
 /** What was found wrong; nothing in any of them where all is well. */
 export type Findings = {
@@ -7,9 +8,11 @@ export type Findings = {
   readonly structure: readonly string[];
   /** Numbers of orders that are not what came in. */
   readonly orders: readonly string[];
+  /** Numbers of orders of which state, days, money, papers or notes are not what was entered. */
+  readonly kept: readonly string[];
   /** Numbers of invoices that can't be read. */
   readonly invoices: readonly string[];
-  /** Things whose lines of stock don't hold together: one takes back what it doesn't match. */
+  /** Things whose lines of stock aren't those that were entered, or don't hold together: one takes back what it doesn't match. */
   readonly stock: readonly string[];
   /** How many copies of pieces as they stood can't be used. */
   readonly snapshots: number;
@@ -21,7 +24,8 @@ export type Findings = {
  */
 export function checkWhole(file: string): Promise<Findings> {
   // As source text: a thread's own file would have to be found again beside whatever the build makes of this one.
-  const worker = new Worker(`(${inThread.toString()})()`, { eval: true, workerData: file });
+  const given: Given = { file, unkept: { order: unkeptSql('order'), stock: unkeptSql('stock') } };
+  const worker = new Worker(`(${inThread.toString()})()`, { eval: true, workerData: given });
   return new Promise((resolve, reject) => {
     worker.once('message', resolve);
     worker.once('error', reject);
@@ -30,16 +34,23 @@ export function checkWhole(file: string): Promise<Findings> {
   });
 }
 
+/** What the thread is handed. */
+type Given = { readonly file: string; readonly unkept: { readonly order: string; readonly stock: string } };
+
 /** Runs from its text alone: it may use nothing that stands outside of it. */
 function inThread(): void {
   const { DatabaseSync } = process.getBuiltinModule('node:sqlite');
   const { createHash } = process.getBuiltinModule('node:crypto');
   const { parentPort, workerData } = process.getBuiltinModule('node:worker_threads');
-  const db = new DatabaseSync(String(workerData), { readOnly: true, timeout: 2_000 });
+  const { file, unkept } = workerData as Given;
+  const db = new DatabaseSync(file, { readOnly: true, timeout: 2_000 });
+  const sha256 = (text: unknown): string => createHash('sha256').update(String(text)).digest('hex');
+  db.function('sha256', { deterministic: true }, sha256);
   const structure: string[] = [];
   const orders: string[] = [];
   const invoices: string[] = [];
-  const stock: string[] = [];
+  const kept: string[] = [];
+  const stock = new Set<string>();
   let snapshots = 0;
   const isJson = (text: unknown): boolean => {
     try {
@@ -50,9 +61,7 @@ function inThread(): void {
     }
   };
   const isKept = (text: unknown, digest: unknown): boolean =>
-    digest === null
-      ? isJson(text)
-      : createHash('sha256').update(String(text)).digest('hex') === String(digest);
+    digest === null ? isJson(text) : sha256(text) === String(digest);
   // A table that can't be read to its end has been named by then.
   const part = (look: () => void): void => {
     try {
@@ -90,7 +99,11 @@ function inThread(): void {
        WHERE one.kind = 'struck' AND (other.id IS NULL OR other.thing <> one.thing OR other.amount <> -one.amount
          OR other.offcut IS NOT one.offcut)`,
     );
-    for (const row of rows.iterate()) stock.push(String(row.thing));
+    for (const row of rows.iterate()) stock.add(String(row.thing));
+    for (const row of db.prepare(unkept.stock).iterate()) stock.add(String(row.key));
+  });
+  part(() => {
+    for (const row of db.prepare(unkept.order).iterate()) kept.push(String(row.key));
   });
   part(() => {
     for (const row of db.prepare('SELECT content, digest FROM snapshot').iterate()) {
@@ -98,5 +111,8 @@ function inThread(): void {
     }
   });
   db.close();
-  parentPort?.postMessage({ structure: structure.slice(0, 20), orders, invoices, stock, snapshots });
+  parentPort?.postMessage({
+    structure: structure.slice(0, 20),
+    ...{ orders, kept, invoices, stock: [...stock], snapshots },
+  } satisfies Findings);
 }

@@ -48,15 +48,18 @@ const COLUMNS = [
 
 /**
  * A line an order, the oldest first; those that can't be read come last, with what is certain of them. In `damage`
- * stands `unreadable` for these, `altered` for one that isn't, byte for byte, what came in.
+ * stands `unreadable` for these, `altered` for one that isn't, byte for byte, what came in or was entered.
  * @param paymentsOf an order's payments by its number
  */
 export function toCsv(
-  { entries, unreadable }: AllOrders,
+  { entries, unreadable, altered }: AllOrders,
   paymentsOf: (number: string) => readonly Payment[] = () => [],
 ): string {
   return csvTable(COLUMNS, [
-    ...entries.map((entry) => row(entry, paymentsOf(entry.document.number))),
+    ...entries.map((entry) => {
+      const { number } = entry.document;
+      return row(entry, paymentsOf(number), altered.has(number));
+    }),
     ...unreadable.map(remains),
   ]);
 }
@@ -71,7 +74,7 @@ function remains(one: Unreadable): Cell[] {
   return COLUMNS.map((column) => known[column] ?? '');
 }
 
-function row(entry: Entry, payments: readonly Payment[]): Cell[] {
+function row(entry: Entry, payments: readonly Payment[], altered: boolean): Cell[] {
   const { document, state, receivedAt, dueOn, agreed } = entry;
   const { piece, measure, buyer, delivery, shown } = document;
   const currency = agreed?.currency ?? shown.currency;
@@ -106,6 +109,6 @@ function row(entry: Entry, payments: readonly Payment[]): Cell[] {
     buyer.name,
     buyer.email,
     buyer.note,
-    damageOf(entry),
+    damageOf(entry, altered),
   ];
 }

@@ -30,11 +30,15 @@ export type Exported =
   | (Unreadable & Around & { readonly document: string | null });
 
 /** The oldest first; those that can't be read come last. */
-export function toExport(book: Book, { entries, unreadable }: AllOrders): Exported[] {
+export function toExport(book: Book, { entries, unreadable, altered }: AllOrders): Exported[] {
   return [
     ...entries.map((entry) => {
       const { snapshotId: _snapshot, version: _version, damaged: _damaged, ...rest } = entry;
-      return { ...rest, ...around(book, entry.document.number), damage: damageOf(entry) };
+      return {
+        ...rest,
+        ...around(book, entry.document.number),
+        damage: damageOf(entry, altered.has(entry.document.number)),
+      };
     }),
     ...unreadable.map((one) => ({
       ...one,

@@ -55,6 +55,7 @@ function changeOf(form: URLSearchParams, facts: FormFacts): Read {
   // `step`: the one button for what usually comes next.
   if (kind === 'state' || kind === 'step') return stateOf(form, facts);
   if (kind === 'invoice' || kind === 'credit-note') return invoiceOf(kind, form, facts);
+  if (kind === 'looked-over') return { kind };
   if (kind === 'address') {
     const delivery = deliveryIn(form);
     return delivery === null ? null : { kind, delivery };

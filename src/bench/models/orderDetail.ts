@@ -9,6 +9,7 @@ import { strandLengths } from '#words/strandLengths.ts';
 import { orderWords } from '#words/words.ts';
 import { findEntry, history, type Entry, type Event } from '../book/entry.ts';
 import { invoicesOf, type Invoice } from '../book/invoices.ts';
+import { unkept } from '../book/keptDigest.ts';
 import type { Book } from '../book/open.ts';
 import { timeAtBoard, type DayTime } from '../book/place.ts';
 import { paymentsOf } from '../book/payments.ts';
@@ -31,6 +32,8 @@ export type CheckedCopy = { readonly copy: Snapshot; readonly checked: Recheck }
 
 export type OrderDetail = {
   readonly entry: Entry;
+  /** State, days, money, papers or notes aren't what she entered. */
+  readonly altered: boolean;
   readonly events: readonly Event[];
   /** Days on which her clock ran at the board. */
   readonly boardTime: readonly DayTime[];
@@ -78,6 +81,7 @@ export function orderDetail(
   const payment = paymentOf(catalogue, number, money);
   return {
     entry,
+    altered: unkept(book, 'order', [number]).size > 0,
     events: history(book, number),
     boardTime: timeAtBoard(book, number),
     now,

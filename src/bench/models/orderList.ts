@@ -2,6 +2,7 @@
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import type { Entry, Unreadable } from '../book/entry.ts';
+import { unkept } from '../book/keptDigest.ts';
 import { lastMovementAt } from '../book/movements.ts';
 import type { Book } from '../book/open.ts';
 import { named } from '../book/problem.ts';
@@ -27,6 +28,8 @@ export type ListRow = {
   readonly lengthsMm: readonly number[];
   readonly late: boolean;
   readonly differs: boolean;
+  /** Something in it, or in what she entered of it, was changed on the disk. */
+  readonly damaged: boolean;
   /** Something is still to be strung, so its card is one click away. */
   readonly hasCard: boolean;
   /** Null where the book kept none. */
@@ -63,7 +66,15 @@ export function filterOf(query: URLSearchParams, today: string): Filter {
 export function orderList(book: Book, catalogue: Catalogue, filter: Filter, frame: Frame): OrderList {
   const { entries, unreadable, total } = search(book, filter);
   const stock = stockNow(book, catalogue);
-  const rows = entries.map((entry) => rowOf(book, catalogue, stock, entry, frame));
+  const altered = unkept(
+    book,
+    'order',
+    entries.map(({ document }) => document.number),
+  );
+  const rows = entries.map((entry) => ({
+    ...rowOf(book, catalogue, stock, entry, frame),
+    damaged: entry.damaged || altered.has(entry.document.number),
+  }));
   return {
     rows,
     unreadable,
@@ -82,7 +93,7 @@ function rowOf(
   stock: StockNow,
   entry: Entry,
   { lang, now }: Frame,
-): ListRow {
+): Omit<ListRow, 'damaged'> {
   const { document, state, dueOn, receivedAt, snapshotId, way } = entry;
   const piece = catalogue.pieces.find(({ id }) => id === document.piece.id);
   const plain = pieceNow(catalogue, document.piece.id);

@@ -28,8 +28,8 @@ function Outcome({ frame: { words, lang }, check }: Props) {
   if (check.state === 'running') return <p>{keep.checkRunning}</p>;
   const when = formatDateTime(check.at, lang);
   if (check.state === 'failed') return <p class="warning">{keep.checkFailed(when)}</p>;
-  const { structure, orders, invoices, stock, snapshots } = check.findings;
-  if (structure.length + orders.length + invoices.length + stock.length + snapshots === 0) {
+  const { snapshots, ...lists } = check.findings;
+  if (snapshots === 0 && Object.values(lists).every((list) => list.length === 0)) {
     return <p class="good">{keep.checkSound(when)}</p>;
   }
   return (
@@ -41,13 +41,18 @@ function Outcome({ frame: { words, lang }, check }: Props) {
 }
 
 function Found({ words: { keep }, findings }: { words: Frame['words']; findings: Findings }) {
-  const { structure, orders, invoices, stock, snapshots } = findings;
+  const { structure, orders, kept, invoices, stock, snapshots } = findings;
   return (
     <ul>
       {structure.length > 0 && <li>{keep.checkStructure}</li>}
       {orders.length > 0 && (
         <li>
           {keep.checkOrders} <OrderLinks numbers={orders} />
+        </li>
+      )}
+      {kept.length > 0 && (
+        <li>
+          {keep.checkKept} <OrderLinks numbers={kept} />
         </li>
       )}
       {invoices.length > 0 && <li>{keep.checkInvoices(invoices.join(', '))}</li>}

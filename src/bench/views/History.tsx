@@ -55,6 +55,8 @@ function eventSentence(event: Event, { money, parcels }: OrderDetail, { words, l
       return moneyWords(lang).next.reasonGiven(event.text);
     case 'erased':
       return events.erased();
+    case 'looked-over':
+      return events.lookedOver;
     case 'invoice':
       return moneyWords(lang).events.invoice(event.text);
     case 'address':

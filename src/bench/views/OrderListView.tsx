@@ -121,7 +121,7 @@ function Row({ row, frame: { words, format, lang } }: { row: ListRow; frame: Fra
     <tr>
       <th scope="row" data-label={columns.number}>
         <a href={underBase(`/bench/orders/${document.number}/`)}>{document.number}</a>
-        {row.entry.damaged && <span class="mark warn">{words.book.damaged}</span>}
+        {row.damaged && <span class="mark warn">{words.book.damaged}</span>}
         {row.differs && <span class="mark warn">{words.book.differs}</span>}
       </th>
       <td data-label={columns.piece}>

@@ -7,7 +7,7 @@ import { isOfPage, type Attempt } from '../models/attempt.ts';
 import type { Frame } from '../models/frame.ts';
 import type { OrderDetail } from '../models/orderDetail.ts';
 import { AddressForm } from './AddressForm.tsx';
-import { Refused, type ChangeProps } from './ChangeForm.tsx';
+import { ChangeForm, Refused, type ChangeProps } from './ChangeForm.tsx';
 import { Changes } from './Changes.tsx';
 import { Figures } from './Figures.tsx';
 import { History } from './History.tsx';
@@ -45,6 +45,14 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
         <p class="warning" role="alert">
           {words.order.damaged}
         </p>
+      )}
+      {detail.altered && (
+        <div class="warning" role="alert">
+          <p>{words.order.altered}</p>
+          <ChangeForm {...change} form={{ kind: 'looked-over' }}>
+            <button type="submit">{words.order.lookedOver}</button>
+          </ChangeForm>
+        </div>
       )}
       <Differences all={now.checked.differences} frame={frame} />
       {detail.standing !== null && entry.state !== 'cancelled' && (

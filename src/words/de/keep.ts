@@ -42,7 +42,7 @@ export const keep = {
   beginButton: 'Beginnen',
   check: 'Ist das Buch heil?',
   checkHint:
-    'Jede Bestellung, jedes Papier und jede Seite der Datei wird angesehen, wenn die Werkbank startet und wann immer Sie es wollen.',
+    'Jede Bestellung, jedes Papier, jede Zahlung, Notiz und Bewegung im Bestand und jede Seite der Datei wird mit dem verglichen, was geschrieben wurde, wenn die Werkbank startet und wann immer Sie es wollen. Was schon im Buch stand, bevor es solche Merkmale führte, wird damit verglichen, wie es da stand.',
   checkButton: 'Das ganze Buch prüfen',
   checkNone: 'Es ist noch nicht angesehen.',
   checkRunning: 'Es wird gerade angesehen. Sehen Sie gleich noch einmal nach.',
@@ -53,6 +53,8 @@ export const keep = {
   checkStructure:
     'Die Datei selbst. Es wird nichts mehr hineingeschrieben, und neue Bestellungen warten bei ihren Käuferinnen. Stellen Sie eine Sicherung wieder her.',
   checkOrders: 'Bestellungen, die nicht mehr sind, was eingegangen ist:',
+  checkKept:
+    'Bestellungen, bei denen Geld, Papiere, Tage oder Notizen nicht mehr sind, was eingetragen wurde:',
   checkInvoices: (numbers: string): string => `Rechnungen, die sich nicht lesen lassen: ${numbers}.`,
   checkStock: (things: string): string =>
     `Was kam und ging, passt bei diesen nicht mehr zusammen; zählen Sie neu: ${things}`,

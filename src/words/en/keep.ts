@@ -39,7 +39,7 @@ export const keep = {
   beginButton: 'Begin',
   check: 'Is the book whole?',
   checkHint:
-    'Every order, paper and page of the file is looked at when the bench starts, and whenever you ask.',
+    'Every order, paper, payment, note and line of stock, and every page of the file, is held against what was written, when the bench starts and whenever you ask. What a book held before it kept such marks is held against how it stood when they were made.',
   checkButton: 'Check the whole book',
   checkNone: 'It has not been looked at yet.',
   checkRunning: 'It is being looked at now. Look again in a moment.',
@@ -49,6 +49,7 @@ export const keep = {
   checkStructure:
     'The file itself. Nothing more is written into it, and new orders wait with their buyers. Restore a backup.',
   checkOrders: 'Orders that are not what came in:',
+  checkKept: 'Orders with money, papers, days or notes that are not what was entered:',
   checkInvoices: (numbers: string): string => `Invoices that can’t be read: ${numbers}.`,
   checkStock: (things: string): string =>
     `What came and went doesn’t hold together any more for these; count them again: ${things}`,

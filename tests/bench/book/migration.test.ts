@@ -14,10 +14,14 @@ import { balances } from '#bench/book/movements.ts';
 import { openBook } from '#bench/book/open.ts';
 import { findPlace, timeAtBoard } from '#bench/book/place.ts';
 import { allEntries } from '#bench/book/search.ts';
+import { checkWhole } from '#bench/book/wholeCheck.ts';
 import { tabletsOn } from '#bench/tablets/listener.ts';
 
 /** Made by the program of version 4: five orders, of which one is agreed and partly paid, one strung, one sent and erased. */
 const SAMPLE_4 = new URL('../../fixtures/books/v4.sqlite', import.meta.url).pathname;
+
+/** Made by the program of version 7: one order, agreed, partly paid, with a note, and stock of one bead. */
+const SAMPLE_7 = new URL('../../fixtures/books/v7.sqlite', import.meta.url).pathname;
 
 /** Made by the program of version 6: one order, twelve and a half minutes into stringing it, and a passphrase. */
 const SAMPLE_6 = new URL('../../fixtures/books/v6.sqlite', import.meta.url).pathname;
@@ -163,4 +167,26 @@ it('keeps every row of a book of version 6, and lets no tablet in by it', async 
   expect(await isPassphrase(book, 'osier thimble barge noon')).toBe(true);
   expect(pairedDevices(book)).toEqual([]);
   expect(tabletsOn(file)).toBe(false);
+});
+
+it('keeps every row of a book of version 7, and notes a digest of each order and thing', async () => {
+  const file = copyOfSample('orders.sqlite', SAMPLE_7);
+  const tables = ['orders', 'event', 'payment', 'movement'];
+  const rows = (db: DatabaseSync): unknown[][] =>
+    tables.map((table) => db.prepare(`SELECT * FROM ${table} ORDER BY 1`).all());
+  const before = new DatabaseSync(file, { readOnly: true });
+  expect(before.prepare('PRAGMA user_version').get()?.user_version).toBe(7);
+  const kept = rows(before);
+  before.close();
+  expect(kept.map((table) => table.length)).toEqual([1, 4, 1, 1]);
+  const book = openBook(file);
+  onTestFinished(() => book.db.close());
+  expect(rows(book.db)).toEqual(kept);
+  expect(book.db.prepare('SELECT kind, count(*) AS n FROM kept_digest GROUP BY kind').all()).toEqual([
+    { kind: 'order', n: 1 },
+    { kind: 'stock', n: 1 },
+  ]);
+  expect(await checkWhole(file)).toMatchObject({ orders: [], kept: [], stock: [], structure: [] });
+  expect(restore(book, copyOfSample('backup.sqlite', SAMPLE_7))).toBe(1);
+  expect(rows(book.db)).toEqual(kept);
 });

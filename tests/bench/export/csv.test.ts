@@ -18,7 +18,7 @@ const entry = (buyer: Partial<typeof sample.buyer>): Entry => ({
   damaged: false,
 });
 
-const all = (...entries: Entry[]): AllOrders => ({ entries, unreadable: [] });
+const all = (...entries: Entry[]): AllOrders => ({ entries, unreadable: [], altered: new Set() });
 
 /** Of its column. */
 const NOTE = -2;
@@ -58,11 +58,12 @@ describe('CSV', () => {
   it('has a line for an order that can’t be read, and says of each whether it is whole', () => {
     const lost = { number: 'TX2-FYF-HTW', receivedAt: '2026-11-25T20:00:00.000Z', erasedAt: null };
     const entries = [entry({}), { ...entry({}), damaged: true }];
+    const altered = new Set<string>();
     const unreadable = [
       { ...lost, state: 'agreed' as const },
       { ...lost, state: null, erasedAt: lost.receivedAt },
     ];
-    const [head = [], ...rows] = readCsv(toCsv({ entries, unreadable }));
+    const [head = [], ...rows] = readCsv(toCsv({ entries, unreadable, altered }));
     const column = (name: string) => rows.map((row) => row[head.indexOf(name)]);
     expect(column('damage')).toEqual(['', 'altered', 'unreadable', 'erased']);
     expect(column('number').slice(2)).toEqual([lost.number, lost.number]);
