@@ -48,9 +48,9 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
       )}
       {detail.altered && (
         <div class="warning" role="alert">
-          <p>{words.order.altered}</p>
+          <p>{words.keep.altered}</p>
           <ChangeForm {...change} form={{ kind: 'looked-over' }}>
-            <button type="submit">{words.order.lookedOver}</button>
+            <button type="submit">{words.keep.lookedOver}</button>
           </ChangeForm>
         </div>
       )}

@@ -202,9 +202,6 @@ export const bench: typeof en = {
     differs: 'Das weicht ab von dem, was gezeigt wurde',
     damaged:
       'Etwas in dieser Bestellung hat sich auf dem Datenträger geändert: Sie ist nicht Byte für Byte, was eingegangen ist. Vergleichen Sie sie mit der E-Mail, bevor Sie auffädeln. Noch einmal angenommen, macht die E-Mail sie wieder ganz.',
-    altered:
-      'Etwas, was das Buch zu dieser Bestellung festhält, hat sich auf dem Datenträger geändert: ihr Stand oder ihre Tage, Zahlungen, Papiere, Pakete oder Notizen. Was davon, lässt sich nicht sagen. Gehen Sie sie unten durch, mit Ihrer Bank, Ihren Papieren und einer Sicherung daneben, und stellen Sie richtig, was falsch ist. Sagen Sie es dann, und das Buch nimmt sie, wie sie stehen.',
-    lookedOver: 'Ich habe alles durchgesehen: Es stimmt, wie es dasteht',
     ready: (file: string): string =>
       `Es geht, wie es fertig daliegt: Aufgefädelt wird nichts. Sobald es vereinbart ist, gibt die Annahme es niemandem sonst, und beim nächsten Bauen zeigt der Laden das Stück als auf Bestellung gefertigt. Schreiben Sie bei Gelegenheit „status: to-order“ oder „past“ in ${file}.`,
     differsHint: 'Nichts ist für Sie entschieden. Schreiben Sie der Käuferin, bevor Sie auffädeln.',

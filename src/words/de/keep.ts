@@ -55,6 +55,9 @@ export const keep = {
   checkOrders: 'Bestellungen, die nicht mehr sind, was eingegangen ist:',
   checkKept:
     'Bestellungen, bei denen Geld, Papiere, Tage oder Notizen nicht mehr sind, was eingetragen wurde:',
+  altered:
+    'Etwas, was das Buch zu dieser Bestellung festhält, hat sich auf dem Datenträger geändert: ihr Stand oder ihre Tage, Zahlungen, Papiere, Pakete oder Notizen. Was davon, lässt sich nicht sagen. Gehen Sie sie unten durch, mit Ihrer Bank, Ihren Papieren und einer Sicherung daneben, und stellen Sie richtig, was falsch ist. Sagen Sie es dann, und das Buch nimmt sie, wie sie stehen.',
+  lookedOver: 'Ich habe alles durchgesehen: Es stimmt, wie es dasteht',
   checkInvoices: (numbers: string): string => `Rechnungen, die sich nicht lesen lassen: ${numbers}.`,
   checkStock: (things: string): string =>
     `Was kam und ging, passt bei diesen nicht mehr zusammen; zählen Sie neu: ${things}`,

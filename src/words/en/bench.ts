@@ -198,9 +198,6 @@ export const bench = {
     differs: 'This differs from what the buyer saw',
     damaged:
       'Something in this order was changed on the disk: it is not, byte for byte, what came in. Hold it against the buyer’s e-mail before you string it. Taken in once more, that e-mail makes it whole again.',
-    altered:
-      'Something that the book keeps of this order was changed on the disk: its state or days, payments, papers, parcels or notes. Nothing says which. Go through them below, against your bank, your papers and a backup, and put right what is wrong. Then say so, and the book takes them as they stand.',
-    lookedOver: 'I have gone through it: it is right as it stands',
     ready: (file: string): string =>
       `It goes as it lies finished: nothing is strung. Once you have agreed it, the desk gives it to nobody else, and the next build of the shop shows the piece as made to order. Write “status: to-order” or “past” in ${file} when you get to it.`,
     differsHint: 'Nothing has been decided for you. Write to the buyer before you string it.',

@@ -50,6 +50,9 @@ export const keep = {
     'The file itself. Nothing more is written into it, and new orders wait with their buyers. Restore a backup.',
   checkOrders: 'Orders that are not what came in:',
   checkKept: 'Orders with money, papers, days or notes that are not what was entered:',
+  altered:
+    'Something that the book keeps of this order was changed on the disk: its state or days, payments, papers, parcels or notes. Nothing says which. Go through them below, against your bank, your papers and a backup, and put right what is wrong. Then say so, and the book takes them as they stand.',
+  lookedOver: 'I have gone through it: it is right as it stands',
   checkInvoices: (numbers: string): string => `Invoices that can’t be read: ${numbers}.`,
   checkStock: (things: string): string =>
     `What came and went doesn’t hold together any more for these; count them again: ${things}`,

@@ -164,8 +164,8 @@ describe('what was changed on the disk', () => {
     expect(list.split('>damaged<')).toHaveLength(2);
     const page = (number: string) =>
       render(<OrderView detail={orderDetail(book, catalogue, number, frame)!} frame={frame} />);
-    expect(page(one.number)).toContain(frame.words.order.altered);
-    expect(page(other.number)).not.toContain(frame.words.order.altered);
+    expect(page(one.number)).toContain(frame.words.keep.altered);
+    expect(page(other.number)).not.toContain(frame.words.keep.altered);
     const rows = readCsv(toCsv(allOrders(book)));
     expect(rows.map((row) => [row[0], row.at(-1)]).slice(1)).toEqual([
       [one.number, 'altered'],
