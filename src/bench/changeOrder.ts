@@ -5,6 +5,7 @@ import { change, type Change } from './book/change.ts';
 import type { InvoiceContent } from './book/invoiceContent.ts';
 import { invoicesOf } from './book/invoices.ts';
 import type { Book } from './book/open.ts';
+import { pieceNow } from './check/pieceNow.ts';
 import { readChange } from './intake/changeForm.ts';
 import type { Attempt } from './models/attempt.ts';
 import { frameIn, type Frame } from './models/frame.ts';
@@ -68,13 +69,15 @@ export function changeOrder(
 function withTakes(
   book: Book,
   catalogue: Catalogue,
-  { entry }: OrderDetail,
+  { entry, now }: OrderDetail,
   wanted: Change,
   who: StockHand,
 ): Change {
   if (wanted.kind !== 'state') return wanted;
   const there = stockNow(book, catalogue).thereFor(entry);
-  return { ...wanted, stock: { takes: takesOfEntry(book, catalogue, entry, there), who } };
+  // What can't be made of the piece as it stands now is agreed on as it stood.
+  const piece = now.checked.candidate === null ? null : pieceNow(catalogue, entry.document.piece.id);
+  return { ...wanted, piece, stock: { takes: takesOfEntry(book, catalogue, entry, there), who } };
 }
 
 /** In the buyer's language, the piece's name too. */

@@ -12,6 +12,7 @@ import { sendParcel, type EnteredParcel } from './parcels.ts';
 import { moveForState, type Takes } from './orderStock.ts';
 import { enter, strike, type Entered } from './payments.ts';
 import { record } from './receive.ts';
+import { keepSnapshot, type Snapshot } from './snapshot.ts';
 
 /** `changed-meanwhile`: another window or bench was first; look again. */
 export type ChangeOutcome = 'done' | 'no-such-order' | 'changed-meanwhile' | ChangeProblem;
@@ -20,10 +21,12 @@ export type Change =
   /**
    * `reason`: why, in her words; without one no order goes back. `parcel`: what it was sent in.
    * `stock`: what is taken out of the trays once it is strung, and at which machine she says so.
+   * `piece`: as it stands now, by which it is agreed on; left out, it is as it stood when the order came in.
    */
   | {
       readonly kind: 'state';
       readonly state: OrderState;
+      readonly piece?: Snapshot | null;
       readonly stock?: { readonly takes: Takes | null; readonly who: StockHand };
       readonly reason?: string;
       readonly parcel?: EnteredParcel;
@@ -182,12 +185,25 @@ function keepAgreed(book: Book, number: string, agreed: Sum | null): void {
     .run(agreed?.minor ?? null, agreed?.currency ?? null, number);
 }
 
+/** The piece that is agreed on stays with the sum, from the same moment on. */
+function keepPiece(
+  book: Book,
+  { agreed: before, agreedSnapshotId, snapshotId, document }: Entry,
+  at: string,
+  agreed: Sum | null,
+  piece: Snapshot | null,
+): void {
+  const first = piece === null ? snapshotId : keepSnapshot(book, piece, at);
+  const kept = agreed === null ? null : before === null ? first : agreedSnapshotId;
+  book.db.prepare('UPDATE orders SET agreed_snapshot = ? WHERE number = ?').run(kept, document.number);
+}
+
 /** From agreement on the order's sum stands, whatever the piece's price becomes; going back before it frees it. */
 function setState(
   book: Book,
   entry: Entry,
   at: string,
-  { state, reason = '', parcel, stock }: Change & { readonly kind: 'state' },
+  { state, reason = '', parcel, stock, piece = null }: Change & { readonly kind: 'state' },
   figure: Sum | null,
 ): ChangeProblem | null {
   const { number } = entry.document;
@@ -199,6 +215,7 @@ function setState(
   moveForState(book, moment, number, entry.state, state, stock?.takes ?? null);
   book.db.prepare('UPDATE orders SET state = ? WHERE number = ?').run(state, number);
   keepAgreed(book, number, agreed);
+  keepPiece(book, entry, at, agreed, piece);
   record(book, number, at, { kind: 'state', text: state });
   if (reason !== '') record(book, number, at, { kind: 'reason', text: reason });
   if (parcel !== undefined) sendParcel(book, number, at, parcel);

@@ -29,6 +29,8 @@ export type Entry = {
   readonly snapshotId: number | null;
   /** What was agreed on for all of it; null before that, and where the book kept no money then. */
   readonly agreed: Sum | null;
+  /** Of the piece as it stood when that was agreed on; null before, and where the book didn't keep it then. */
+  readonly agreedSnapshotId: number | null;
   readonly version: number;
   readonly erasedAt: string | null;
   /** Its bytes are not those that came in: it can be read still, and something in it is wrong. */
@@ -183,6 +185,7 @@ function entryOf(row: Row, damaged: boolean): Entry {
       row.agreed_minor === null
         ? null
         : { minor: Number(row.agreed_minor), currency: String(row.agreed_currency) },
+    agreedSnapshotId: (row.agreed_snapshot ?? null) as number | null,
     version: Number(row.version),
     erasedAt: row.erased_at as string | null,
     damaged,

@@ -31,7 +31,17 @@ export const KEPT: Readonly<Record<KeptKind, Sql>> = {
     key: 'number',
     digest: `sha256(${[
       told([
-        ...['received_at', 'way', 'state', 'due_on', 'snapshot', 'version', 'erased_at', 'agreed_minor'],
+        ...[
+          'received_at',
+          'way',
+          'state',
+          'due_on',
+          'snapshot',
+          'version',
+          'erased_at',
+          'agreed_minor',
+          'agreed_snapshot',
+        ],
         // A document with a digest of its own is told by that.
         ...['agreed_currency', 'delivery', 'CASE WHEN orders.digest IS NULL THEN document END'],
       ]),

@@ -212,6 +212,10 @@ export const MIGRATIONS: readonly string[] = [
     PRIMARY KEY (kind, of)
   ) STRICT, WITHOUT ROWID;
 
+  -- The piece as it stood when the order was agreed on; NULL before that, and in orders that were agreed before the
+  -- book kept it.
+  ALTER TABLE orders ADD COLUMN agreed_snapshot INTEGER REFERENCES snapshot (id);
+
   CREATE TABLE event_with_looks (
     id INTEGER PRIMARY KEY,
     number TEXT NOT NULL REFERENCES orders (number),

@@ -6,8 +6,11 @@ import type { Snapshot } from '../book/snapshot.ts';
 import { groupsOf, type Group } from '#core/instructions/groups.ts';
 import type { OrderDetail } from './orderDetail.ts';
 
-/** `now`: the piece as it stands; `then`: as it stood when the order came in; `shown`: with the counts the buyer saw. */
-export const BASES = ['now', 'then', 'shown'] as const;
+/**
+ * `agreed`: the piece as it was agreed on, where it was changed since; `now`: as it stands; `then`: as it stood when
+ * the order came in; `shown`: with the counts the buyer saw.
+ */
+export const BASES = ['agreed', 'now', 'then', 'shown'] as const;
 export type Basis = (typeof BASES)[number];
 
 export type PieceCard = {
@@ -27,7 +30,7 @@ export type BenchCard = PieceCard & {
 
 type Way = { readonly copy: Snapshot; readonly candidate: Candidate };
 
-/** The card of an order; null where nothing can be strung. `wanted`: unknown or impossible ones fall back to `now`. */
+/** The card of an order; null where nothing can be strung. `wanted`: unknown or impossible ones fall back to the first that can be strung. */
 export function benchCard(detail: OrderDetail, wanted: string | null): BenchCard | null {
   const ways = waysOf(detail);
   const basis =
@@ -44,9 +47,10 @@ export function pieceCard(copy: Snapshot, candidate: Candidate, hand: Hand): Pie
   return { copy, candidate, card, strands: card.strands.map(({ rows }) => groupsOf(rows)) };
 }
 
-function waysOf({ now, then }: OrderDetail): Record<Basis, Way | null> {
+function waysOf({ agreed, now, then }: OrderDetail): Record<Basis, Way | null> {
   const shownBy = then ?? now;
   return {
+    agreed: agreed === null ? null : wayOf(agreed.copy, agreed.checked.candidate),
     now: wayOf(now.copy, now.checked.candidate),
     then: then === null ? null : wayOf(then.copy, then.checked.candidate),
     shown: wayOf(shownBy.copy, shownBy.checked.asShown),

@@ -64,7 +64,7 @@ type Sums = Map<string, Share[]>;
 /** Adds up what orders take, by the pieces as they stand now. Throws BookError. */
 export function gather(book: Book, catalogue: Catalogue, frame: Frame, wanted: GatherFor): Gathering {
   const stock = stockNow(book, catalogue);
-  const { works, leftOut } = worksOf(entriesFor(book, wanted), catalogue, stock);
+  const { works, leftOut } = worksOf(book, entriesFor(book, wanted), catalogue, stock);
   const parts: Sums = new Map();
   const wires: Sums = new Map();
   for (const work of works) add(work, parts, wires);

@@ -16,8 +16,10 @@ import { paymentsOf } from '../book/payments.ts';
 import { parcelsOf, type Parcel } from '../book/parcels.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
 import type { ReadyStanding } from '../book/ready.ts';
+import { agreedCopy } from '../check/agreedCopy.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { readyDifferences, standingOf } from '../check/ready.ts';
+import type { There } from '../check/there.ts';
 import { lengthsOf } from '../check/lengths.ts';
 import { recheck, type Recheck } from '../check/recheck.ts';
 import { draftsFor, parcelFacts, paymentLink, type Draft } from '../letters/letters.ts';
@@ -48,6 +50,8 @@ export type OrderDetail = {
   readonly now: { readonly copy: Snapshot | null; readonly checked: Recheck };
   /** By the piece as it stood when the order came in; null where that is not known. */
   readonly then: CheckedCopy | null;
+  /** By the piece as it was agreed on; null where it stands now as it did then, or nothing is agreed. */
+  readonly agreed: CheckedCopy | null;
   readonly money: Money;
   readonly parcels: readonly Parcel[];
   readonly invoices: readonly Invoice[];
@@ -76,6 +80,7 @@ export function orderDetail(
   const now = { copy: asMade.copy, checked: { ...asMade, differences } };
   const old = snapshotId === null ? null : findSnapshot(book, snapshotId);
   const then = old === null ? null : checkedBy(old, entry);
+  const agreed = agreedCopy(book, entry, plain);
   const money = moneyOf(entry, now.checked, then?.checked ?? null, paymentsOf(book, number), catalogue.shop);
   const parcels = parcelsOf(book, number);
   const payment = paymentOf(catalogue, number, money);
@@ -86,6 +91,7 @@ export function orderDetail(
     boardTime: timeAtBoard(book, number),
     now,
     then,
+    agreed: agreed === null ? null : checkedBy(agreed, entry, there),
     standing,
     pictured: plain === null ? null : document.piece.id,
     pieceName: nameOf(catalogue, document.piece.id, frame.lang),
@@ -102,8 +108,12 @@ export function orderDetail(
   };
 }
 
-function checkedBy(old: Snapshot, { document, receivedAt, way }: Entry): CheckedCopy {
-  const checked = recheck(document, old, receivedAt, way);
+function checkedBy(
+  old: Snapshot,
+  { document, receivedAt, way }: Entry,
+  there: There | null = null,
+): CheckedCopy {
+  const checked = recheck(document, old, receivedAt, way, there);
   return { copy: checked.copy ?? old, checked };
 }
 

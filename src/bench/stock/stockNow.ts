@@ -15,10 +15,11 @@ import { prepared, type Book } from '../book/open.ts';
 import type { Takes } from '../book/orderStock.ts';
 import { entriesIn } from '../book/search.ts';
 import { findSnapshot, type Snapshot } from '../book/snapshot.ts';
+import { agreedCopy } from '../check/agreedCopy.ts';
 import { pieceNow } from '../check/pieceNow.ts';
 import { recheck } from '../check/recheck.ts';
 import type { There } from '../check/there.ts';
-import { takesOf } from './takes.ts';
+import { takesOf, type Work } from './takes.ts';
 
 export type StockNow = {
   /** By its lines in the book; null where it has none. */
@@ -141,19 +142,26 @@ export function amountsOf({ parts, cuts }: Takes): ReadonlyMap<string, number> {
   return new Map([...parts, ...wires]);
 }
 
-/**
- * What stringing an order takes: by the piece as it stands now, else as it stood when the order came in; null where
- * nothing is strung for it, or nothing can be. Throws BookError.
- */
+/** What stringing an order takes; null where nothing is strung for it, or nothing can be. Throws BookError. */
 export function takesOfEntry(book: Book, catalogue: Catalogue, entry: Entry, there: There): Takes | null {
+  const work = workOf(book, catalogue, entry, there);
+  return work === null ? null : takesOf(work, catalogue.shop.stock.offcutMm);
+}
+
+/**
+ * What is strung for an order: by the piece as it was agreed on, else as it stands now, else as it stood when the
+ * order came in; null where nothing is, or can be. Throws BookError.
+ */
+export function workOf(book: Book, catalogue: Catalogue, entry: Entry, there: There): Work | null {
   const { document, receivedAt, way, snapshotId } = entry;
   if (document.made === 'ready') return null;
-  const by = (plain: Snapshot | null): Takes | null => {
+  const by = (plain: Snapshot | null): Work | null => {
     const { copy, candidate } = recheck(document, plain, receivedAt, way, there);
-    if (copy === null || candidate === null) return null;
-    return takesOf({ entry, copy, candidate }, catalogue.shop.stock.offcutMm);
+    return copy === null || candidate === null ? null : { entry, copy, candidate };
   };
-  const now = by(pieceNow(catalogue, document.piece.id));
-  if (now !== null || snapshotId === null) return now;
+  const plain = pieceNow(catalogue, document.piece.id);
+  const agreed = agreedCopy(book, entry, plain);
+  const work = (agreed === null ? null : by(agreed)) ?? by(plain);
+  if (work !== null || snapshotId === null) return work;
   return by(findSnapshot(book, snapshotId));
 }

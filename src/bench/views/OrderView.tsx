@@ -1,7 +1,7 @@
 /** An order's page. */
 import { underBase } from '#ui/site/base.ts';
 import { formatDateTime } from '#words/format.ts';
-import { atBoardWords, handWords, moneyWords, orderWords } from '#words/words.ts';
+import { atBoardWords, benchCardWords, handWords, moneyWords, orderWords } from '#words/words.ts';
 import type { Difference } from '#words/difference.ts';
 import { isOfPage, type Attempt } from '../models/attempt.ts';
 import type { Frame } from '../models/frame.ts';
@@ -55,6 +55,7 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
         </div>
       )}
       <Differences all={now.checked.differences} frame={frame} />
+      {detail.agreed !== null && <p>{benchCardWords(lang).agreedNote}</p>}
       {detail.standing !== null && entry.state !== 'cancelled' && (
         <p>{words.order.ready(`content/pieces/${entry.document.piece.id}.yaml`)}</p>
       )}
@@ -79,7 +80,9 @@ export function OrderView({ detail, frame, attempt = null, write = null, propose
 function Sheets({ detail, frame: { words, lang } }: Props) {
   const here = underBase(`/bench/orders/${detail.entry.document.number}`);
   const { made } = detail.entry.document;
-  const canString = [detail.now, detail.then].some((one) => (one?.checked.candidate ?? null) !== null);
+  const canString = [detail.agreed, detail.now, detail.then].some(
+    (one) => (one?.checked.candidate ?? null) !== null,
+  );
   return (
     <p class="row">
       {made !== 'ready' && canString && (

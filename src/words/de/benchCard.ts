@@ -19,15 +19,19 @@ export const benchCard: typeof en = {
   title: (number: string): string => `Werkkarte ${number}`,
   print: 'Drucken',
   by: {
+    agreed: 'Nach dem Stück, wie es vereinbart ist.',
     now: 'Nach dem Stück, wie es jetzt ist.',
     then: 'Nach dem Stück, wie es bei Eingang war.',
     shown: 'Mit den Anzahlen, die gezeigt wurden.',
   },
   show: {
+    agreed: 'Nach dem Stück zeigen, wie es vereinbart ist',
     now: 'Nach dem Stück zeigen, wie es jetzt ist',
     then: 'Nach dem Stück zeigen, wie es damals war',
     shown: 'Mit den Anzahlen zeigen, die gezeigt wurden',
   },
+  agreedNote:
+    'Sie haben das Stück geändert, seit diese Bestellung vereinbart ist. Karte und Schritte gehen nach dem Stück, wie es vereinbart ist, und auch, was sie aus den Schalen nimmt.',
   cannot: 'Aus dieser Bestellung lässt sich so nichts auffädeln. Auf ihrer Seite steht, warum.',
   check: 'Nicht, wie es gezeigt wurde: Klären Sie es, bevor Sie den Draht schneiden.',
   for: (name: string): string => `für ${name}`,

@@ -19,15 +19,19 @@ export const benchCard = {
   title: (number: string): string => `Bench card ${number}`,
   print: 'Print',
   by: {
+    agreed: 'By the piece as you agreed on it.',
     now: 'By the piece as it stands now.',
     then: 'By the piece as it stood when the order came in.',
     shown: 'With the counts that the buyer saw.',
   },
   show: {
+    agreed: 'Show it by the piece as you agreed on it',
     now: 'Show it by the piece as it stands now',
     then: 'Show it by the piece as it stood then',
     shown: 'Show it with the counts that the buyer saw',
   },
+  agreedNote:
+    'You have changed the piece since you agreed to this order. Card and steps go by the piece as you agreed on it, and so does what it takes out of the trays.',
   cannot: 'Nothing can be strung from this order as it is. Its page says why.',
   check: 'Not as the buyer saw it: settle it with her before you cut the wire.',
   for: (name: string): string => `for ${name}`,

@@ -13,6 +13,7 @@ const entry = (buyer: Partial<typeof sample.buyer>): Entry => ({
   dueOn: null,
   snapshotId: null,
   agreed: null,
+  agreedSnapshotId: null,
   version: 1,
   erasedAt: null,
   damaged: false,
