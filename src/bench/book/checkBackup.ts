@@ -4,7 +4,7 @@ import { isOrder, readRow, type Row } from './entry.ts';
 import { isInvoiceContent } from './invoiceContent.ts';
 import { knowDigest, unkeptSql } from './keptSql.ts';
 import { APPLICATION_ID, DIGESTS_SINCE, MIGRATIONS } from './migrations.ts';
-import { BookError, named } from './problem.ts';
+import { BookError, isOfSchema, named } from './problem.ts';
 import { sha256 } from './snapshot.ts';
 
 /** Orders of a backup, by number, that aren't what was written, in a file that holds together all the same. */
@@ -39,6 +39,8 @@ export function checkBackup(source: string, told = ''): Harm {
     const db = new DatabaseSync(source, { readOnly: true });
     try {
       return look(db);
+    } catch (error) {
+      throw isOfSchema(error) ? new BookError('broken', { cause: error }) : error;
     } finally {
       db.close();
     }

@@ -4,7 +4,7 @@ import { dirname } from 'node:path';
 import { DatabaseSync, type StatementSync } from 'node:sqlite';
 import { knowDigest, trustAll } from './keptSql.ts';
 import { APPLICATION_ID, DIGESTS_SINCE, MIGRATIONS } from './migrations.ts';
-import { BookError, named } from './problem.ts';
+import { BookError, isOfSchema, named } from './problem.ts';
 
 export type Book = {
   readonly file: string;
@@ -54,7 +54,7 @@ export function openBook(file: string, options: { readonly busyMs?: number } = {
       prepare(db);
     } catch (error) {
       db.close();
-      throw isUnnamed(error) ? new BookError('broken', { cause: error }) : error;
+      throw isOfSchema(error) ? new BookError('broken', { cause: error }) : error;
     }
     return { file, db };
   });
@@ -114,10 +114,6 @@ export function inOneWrite<T>(book: Book, work: () => T): T {
     }
   });
 }
-
-/** SQLite's general error (code 1): while a book is opened it means a schema that isn't ours any more. */
-const isUnnamed = (error: unknown): boolean =>
-  error instanceof Error && 'errcode' in error && Number(error.errcode) === 1;
 
 function prepare(db: DatabaseSync): void {
   checkIdentity(db);

@@ -47,6 +47,10 @@ export function named<T>(work: () => T): T {
   }
 }
 
+/** SQLite's general error (code 1): where statements are ours, it means a schema that isn't ours any more. */
+export const isOfSchema = (error: unknown): boolean =>
+  error instanceof Error && 'errcode' in error && Number(error.errcode) === 1;
+
 function asBookError(error: unknown): unknown {
   // What the book holds as JSON was JSON when it was written.
   if (error instanceof SyntaxError) return new BookError('order-damaged', { cause: error });

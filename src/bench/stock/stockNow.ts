@@ -142,26 +142,30 @@ export function amountsOf({ parts, cuts }: Takes): ReadonlyMap<string, number> {
   return new Map([...parts, ...wires]);
 }
 
-/** What stringing an order takes; null where nothing is strung for it, or nothing can be. Throws BookError. */
+/**
+ * What stringing an order takes: what is strung for it now, else by the piece as it stood when the order came in;
+ * null where nothing is, or can be. Throws BookError.
+ */
 export function takesOfEntry(book: Book, catalogue: Catalogue, entry: Entry, there: There): Takes | null {
-  const work = workOf(book, catalogue, entry, there);
+  const { snapshotId } = entry;
+  const old = (): Work | null =>
+    snapshotId === null ? null : workBy(findSnapshot(book, snapshotId), entry, there);
+  const work = workOf(book, catalogue, entry, there) ?? old();
   return work === null ? null : takesOf(work, catalogue.shop.stock.offcutMm);
 }
 
 /**
- * What is strung for an order: by the piece as it was agreed on, else as it stands now, else as it stood when the
- * order came in; null where nothing is, or can be. Throws BookError.
+ * What is strung for an order: by the piece as it was agreed on, else as it stands now; null where nothing is, or
+ * can be. Throws BookError.
  */
 export function workOf(book: Book, catalogue: Catalogue, entry: Entry, there: There): Work | null {
-  const { document, receivedAt, way, snapshotId } = entry;
-  if (document.made === 'ready') return null;
-  const by = (plain: Snapshot | null): Work | null => {
-    const { copy, candidate } = recheck(document, plain, receivedAt, way, there);
-    return copy === null || candidate === null ? null : { entry, copy, candidate };
-  };
-  const plain = pieceNow(catalogue, document.piece.id);
-  const agreed = agreedCopy(book, entry, plain);
-  const work = (agreed === null ? null : by(agreed)) ?? by(plain);
-  if (work !== null || snapshotId === null) return work;
-  return by(findSnapshot(book, snapshotId));
+  const plain = pieceNow(catalogue, entry.document.piece.id);
+  return workBy(agreedCopy(book, entry, plain), entry, there) ?? workBy(plain, entry, there);
+}
+
+function workBy(plain: Snapshot | null, entry: Entry, there: There): Work | null {
+  const { document, receivedAt, way } = entry;
+  if (plain === null || document.made === 'ready') return null;
+  const { copy, candidate } = recheck(document, plain, receivedAt, way, there);
+  return copy === null || candidate === null ? null : { entry, copy, candidate };
 }

@@ -167,10 +167,8 @@ describe('what was changed on the disk', () => {
     expect(page(one.number)).toContain(frame.words.keep.altered);
     expect(page(other.number)).not.toContain(frame.words.keep.altered);
     const rows = readCsv(toCsv(allOrders(book)));
-    expect(rows.map((row) => [row[0], row.at(-1)]).slice(1)).toEqual([
-      [one.number, 'altered'],
-      [other.number, ''],
-    ]);
+    const damage = new Map(rows.map((row) => [row[0], row.at(-1)]));
+    expect([damage.get(one.number), damage.get(other.number)]).toEqual(['altered', '']);
     expect(await checkWhole(book.file)).toMatchObject({ orders: [], kept: [one.number] });
   });
 
