@@ -5,7 +5,6 @@ import { bundledScripts } from './src/ui/build/bundledScripts.ts';
 import { folderOfHost, siteAndBase } from './src/ui/build/folder.ts';
 import { islandScripts } from './src/ui/build/islandScripts.ts';
 import { scriptFiles } from './src/ui/build/scriptFiles.ts';
-import { turnDirective } from './src/ui/build/turnDirective.ts';
 import { READ_FROM } from './src/catalogue/released/place.ts';
 import { keepRenderer } from './src/release/keepRenderer.ts';
 import { reloadOnContent } from './src/release/reloadOnContent.ts';
@@ -29,17 +28,14 @@ export default defineConfig({
     preact(),
     islandScripts(),
     scriptFiles(),
-    turnDirective(),
     bundledScripts(),
     folderOfHost(),
     keepRenderer(),
     reloadOnContent(),
   ],
-  // Astro's Preact client can hand signals to islands; none of these has any, and their code would be built along.
   vite: {
     // The folder is fresh, but for the catalogue.
     build: { emptyOutDir: false },
-    resolve: { alias: { '@preact/signals': new URL('.config/noSignals.ts', import.meta.url).pathname } },
   },
   // Outside node_modules, which `npm ci` empties.
   cacheDir: './.cache/astro',

@@ -49,14 +49,6 @@ export function foldCompact(compact: string): string {
   return lines.join('\n') + compact.slice(tailAt);
 }
 
-/** A `mailto:` address (RFC 6068): lines ended by CRLF, everything escaped, no header can be added by a text. */
-export function mailtoLink(to: string, subject: string, body: string): string {
-  const line = subject.replace(/[\r\n]+/g, ' ');
-  const lines = body.replace(/\r?\n/g, '\r\n');
-  const address = to.split('@').map(encodeURIComponent).join('@');
-  return `mailto:${address}?subject=${encodeURIComponent(line)}&body=${encodeURIComponent(lines)}`;
-}
-
 /** The longest prepared address, characters, that mail programs and Windows hand on whole (common practice, no source). */
 export const MOST_MAILTO = 2_000;
 

@@ -6,7 +6,7 @@ import { MAKES_PIXELS } from '#ui/pictures/settings.ts';
 import { digest } from '#ui/site/digest.ts';
 
 /** What is copied or built into, besides what pages are made with. */
-const MORE = ['public', '.config/noSignals.ts'] as const;
+const MORE = ['public'] as const;
 
 /** The shop's address is built into the program. The working folder is the project's own. */
 export function codeNow(): string {

@@ -3,13 +3,13 @@ import { linkAt } from '#core/design/chain.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Format } from './format.ts';
-import type { SizingWords } from './words.ts';
+import type { SizedWords } from './words.ts';
 
 /** In which link of its chain the piece closes, or how far down it where nobody knows its links; null where it has none. */
 export function chainSentence(
   { ends }: Design,
   { chainUsedMm }: Candidate,
-  words: SizingWords,
+  words: SizedWords,
   f: Format,
 ): string | null {
   const { extenderMm } = ends;

@@ -3,7 +3,7 @@ import type { Design } from '#core/design/design.ts';
 import type { Help, SectionAt } from '#core/sizing/sizing.ts';
 import type { Format } from './format.ts';
 import { sentenceOf } from './sentence.ts';
-import type { SizingWords } from './words.ts';
+import type { SizedWords } from './words.ts';
 
 /** The section's name; its id where the design has no such section. */
 export function sectionName(design: Design, { strand, section }: SectionAt): string {
@@ -11,7 +11,7 @@ export function sectionName(design: Design, { strand, section }: SectionAt): str
 }
 
 /** What to call something that lies on one strand: its own name, and the strand's number where there are several. */
-function onStrand(design: Design, strand: number, name: string, words: SizingWords, f: Format): string {
+function onStrand(design: Design, strand: number, name: string, words: SizedWords, f: Format): string {
   return design.strands.length > 1 ? words.onStrand(f, name, strand + 1) : name;
 }
 
@@ -19,7 +19,7 @@ function onStrand(design: Design, strand: number, name: string, words: SizingWor
 export function sectionNames(
   design: Design,
   sections: readonly SectionAt[],
-  words: SizingWords,
+  words: SizedWords,
   f: Format,
 ): string[] {
   return sections.map((at) => onStrand(design, at.strand, sectionName(design, at), words, f));
@@ -32,7 +32,7 @@ function beadsOf(design: Design, { strand, section }: SectionAt): string[] {
 }
 
 /** What would help, with the component's or section's name and its strand where there are several. */
-export function helpSentence(design: Design, help: Help, words: SizingWords, f: Format): string {
+export function helpSentence(design: Design, help: Help, words: SizedWords, f: Format): string {
   const named = (id: string): string => design.components[id]?.name ?? id;
   const plain =
     help.code === 'widen-section' ? f.list(beadsOf(design, help).map(named)) : named(help.component);

@@ -29,6 +29,7 @@ import { preview as previewDe } from './de/preview.ts';
 import { pricing as pricingDe } from './de/pricing.ts';
 import { search as searchDe } from './de/search.ts';
 import { shopping as shoppingDe } from './de/shopping.ts';
+import { sized as sizedDe } from './de/sized.ts';
 import { sizing as sizingDe } from './de/sizing.ts';
 import { slip as slipDe } from './de/slip.ts';
 import { stock as stockDe } from './de/stock.ts';
@@ -66,6 +67,7 @@ import { preview as previewEn } from './en/preview.ts';
 import { pricing as pricingEn } from './en/pricing.ts';
 import { search as searchEn } from './en/search.ts';
 import { shopping as shoppingEn } from './en/shopping.ts';
+import { sized as sizedEn } from './en/sized.ts';
 import { sizing as sizingEn } from './en/sizing.ts';
 import { slip as slipEn } from './en/slip.ts';
 import { stock as stockEn } from './en/stock.ts';
@@ -194,9 +196,14 @@ export const pricingWords = inLanguages<PricingWords>({ de: pricingDe, en: prici
 export type SearchWords = typeof searchEn;
 export const searchWords = inLanguages<SearchWords>({ de: searchDe, en: searchEn });
 
-/** Sizing. */
-export type SizingWords = typeof sizingEn;
-export const sizingWords = inLanguages<SizingWords>({ de: sizingDe, en: sizingEn });
+/** Sizing: what is asked, and what comes of it. The island fetches the second when it has an answer. */
+export type AskingWords = typeof sizingEn;
+export type SizedWords = typeof sizedEn;
+export type SizingWords = AskingWords & SizedWords;
+export const sizingWords = inLanguages<SizingWords>({
+  de: { ...sizingDe, ...sizedDe },
+  en: { ...sizingEn, ...sizedEn },
+});
 
 /** The buyer's slip. */
 export type SlipWords = typeof slipEn;

@@ -44,11 +44,11 @@ export async function visit(
   return watched;
 }
 
-/** Turns to every island of the page, as a pointer would, again until they are alive: one may not listen yet. */
+/** Turns to the page's form, as a pointer would, again until it is alive: it may not listen yet. */
 export async function alive(page: Page): Promise<void> {
   await page.waitForLoadState('load');
   const asleep = async (): Promise<number> => {
-    const islands = await page.locator('astro-island[ssr]').all();
+    const islands = await page.locator('[data-asleep]').all();
     for (const island of islands) await island.dispatchEvent('pointerover').catch(() => null);
     return islands.length;
   };

@@ -86,7 +86,7 @@ test('sleeps until somebody turns to it, and takes over what was done before it 
   // Read from end to end, and not turned to.
   await page.mouse.wheel(0, 4000);
   await page.locator('.foot').scrollIntoViewIfNeeded();
-  expect(await page.locator('astro-island').getAttribute('ssr')).toBe('');
+  expect(await page.locator('#sizer').getAttribute('data-asleep')).toBe('en');
   // All at once, before its code could run.
   await page.evaluate(() => {
     const radio = (name: string, value: string) =>
@@ -98,7 +98,7 @@ test('sleeps until somebody turns to it, and takes over what was done before it 
     slider?.dispatchEvent(new Event('input', { bubbles: true }));
   });
   await island(page).getByRole('heading', { name: 'What you would get' }).waitFor();
-  expect(await page.locator('astro-island').getAttribute('ssr')).toBeNull();
+  expect(await page.locator('#sizer').getAttribute('data-asleep')).toBeNull();
   expect(await island(page).getByRole('radio', { name: 'cm', exact: true }).isChecked()).toBe(true);
   expect(await page.locator('.sizer-picture').getAttribute('data-view')).toBe('straight');
   expect(await field(page).inputValue()).toMatch(/^\d+(\.\d)?$/);

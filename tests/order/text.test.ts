@@ -2,7 +2,8 @@ import { crc32 as zlibCrc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crc32 } from '#order/crc32.ts';
-import { foldCompact, mailBody, mailtoLink, slipLink } from '#order/mail.ts';
+import { foldCompact, mailBody, slipLink } from '#order/mail.ts';
+import { mailtoLink } from '#order/mailtoLink.ts';
 import { decode, decodeAll, encode } from '#order/text.ts';
 import { anyOrder, posted, sample } from './orders.ts';
 

@@ -118,17 +118,21 @@ export function brotliBytes(scripts: readonly string[], which: 'at-first' | 'eve
   return [...fetchedOf(scripts, which)].reduce((sum, path) => sum + brotliSize(path), 0);
 }
 
-/** Scripts that a page runs by itself: its own, and those of its islands. */
-export function scriptsOf({ html }: Page): string[] {
-  const islands = ['component-url', 'renderer-url', 'before-hydration-url'];
-  return [
-    ...attributes(html, 'script', 'src'),
-    ...islands.flatMap((name) => attributes(html, 'astro-island', name)),
-  ].filter((path) => path.startsWith('/'));
-}
+/** Scripts that a page runs by itself. */
+export const ownScripts = ({ html }: Page): string[] =>
+  attributes(html, 'script', 'src').filter((path) => path.startsWith('/'));
+
+/** What a page asks for before anyone wants it. */
+export const preloadsOf = ({ html }: Page): string[] =>
+  (html.match(/<link\b[^>]*rel="modulepreload"[^>]*>/g) ?? []).flatMap((tag) =>
+    attributes(tag, 'link', 'href'),
+  );
+
+/** All scripts that a page asks for by itself. */
+export const scriptsOf = (page: Page): string[] => [...ownScripts(page), ...preloadsOf(page)];
 
 /** Code within the page itself. */
 export const inlineScripts = ({ html }: Page): string[] =>
   [...html.matchAll(/<script(?![^>]*\bsrc=)([^>]*)>([\s\S]*?)<\/script>/g)]
-    .filter(([, attrs = '']) => !attrs.includes('ld+json'))
+    .filter(([, attrs = '']) => !attrs.includes('json'))
     .map(([, , code = '']) => code);

@@ -1,31 +1,41 @@
 import { describe, expect, test } from 'vitest';
-import { attributes, catalogue, fetchedOf, pages, scriptsOf } from './built.ts';
+import { attributes, catalogue, fetchedOf, files, pages, preloadsOf, scriptsOf } from './built.ts';
 
-const preloads = (html: string): string[] =>
-  (html.match(/<link\b[^>]*rel="modulepreload"[^>]*>/g) ?? []).flatMap((tag) =>
-    attributes(tag, 'link', 'href'),
-  );
-
-/** What an island runs, its own pages' small scripts left out: those are read with the page anyway. */
-const ofIslands = (html: string): Set<string> =>
-  fetchedOf(['component-url', 'renderer-url'].flatMap((name) => attributes(html, 'astro-island', name)));
+/** Files that a page's island starts from, in the page's language. */
+const entriesOf = ({ html }: (typeof pages)[number]): string[] => {
+  const german = html.includes('<html lang="de"');
+  const name = html.includes('id="slip"') ? 'Slip' : 'Sizer';
+  return files.filter((file) => file.includes(`/_astro/${name}${german ? 'De' : 'En'}.`));
+};
 
 describe('an island’s scripts', () => {
-  const islands = pages.filter(({ html }) => html.includes('<astro-island'));
+  const islands = pages.filter(({ html }) => /<div id="(?:sizer|slip)"/.test(html));
 
   test('are asked for with the page, all of them and no other, each once', () => {
     expect(islands.length).toBeGreaterThan(catalogue.pieces.length);
-    for (const { address, html } of islands) {
-      const asked = preloads(html);
-      expect(asked.length, address).toBeGreaterThan(3);
-      expect([...asked].sort(), address).toEqual([...ofIslands(html)].sort());
+    for (const page of islands) {
+      const asked = preloadsOf(page);
+      const entries = entriesOf(page);
+      expect(entries.length, page.address).toBe(1);
+      expect(asked.length, page.address).toBeGreaterThan(3);
+      expect([...asked].sort(), page.address).toEqual([...fetchedOf(entries)].sort());
     }
   });
 
   test('are asked for nowhere else', () => {
     for (const page of pages.filter((one) => !islands.includes(one))) {
       expect(scriptsOf(page).length, page.address).toBeLessThan(3);
-      expect(preloads(page.html), page.address).toEqual([]);
+      expect(preloadsOf(page), page.address).toEqual([]);
+    }
+  });
+
+  test('wait in the page without running: what an island comes alive with is data', () => {
+    for (const { address, html } of islands) {
+      const types = attributes(html, 'script', 'type');
+      expect(
+        types.every((type) => type === 'module' || type.endsWith('json')),
+        address,
+      ).toBe(true);
     }
   });
 });

@@ -11,6 +11,7 @@ import SizerDe from '#sizer/SizerDe.tsx';
 import SizerEn from '#sizer/SizerEn.tsx';
 import { Changes } from '#sizer/form/Changes.tsx';
 import { Helps } from '#sizer/form/Helps.tsx';
+import type { SizerProps } from '#sizer/form/Sizer.tsx';
 import { Verdict } from '#sizer/form/Verdict.tsx';
 import { sizedOf } from '#sizer/model/outcome.ts';
 import { newEntry, type Entry } from '#sizer/ordering/model/outbox.ts';
@@ -54,6 +55,15 @@ function builtOf(piece: PieceForSizer): BuiltPiece {
     hand: adviseHand(piece.design, 'right'),
   };
 }
+
+/** What a page hands over. */
+const pageOf = (piece: PieceForSizer): SizerProps => ({
+  piece,
+  shop: SHOP,
+  built: builtOf(piece),
+  when: 'Sent within 3 weeks.',
+  stays: { picture: '<img alt="">', how: '<summary>How to measure</summary>' },
+});
 
 const ASKED = { sit: 'easy', hand: 'right', pick: 'best', quantity: 1 } as const;
 const words = sizingWords('en');
@@ -99,7 +109,7 @@ describe('island as built', () => {
     ['en', SizerEn, 'Round your wrist', 'As it is in the shop'],
     ['de', SizerDe, 'Umfang Ihres Handgelenks', 'So liegt es im Laden'],
   ] as const)('in %s shows the listed piece and asks for the measure', (_lang, Island, label, title) => {
-    const html = renderToString(h(Island, { piece: bracelet, shop: SHOP, built: builtOf(bracelet) }));
+    const html = renderToString(h(Island, pageOf(bracelet)));
     expect(textOf(html)).toContain(label);
     expect(textOf(html)).toContain(title);
     // A strict content security policy lets no inline style or script run.
@@ -107,7 +117,7 @@ describe('island as built', () => {
   });
 
   test('every field has a label of its own, every description is there', () => {
-    const html = renderToString(h(SizerEn, { piece: necklace, shop: SHOP, built: builtOf(necklace) }));
+    const html = renderToString(h(SizerEn, pageOf(necklace)));
     const ids = new Set([...html.matchAll(/\sid="([^"]+)"/g)].map(([, id]) => id));
     const wanted = [...html.matchAll(/\s(?:for|aria-labelledby|aria-describedby)="([^"]+)"/g)].flatMap(
       ([, list]) => (list ?? '').split(' '),
@@ -117,8 +127,7 @@ describe('island as built', () => {
   });
 
   test('asks for the hand only where it matters, and says why not elsewhere', () => {
-    const shown = (piece: PieceForSizer) =>
-      textOf(renderToString(h(SizerEn, { piece, shop: SHOP, built: builtOf(piece) })));
+    const shown = (piece: PieceForSizer) => textOf(renderToString(h(SizerEn, pageOf(piece))));
     const faced = { ...focalBracelet, oneSided: true };
     for (const asked of [necklace, pieceOf(faced)]) expect(shown(asked)).toContain(words.handLegend);
     const turned = shown(pieceOf({ ...faced, upright: false }));
@@ -129,7 +138,7 @@ describe('island as built', () => {
   });
 
   test('a past piece can be sized but not ordered', () => {
-    const html = renderToString(h(SizerEn, { piece: past, shop: SHOP, built: builtOf(past) }));
+    const html = renderToString(h(SizerEn, pageOf(past)));
     expect(textOf(html)).not.toContain('Order this piece');
   });
 });
@@ -221,7 +230,7 @@ describe('what comes with a size is said once and alike', () => {
     const nested = { ...twoStrands, lie: 'nested', nestGapMm: 14 } as const;
     expect(words.fits(format, 406.4, 6, true)).toContain('The shortest strand comes within');
     const html = renderToString(
-      h(SizerEn, { piece: pieceOf({ ...nested, kind: 'necklace' }), shop: SHOP, built: builtOf(necklace) }),
+      h(SizerEn, { ...pageOf(necklace), piece: pieceOf({ ...nested, kind: 'necklace' }) }),
     );
     expect(textOf(html)).toMatch(/Round your neck|Finished length of the shortest strand/);
   });

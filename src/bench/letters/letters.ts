@@ -1,5 +1,5 @@
 /** Letters to the buyer, prepared as e-mail drafts: nothing is sent by itself. */
-import { mailtoLink } from '#order/mail.ts';
+import { mailtoLink } from '#order/mailtoLink.ts';
 import type { OrderDocument } from '#order/document.ts';
 import type { Carrier } from '#catalogue/model/catalogue.ts';
 import { LETTERS, type Letter, type LetterFacts, type ParcelFacts } from '#words/benchCodes.ts';

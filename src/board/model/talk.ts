@@ -5,12 +5,12 @@ import type { Lang } from '#words/lang.ts';
 import { board as boardDe } from '#words/de/board.ts';
 import { designProblems as designDe } from '#words/de/design.ts';
 import { goods as goodsDe } from '#words/de/goods.ts';
-import { sizing as sizingDe } from '#words/de/sizing.ts';
+import { sized as sizedDe } from '#words/de/sized.ts';
 import { stringing as stringingDe } from '#words/de/stringing.ts';
 import { board as boardEn } from '#words/en/board.ts';
 import { designProblems as designEn } from '#words/en/design.ts';
 import { goods as goodsEn } from '#words/en/goods.ts';
-import { sizing as sizingEn } from '#words/en/sizing.ts';
+import { sized as sizedEn } from '#words/en/sized.ts';
 import { stringing as stringingEn } from '#words/en/stringing.ts';
 import { sentenceOf } from '#words/sentence.ts';
 import type { BoardInput } from './input.ts';
@@ -18,14 +18,14 @@ import { nameIn } from './panel.ts';
 
 /** Both languages come with the board: it is served on the maker's own machine. */
 const WORDS = {
-  en: { board: boardEn, design: designEn, goods: goodsEn, sizing: sizingEn, stringing: stringingEn },
-  de: { board: boardDe, design: designDe, goods: goodsDe, sizing: sizingDe, stringing: stringingDe },
+  en: { board: boardEn, design: designEn, goods: goodsEn, sized: sizedEn, stringing: stringingEn },
+  de: { board: boardDe, design: designDe, goods: goodsDe, sized: sizedDe, stringing: stringingDe },
 } satisfies Record<Lang, unknown>;
 
 export type Talk = {
   readonly words: typeof boardEn;
   readonly said: typeof stringingEn;
-  readonly sizing: typeof sizingEn;
+  readonly sized: typeof sizedEn;
   readonly f: Format;
   /** A component's name by its id. */
   readonly nameOf: (id: string) => string;
@@ -40,7 +40,7 @@ const IDS = ['component', 'crimp', 'cover', 'clasp', 'ring', 'hangs'] as const;
 
 export function talkFor(input: BoardInput): Talk {
   const { lang, unit, rules, names, trays } = input;
-  const { board: words, design, goods, sizing, stringing } = WORDS[lang];
+  const { board: words, design, goods, sized, stringing } = WORDS[lang];
   const materials: Readonly<Record<string, string>> = goods.materials;
   const nameOf = (id: string): string => nameIn(input, id);
   const wireName = (id: string): string => names[`wire/${id}`] ?? trays.wires[id]?.name ?? id;
@@ -55,7 +55,7 @@ export function talkFor(input: BoardInput): Talk {
   return {
     words,
     said: stringing,
-    sizing,
+    sized,
     f: formatFor(lang, unit, rules.currency),
     nameOf,
     wireName,

@@ -68,10 +68,10 @@ export function Found({ design, strand, unit, talk, onTake }: Props) {
 type ToldProps = Omit<Props, 'unit'> & { readonly found: Explained };
 
 function Told({ found, design, strand, talk, onTake }: ToldProps) {
-  const { f, sizing } = talk;
+  const { f, sized } = talk;
   const words = talk.words.found;
   if (found.status === 'refused')
-    return <p class="warning">{sentenceOf(sizing.problems, found.problem, f)}</p>;
+    return <p class="warning">{sentenceOf(sized.problems, found.problem, f)}</p>;
   if (found.explanations.length === 0) return <p>{words.none}</p>;
   const sections = design.strands[strand]?.sections ?? [];
   return (

@@ -1,5 +1,5 @@
 /** Modules that are fetched when they are first wanted. */
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 
 export type Loader<Module> = () => Promise<Module>;
 
@@ -20,7 +20,8 @@ export const both =
 
 export function useLoaded<Module>(load: Loader<Module>, wanted: boolean): Loaded<Module> {
   const [loaded, setLoaded] = useState<Loaded<Module>>({ module: null, failed: false });
-  useEffect(() => {
+  // Not after the next picture on the screen: what is there already is shown in it.
+  useLayoutEffect(() => {
     if (!wanted || loaded.module !== null) return;
     load().then(
       (module) => setLoaded({ module, failed: false }),

@@ -3,12 +3,12 @@ import type { Candidate } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
 import { chainSentence } from '#words/chainSentence.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { SizedWords } from '#words/words.ts';
 import { netChange, type PartChange } from '../model/changes.ts';
 import type { Sized } from '../model/outcome.ts';
 
 export type ChangesProps = {
-  readonly words: SizingWords;
+  readonly words: SizedWords;
   readonly format: Format;
   readonly design: Design;
   readonly candidate: Candidate;
@@ -47,7 +47,7 @@ export function Changes({ words, format, design, candidate, sizing }: ChangesPro
 
 /** Where it goes round the body: what it leaves over, if that reads otherwise than what the sit adds. */
 function leftOver(
-  words: SizingWords,
+  words: SizedWords,
   format: Format,
   { insideGirthMm }: Candidate,
   { fitted, choice, targetMm }: Sized,
@@ -61,7 +61,7 @@ function leftOver(
 type PartsProps = {
   readonly label: string;
   readonly parts: readonly PartChange[];
-  readonly words: SizingWords;
+  readonly words: SizedWords;
   readonly format: Format;
 };
 

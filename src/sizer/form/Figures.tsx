@@ -1,11 +1,11 @@
 /** What the buyer would get, in figures. */
 import type { Format } from '#words/format.ts';
 import { strandLengths } from '#words/strandLengths.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { AskingWords } from '#words/words.ts';
 import type { PieceFigures } from '../model/figures.ts';
 
 export type FiguresProps = {
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   readonly format: Format;
   readonly figures: PieceFigures;
   /** True for the piece as it is in the shop. */

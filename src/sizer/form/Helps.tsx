@@ -2,16 +2,16 @@
 import type { Choice } from '#core/design/choice.ts';
 import type { Help } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
-import { mailtoLink } from '#order/mail.ts';
+import { mailtoLink } from '#order/mailtoLink.ts';
 import type { Format } from '#words/format.ts';
 import { helpSentence } from '#words/sectionName.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { SizedWords } from '#words/words.ts';
 
 /** Whom to ask, and about which piece. */
 export type AskedOf = { readonly email: string; readonly piece: string };
 
 export type HelpsProps = {
-  readonly words: SizingWords;
+  readonly words: SizedWords;
   readonly format: Format;
   readonly design: Design;
   readonly help: readonly Help[];

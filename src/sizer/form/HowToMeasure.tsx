@@ -1,4 +1,4 @@
-/** How to measure, in words and a line drawing, for each measure a piece can be sized by. Built into the page. */
+/** How to measure, in words and a line drawing, for each measure a piece can be sized by. Built into the page, where it opens. */
 import type { Measure } from '#core/design/choice.ts';
 import type { MeasuringWords } from '#words/words.ts';
 import { MeasurePicture } from './MeasurePicture.tsx';
@@ -12,7 +12,7 @@ export type HowToMeasureProps = {
 
 export function HowToMeasure({ words, measures, stripAddress }: HowToMeasureProps) {
   return (
-    <details class="sizer-how">
+    <>
       <summary>{words.title}</summary>
       {measures.map((of) => (
         <div key={of} class="sizer-how-body" data-how={of}>
@@ -25,6 +25,6 @@ export function HowToMeasure({ words, measures, stripAddress }: HowToMeasureProp
           </div>
         </div>
       ))}
-    </details>
+    </>
   );
 }

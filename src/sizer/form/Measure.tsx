@@ -4,7 +4,7 @@ import { parseLength } from '#core/units/length.ts';
 import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import { sentenceOf } from '#words/sentence.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { AskingWords, SizedWords } from '#words/words.ts';
 import { sizedOf } from '../model/outcome.ts';
 import { sliderRange } from '../model/slider.ts';
 import type { BuiltPiece, PieceForSizer } from '../model/input.ts';
@@ -14,7 +14,7 @@ import type { SizerHandle } from './useSizer.ts';
 export type MeasureProps = {
   readonly piece: PieceForSizer;
   readonly built: BuiltPiece;
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   readonly handle: SizerHandle;
   readonly id: string;
   readonly lang: Lang;
@@ -44,11 +44,11 @@ export function Measure({ piece, built, words, handle, id, lang }: MeasureProps)
       }
       id={id}
       state={state}
-      problem={problemOf(words, outcome, format)}
+      problem={engine && problemOf(engine.words, outcome, format)}
       slider={slider}
       sliderText={read.ok ? format.length(read.mm) : words.slider}
       reach={limits === null ? '' : words.madeFrom(format, limits, state.of)}
-      instead={other && words.didYouMean(`${state.text.trim()}\u00a0${words.units[other]}`)}
+      instead={other && engine && engine.words.didYouMean(`${state.text.trim()}\u00a0${words.units[other]}`)}
       onInstead={() => other !== null && handle.changeUnit(other)}
       onWrite={(text) => handle.dispatch({ type: 'write', text })}
       onUnit={handle.changeUnit}
@@ -57,11 +57,7 @@ export function Measure({ piece, built, words, handle, id, lang }: MeasureProps)
   );
 }
 
-function problemOf(
-  words: SizingWords,
-  outcome: SizerHandle['outcome'],
-  format: ReturnType<typeof formatFor>,
-) {
+function problemOf(words: SizedWords, outcome: SizerHandle['outcome'], format: ReturnType<typeof formatFor>) {
   if (outcome.kind === 'unread') return sentenceOf(words.unread, outcome.problem, format);
   if (outcome.kind !== 'sized' || outcome.sizing.status !== 'refused') return null;
   return sentenceOf(words.problems, outcome.sizing.problem, format);

@@ -1,11 +1,11 @@
 /** Where the measure is written, with its unit, a slider, and what is wrong with it. */
-import type { SizingWords } from '#words/words.ts';
+import type { AskingWords } from '#words/words.ts';
 import type { SliderRange } from '../model/slider.ts';
 import type { SizerState } from '../model/sizerState.ts';
 import { Choices } from '../controls/Choices.tsx';
 
 export type MeasureFieldProps = {
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   /** What is to be measured. */
   readonly label: string;
   readonly id: string;

@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Format } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import type { OrderWords, SizingWords } from '#words/words.ts';
+import type { OrderWords, AskingWords } from '#words/words.ts';
 import type { Store } from '../model/ports.ts';
 import type { ShopForSizer } from '../model/input.ts';
 import { isEmpty } from '../ordering/model/outboxText.ts';
@@ -12,7 +12,7 @@ import type { OrderItem } from '../ordering/model/item.ts';
 import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 
 export type OrderSlotProps = {
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   readonly format: Format;
   /** Begins those of its elements. */
   readonly id: string;

@@ -2,7 +2,7 @@
 import type { ChosenParts } from '#core/design/alternatives.ts';
 import { INSTEAD_PARTS } from '#order/document.ts';
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { AskingWords } from '#words/words.ts';
 import type { PieceForSizer } from '../model/input.ts';
 import type { SizerAction } from '../model/sizerState.ts';
 
@@ -10,7 +10,7 @@ export type PartChoicesProps = {
   /** As listed. */
   readonly piece: PieceForSizer;
   readonly parts: ChosenParts;
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   readonly format: Format;
   /** Begins those of the fields. */
   readonly id: string;

@@ -1,18 +1,18 @@
 /** The piece as sized, drawn to scale: laid straight, closed as it is worn, or on a body. */
-import type { ComponentChildren } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Candidate } from '#core/sizing/sizing.ts';
-import type { BodyWords, ScreenWords } from '#words/words.ts';
+import type { AskingWords, BodyWords, ScreenWords, SizingWords } from '#words/words.ts';
 import type { DrawnPiece } from '../drawing/drawPiece.ts';
 import { switchedBefore } from '../adapters/writtenBefore.ts';
 import { VIEWS, type DrawnView, type View } from '../drawing/views.ts';
 import type { PieceForSizer } from '../model/input.ts';
-import { LifeSize } from '../ruler/LifeSize.tsx';
-import { useLifeSize } from '../ruler/useLifeSize.ts';
 import { Choices } from '../controls/Choices.tsx';
 import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 
-export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
+export type PictureProps = Omit<DrawnPiece, 'view' | 'words' | 'piece' | 'candidate'> & {
+  readonly words: AskingWords;
+  /** With those of an answer; null until the computation is there. */
+  readonly told: SizingWords | null;
   readonly piece: PieceForSizer;
   /** False for the piece as it is in the shop: then its picture from the page stands. */
   readonly drawn: boolean;
@@ -23,9 +23,12 @@ export type PictureProps = Omit<DrawnPiece, 'view' | 'piece' | 'candidate'> & {
   readonly loadChartWords: Loader<{ readonly body: BodyWords }>;
   readonly loadRulerWords: Loader<{ readonly screen: ScreenWords }>;
   readonly onLength: (mm: number) => void;
-  /** The piece as it is in the shop, from the page as it was built: stands until there is another to draw. */
-  readonly built: ComponentChildren;
+  /** The piece as it is in the shop, from the page as it was built: stands until there is another to draw. HTML. */
+  readonly built: string;
 };
+
+/** Fetched for a picture that is to a scale. */
+const loadLifeSize = () => import('../ruler/LifeSize.tsx');
 
 export function Picture(props: PictureProps) {
   const { words, id, piece } = props;
@@ -33,12 +36,12 @@ export function Picture(props: PictureProps) {
   const [view, setView] = useState<View>(views[0]);
   // As in `useSizer`: after the first render.
   const [before] = useState(() => views.find((one) => one === switchedBefore(`${id}-view`)));
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (before !== undefined) setView(before);
   }, []);
   const [pxPerMm, setPxPerMm] = useState<number | null>(null);
   const frame = useRef<HTMLDivElement>(null);
-  useLifeSize(frame, pxPerMm);
+  const { module: ruler } = useLoaded(loadLifeSize, view !== 'whole');
   const show = (next: View) => {
     setView(next);
     // The whole picture is to no scale.
@@ -57,8 +60,8 @@ export function Picture(props: PictureProps) {
         options={views.map((value) => ({ value, label: words.views[value] }))}
         onChange={show}
       />
-      {view !== 'whole' && (
-        <LifeSize words={words} id={id} loadWords={props.loadRulerWords} onChange={setPxPerMm} />
+      {view !== 'whole' && ruler !== null && (
+        <ruler.LifeSize {...{ words, id, frame }} loadWords={props.loadRulerWords} onChange={setPxPerMm} />
       )}
     </div>
   );
@@ -67,15 +70,15 @@ export function Picture(props: PictureProps) {
 const loadChart = () => import('../body/BodyChart.tsx');
 
 /** The body chart, fetched when it is first looked at. */
-function Worn({ words, loadChartWords, onLength, candidate, wantedMm, ...props }: PictureProps) {
+function Worn({ words, told, loadChartWords, onLength, candidate, wantedMm, ...props }: PictureProps) {
   const { module, failed } = useLoaded(both(loadChart, loadChartWords), true);
-  if (module === null || candidate === null)
+  if (module === null || candidate === null || told === null)
     return <p role="status">{failed ? words.partFailed : words.loading}</p>;
   return (
     <module.BodyChart
       {...props}
       words={module.body}
-      sizingWords={words}
+      sizingWords={told}
       candidate={candidate}
       wantedMm={wantedMm ?? candidate.fittedMm}
       onLength={onLength}
@@ -86,16 +89,16 @@ function Worn({ words, loadChartWords, onLength, candidate, wantedMm, ...props }
 const loadDrawing = () => import('../drawing/drawPiece.ts');
 
 function Drawing({ built, drawn, ...props }: PictureProps & { readonly view: DrawnView }) {
-  const { view, words, format, id, piece, candidate, unit, claspSide, girthMm } = props;
+  const { view, words, told, format, id, piece, candidate, unit, claspSide, girthMm } = props;
   // Beside the computation, not after it: by the time a measure is written both are there.
   const { module } = useLoaded(loadDrawing, true);
   const stands = view === 'whole' && !drawn;
   const svg = useMemo(
     () =>
-      stands || module === null || candidate === null
+      stands || module === null || candidate === null || told === null
         ? null
-        : module.drawPiece({ view, words, format, id, piece, candidate, unit, claspSide, girthMm }),
-    [stands, module, view, piece, candidate, unit, claspSide, girthMm, format],
+        : module.drawPiece({ view, words: told, format, id, piece, candidate, unit, claspSide, girthMm }),
+    [stands, module, told, view, piece, candidate, unit, claspSide, girthMm, format],
   );
   const common = {
     class: 'sizer-drawing',
@@ -103,12 +106,5 @@ function Drawing({ built, drawn, ...props }: PictureProps & { readonly view: Dra
     role: 'group',
     'aria-label': words.viewsLegend,
   } as const;
-  if (svg === null) {
-    return (
-      <div key="built" {...common}>
-        {built}
-      </div>
-    );
-  }
-  return <div key="drawn" {...common} dangerouslySetInnerHTML={{ __html: svg }} />;
+  return <div {...common} dangerouslySetInnerHTML={{ __html: svg ?? built }} />;
 }

@@ -1,15 +1,14 @@
 /** What it costs as it is shown, and by when it would be sent. */
-import type { ComponentChildren } from 'preact';
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { AskingWords } from '#words/words.ts';
 
 export type PriceProps = {
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   readonly format: Format;
   /** Minor units of the shop's currency. */
   readonly priceMinor: number;
-  /** By when, from the page as it was built. */
-  readonly when: ComponentChildren;
+  /** By when; null where it isn't made any more. */
+  readonly when: string | null;
 };
 
 export function Price({ words, format, priceMinor, when }: PriceProps) {
@@ -19,7 +18,7 @@ export function Price({ words, format, priceMinor, when }: PriceProps) {
         <dt class="unseen">{words.price}</dt>
         <dd>{format.money(priceMinor)}</dd>
       </dl>
-      {when}
+      {when !== null && <p class="small quiet">{when}</p>}
     </div>
   );
 }

@@ -1,14 +1,14 @@
 /** The one that lies finished: what it measures, whom it suits, the button that asks for it, and the way to the size field for anybody else. */
 import type { Format } from '#words/format.ts';
 import { strandLengths } from '#words/strandLengths.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { AskingWords } from '#words/words.ts';
 import { measureId } from '../model/elements.ts';
 import type { BuiltPiece, PieceForSizer } from '../model/input.ts';
 
 export type ReadyOfferProps = {
   readonly piece: PieceForSizer;
   readonly built: BuiltPiece;
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   readonly format: Format;
   /** Begins those of the form's fields. */
   readonly id: string;

@@ -1,6 +1,5 @@
 /** All that a buyer says: what she goes by, the measure, how it should sit, and her clasp hand. */
 import { MEASURES_OF_KIND } from '#core/design/choice.ts';
-import type { ComponentChildren } from 'preact';
 import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { Format } from '#words/format.ts';
 import { measureId } from '../model/elements.ts';
@@ -13,8 +12,8 @@ export type SizeFormProps = MeasureProps & {
   readonly format: Format;
   /** For the piece shown: the hand is asked only where it matters. */
   readonly advice: HandAdvice;
-  /** How to measure, from the page as it was built. */
-  readonly how: ComponentChildren;
+  /** How to measure, from the page as it was built: HTML. */
+  readonly how: string;
 };
 
 export function SizeForm({ piece, built, words, handle, id, lang, format, advice, how }: SizeFormProps) {
@@ -36,7 +35,7 @@ export function SizeForm({ piece, built, words, handle, id, lang, format, advice
         />
       )}
       <Measure piece={piece} built={built} words={words} handle={handle} id={measureId(id)} lang={lang} />
-      {how}
+      <details class="sizer-how" dangerouslySetInnerHTML={{ __html: how }} />
       {state.of !== 'length' && (
         <div>
           <Choices

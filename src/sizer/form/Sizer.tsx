@@ -1,16 +1,12 @@
 /** The sizing island: a measure, a sit and a hand in; the piece at that size out, and the way to order it. */
-import type { ComponentChildren } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import { formatFor, type Format } from '#words/format.ts';
+import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
-import type { BodyWords, OrderWords, ScreenWords, SizingWords } from '#words/words.ts';
+import type { AskingWords, BodyWords, OrderWords, ScreenWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import { formId } from '../model/elements.ts';
-import { canOrder, choiceOf, shownOf, sizedOf, type Outcome, type Sized } from '../model/outcome.ts';
-import type { SizerState } from '../model/sizerState.ts';
+import { shownOf, sizedOf, type Sized } from '../model/outcome.ts';
 import type { BuiltPiece, PieceForSizer, ShopForSizer } from '../model/input.ts';
-import type { OrderItem } from '../ordering/model/item.ts';
-import { Announcement } from './Announcement.tsx';
 import { Price } from './Price.tsx';
 import { Picture } from './Picture.tsx';
 import { Figures } from './Figures.tsx';
@@ -18,49 +14,40 @@ import type { Ordered } from '../ordering/model/draftText.ts';
 import { OrderSlot } from './OrderSlot.tsx';
 import { ReadyOffer } from './ReadyOffer.tsx';
 import type { Loader } from '../controls/useLoaded.ts';
-import { useSizer } from './useSizer.ts';
+import { useSizer, type Engine } from './useSizer.ts';
 import { SizeForm } from './SizeForm.tsx';
 
-/** What a page passes in. */
-export type SizerProps = {
+/** What a page hands over as data. */
+export type SizerData = {
   readonly piece: PieceForSizer;
   readonly shop: ShopForSizer;
   readonly built: BuiltPiece;
-  /** The piece's picture, from the page as it was built. */
-  readonly picture?: ComponentChildren;
-  /** How to measure, likewise; the piece's name; and by when it would be sent. */
-  readonly how?: ComponentChildren;
-  readonly head?: ComponentChildren;
-  readonly when?: ComponentChildren;
+  /** By when it would be sent; null where it isn't made any more. */
+  readonly when: string | null;
 };
+
+/** Parts of the page as it was built that stand as they are, as HTML: the piece's picture, how to measure. */
+export type Stays = { readonly picture: string; readonly how: string };
+
+export type SizerProps = SizerData & { readonly stays: Stays };
 
 /** What each language's entry binds. */
 export type SizerLanguage = {
   readonly lang: Lang;
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   /** Words of the parts that are fetched when they are wanted. */
   readonly load: {
+    readonly answer: Loader<Engine>;
     readonly order: Loader<{ readonly order: OrderWords }>;
     readonly body: Loader<{ readonly body: BodyWords }>;
     readonly screen: Loader<{ readonly screen: ScreenWords }>;
   };
 };
 
-export function Sizer({
-  piece,
-  shop,
-  built,
-  picture,
-  how,
-  head,
-  when,
-  lang,
-  words,
-  load,
-}: SizerProps & SizerLanguage) {
+export function Sizer({ piece, shop, built, when, stays, lang, words, load }: SizerProps & SizerLanguage) {
   const id = formId(piece.id);
   const [open, setOpen] = useState<Ordered | null>(null);
-  const handle = useSizer(piece, shop, lang, browserStore, id);
+  const handle = useSizer(piece, shop, lang, browserStore, id, load.answer);
   const { state, outcome, engine, chosen } = handle;
   const { currency } = piece.rules;
   const format = useMemo(() => formatFor(lang, state.unit, currency), [lang, state.unit, currency]);
@@ -76,9 +63,10 @@ export function Sizer({
   const sized = sizing === null || sizing.status === 'outside' ? null : sizing.hand;
   const advice = sized ?? built.hand;
   const view = { words, format, id, design: chosen.design };
+  const told = useMemo(() => engine && { ...words, ...engine.words }, [engine]);
   const items = {
-    sized: itemOf(chosen, shop, lang, state, outcome),
-    ready: engine === null ? null : engine.readyItem(piece, engine.listedOf(piece), shop, lang, state.unit),
+    sized: engine && engine.sizedItem(chosen, shop, lang, state, outcome),
+    ready: engine && engine.readyItem(piece, engine.listedOf(piece), shop, lang, state.unit),
   };
   const price = <Price {...view} priceMinor={figures.priceMinor} when={when} />;
   return (
@@ -86,6 +74,7 @@ export function Sizer({
       <div class="sizer-first">
         <Picture
           {...view}
+          told={told}
           piece={chosen}
           candidate={candidate}
           drawn={sizing !== null || chosen !== piece}
@@ -96,10 +85,10 @@ export function Sizer({
           loadChartWords={load.body}
           loadRulerWords={load.screen}
           onLength={handle.takeLength}
-          built={picture}
+          built={stays.picture}
         />
         <div class="sizer-side">
-          {head}
+          <h1>{piece.name}</h1>
           <h2 id={`${id}-title`} class="unseen">
             {words.title}
           </h2>
@@ -110,7 +99,7 @@ export function Sizer({
             handle={handle}
             lang={lang}
             advice={advice}
-            how={how}
+            how={stays.how}
           />
           {outcome.kind === 'waiting' && state.text !== '' && (
             <p role="status">{handle.failed ? words.partFailed : words.loading}</p>
@@ -118,6 +107,7 @@ export function Sizer({
           {sizing !== null && engine !== null && (
             <engine.Verdict
               {...view}
+              words={engine.words}
               sizing={sizing}
               asked={{ email: shop.email, piece: piece.name }}
               onPick={(pick) => handle.dispatch({ type: 'pick', pick })}
@@ -145,9 +135,9 @@ export function Sizer({
           )}
           <Figures {...view} figures={figures} listed={sizing === null} />
           {candidate !== null && engine !== null && (
-            <engine.Changes {...view} candidate={candidate} sizing={sizing} />
+            <engine.Changes {...view} words={engine.words} candidate={candidate} sizing={sizing} />
           )}
-          <Announcement text={sizing === null ? '' : announcementOf(words, format, sizing)} />
+          {engine !== null && <engine.Announcement words={engine.words} format={format} sizing={sizing} />}
         </div>
       </div>
     </section>
@@ -163,41 +153,4 @@ function girthOf(sizing: Sized | null): number | null {
 /** Finished length asked for, mm; null where a girth was, or nothing. */
 function wantedOf(sizing: Sized | null): number | null {
   return sizing?.choice.measure.of === 'length' ? sizing.choice.measure.mm : null;
-}
-
-function announcementOf(words: SizingWords, format: Format, sizing: Sized): string {
-  if (sizing.status === 'outside')
-    return words.outside(format, sizing.side, sizing.choice.measure.of, sizing.limits);
-  return words.announce(
-    format,
-    sizing.chosen.finishedLengthMm,
-    sizing.chosen.insideGirthMm,
-    sizing.chosen.priceMinor,
-  );
-}
-
-/** What would be ordered now; null where there is nothing to order. */
-function itemOf(
-  piece: PieceForSizer,
-  { post }: ShopForSizer,
-  lang: Lang,
-  state: SizerState,
-  outcome: Outcome,
-): OrderItem | null {
-  const choice = choiceOf(state);
-  const candidate = shownOf(outcome);
-  const sized = sizedOf(outcome);
-  if (!canOrder(outcome) || candidate === null || 'code' in choice) return null;
-  return {
-    made: 'to-measure',
-    parts: state.parts,
-    piece,
-    lang,
-    choice,
-    eitherHand: sized !== null && sized.status !== 'outside' && sized.hand.boardSide === null,
-    text: state.text,
-    unit: state.unit,
-    candidate,
-    post,
-  };
 }

@@ -3,13 +3,13 @@ import type { Pick } from '#core/design/choice.ts';
 import type { Candidate, Sizing } from '#core/sizing/sizing.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Format } from '#words/format.ts';
-import type { SizingWords } from '#words/words.ts';
+import type { SizedWords } from '#words/words.ts';
 import type { Sized } from '../model/outcome.ts';
 import { Choices } from '../controls/Choices.tsx';
 import { Helps, type AskedOf } from './Helps.tsx';
 
 export type VerdictProps = {
-  readonly words: SizingWords;
+  readonly words: SizedWords;
   readonly format: Format;
   readonly id: string;
   readonly design: Design;

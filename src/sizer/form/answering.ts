@@ -8,5 +8,7 @@ export { figuresOf } from '../model/figures.ts';
 export { limitsOf } from '../model/limits.ts';
 export { rewrite } from '../model/rewrite.ts';
 export { readyItem } from '../ordering/model/readyItem.ts';
+export { sizedItem } from '../ordering/model/sizedItem.ts';
+export { Announcement } from './Announcement.tsx';
 export { Changes } from './Changes.tsx';
 export { Verdict } from './Verdict.tsx';

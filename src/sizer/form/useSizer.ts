@@ -1,7 +1,8 @@
 /** The state of one sizing island: model and memory joined to Preact. */
-import { useEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
+import type { SizedWords } from '#words/words.ts';
 import { onPageUnit, sendPageUnit } from '../adapters/pageUnit.ts';
 import { writtenBefore } from '../adapters/writtenBefore.ts';
 import { startedFrom } from '../model/doneBefore.ts';
@@ -11,7 +12,7 @@ import { recall, remember } from '../model/remember.ts';
 import { sliderMm } from '../model/slider.ts';
 import { reduce, startOf, type SizerAction, type SizerState } from '../model/sizerState.ts';
 import type { PieceForSizer, ShopForSizer } from '../model/input.ts';
-import { useLoaded } from '../controls/useLoaded.ts';
+import { useLoaded, type Loader } from '../controls/useLoaded.ts';
 
 export type SizerHandle = {
   readonly state: SizerState;
@@ -31,27 +32,25 @@ export type SizerHandle = {
   readonly changeUnit: (unit: SizerState['unit']) => void;
 };
 
-/** The computation, and what shows its answer. */
-export type Engine = typeof import('./answering.ts');
+/** The computation, what shows its answer, and its words. */
+export type Engine = typeof import('./answering.ts') & { readonly words: SizedWords };
 
-const loadEngine = () => import('./answering.ts');
-// Fetched while the form comes alive; where that fails, it is tried again once it lives.
-if (typeof document !== 'undefined') loadEngine().catch(() => null);
 const WAITING: Outcome = { kind: 'waiting' };
 
-/** `id`: begins those of the form's fields. */
+/** `id`: begins those of the form's fields. `load`: fetches what answers. */
 export function useSizer(
   piece: PieceForSizer,
   shop: ShopForSizer,
   lang: Lang,
   store: Store,
   id: string,
+  load: Loader<Engine>,
 ): SizerHandle {
   const [before] = useState(() => writtenBefore(id));
   const [state, dispatch] = useReducer(reduce, startOf(piece.design.kind, shop.unit));
   const { parts } = state;
   // Whoever brought the island alive is about to write.
-  const { module: engine, failed } = useLoaded<Engine>(loadEngine, true);
+  const { module: engine, failed } = useLoaded(load, true);
   const chosen = useMemo(() => engine?.chosenPiece(piece, parts) ?? piece, [engine, piece, parts]);
   const outcome = useMemo(() => engine?.outcomeOf(chosen, state) ?? WAITING, [engine, chosen, state]);
   const unit = useRef(state.unit);
@@ -75,7 +74,7 @@ export function useSizer(
   // The listener is set once and must see the latest state.
   const latest = useRef(changeUnit);
   latest.current = changeUnit;
-  useEffect(() => {
+  useLayoutEffect(() => {
     // After the first render: what the page was built with must be what hydration finds.
     const kept = recall(store, piece, state);
     const started = startedFrom(kept, before, shop.unit, lang);

@@ -1,13 +1,17 @@
 /** The switch to life size; the first time, the screen is measured. */
+import type { RefObject } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { ScreenWords, SizingWords } from '#words/words.ts';
+import type { AskingWords, ScreenWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 import { recallPixels, rememberPixels } from './model/pixels.ts';
+import { useLifeSize } from './useLifeSize.ts';
 
 export type LifeSizeProps = {
-  readonly words: SizingWords;
+  readonly words: AskingWords;
   readonly id: string;
+  /** Round the drawings. */
+  readonly frame: RefObject<HTMLElement>;
   readonly loadWords: Loader<{ readonly screen: ScreenWords }>;
   /** Pixels a millimetre while life size is on, else null. */
   readonly onChange: (pxPerMm: number | null) => void;
@@ -15,13 +19,15 @@ export type LifeSizeProps = {
 
 const loadRuler = () => import('./ScreenRuler.tsx');
 
-export function LifeSize({ words, id, loadWords, onChange }: LifeSizeProps) {
+export function LifeSize({ words, id, frame, loadWords, onChange }: LifeSizeProps) {
   const [on, setOn] = useState(false);
   const [measured, setMeasured] = useState<number | null>(null);
   const [measuring, setMeasuring] = useState(false);
   const { module, failed } = useLoaded(both(loadRuler, loadWords), measuring);
   useEffect(() => setMeasured(recallPixels(browserStore)), []);
-  useEffect(() => onChange(on ? measured : null), [on, measured]);
+  const pxPerMm = on ? measured : null;
+  useLifeSize(frame, pxPerMm);
+  useEffect(() => onChange(pxPerMm), [pxPerMm]);
   const turn = (next: boolean) => {
     setOn(next);
     setMeasuring(next && measured === null);

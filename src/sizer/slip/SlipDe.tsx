@@ -1,8 +1,9 @@
+import { render } from 'preact';
 import { order } from '#words/de/order.ts';
 import { slip } from '#words/de/slip.ts';
 import { Slip, type SlipProps } from './Slip.tsx';
 
-/** The slip in German. */
-export default function SlipDe(props: SlipProps) {
-  return <Slip {...props} lang="de" words={slip} orderWords={order} />;
+/** Puts the slip in German into an element of the page. */
+export function show(element: HTMLElement, props: SlipProps): void {
+  render(<Slip {...props} lang="de" words={slip} orderWords={order} />, element);
 }

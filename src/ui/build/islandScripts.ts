@@ -18,10 +18,15 @@ const noteFile = (): string => join(process.env[READ_FROM] ?? '', 'render', 'isl
 /** From the name of an entry's source file, `SizerEn`, to the built files it imports at once, itself first. */
 type Scripts = Readonly<Record<string, readonly string[]>>;
 
-type Chunk = { readonly name: string; readonly isEntry: boolean; readonly imports: readonly string[] };
+type Chunk = {
+  readonly name: string;
+  readonly isEntry: boolean;
+  readonly isDynamicEntry: boolean;
+  readonly imports: readonly string[];
+};
 
 /**
- * What each entry imports, directly or by what it imports.
+ * What each entry imports, directly or by what it imports; an entry is also what is fetched when it is wanted.
  * @param chunks by the name of the built file
  */
 export function scriptsByEntry(chunks: ReadonlyMap<string, Chunk>): Scripts {
@@ -31,7 +36,7 @@ export function scriptsByEntry(chunks: ReadonlyMap<string, Chunk>): Scripts {
     for (const next of chunks.get(file)?.imports ?? []) below(next, seen);
     return seen;
   };
-  const entries = [...chunks].filter(([, { isEntry }]) => isEntry);
+  const entries = [...chunks].filter(([, { isEntry, isDynamicEntry }]) => isEntry || isDynamicEntry);
   return Object.fromEntries(entries.map(([file, { name }]) => [name, [...below(file, new Set())]]));
 }
 

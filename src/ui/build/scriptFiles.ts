@@ -6,20 +6,25 @@ import type { AstroIntegration } from 'astro';
 
 /** The first that fits a module has it, and what that module imports and no earlier one has. */
 const FILES: readonly { readonly name: string; readonly test: RegExp }[] = [
-  { name: 'preact', test: /\/node_modules\/preact\// },
-  // On every page.
+  // On every page, with what fetches the others: beside any of them, all of that would be fetched with it.
   {
     name: 'base',
-    test: /\/core\/units\/unit\.|\/sizer\/(adapters\/(pageUnit|browserStore)|model\/keptSize)\./,
+    test: /preload-helper|\/core\/units\/unit\.|\/sizer\/(adapters\/(pageUnit|browserStore)|(ordering\/)?model\/(keptSize|draftText|outboxText))\./,
   },
   // On the search page too.
   { name: 'length', test: /\/core\/units\/|\/words\/(format|lang)\./ },
-  // What the island needs of the computation before there is one: else the whole of it would come along.
+  // The form before there is an answer, with what it needs of the computation till then: else the whole of that
+  // would come along. In one file, also where the slip needs a third of it: each one that a page asks for takes a
+  // phone's main thread a few milliseconds.
   {
-    name: 'first',
-    test: /\/core\/(design\/(choice|alternatives|swap|loopParts)|sizing\/strandLengths)\.|\/order\/document\.|\/words\/(sentence|strandLengths)\./,
+    name: 'form',
+    test: /\/core\/(design\/(choice|alternatives|swap|loopParts)|sizing\/strandLengths)\.|\/order\/document\.|\/words\/(sentence|strandLengths|(en|de)\/bodyNames)\.|\/sizer\/form\/(bringAlive|Sizer)\.|\/node_modules\/preact\//,
   },
-  { name: 'computing', test: /\/core\/(solver|sizing|geometry)\// },
+  // With what shows its answer.
+  {
+    name: 'computing',
+    test: /\/core\/(solver|sizing|geometry)\/|\/sizer\/(form\/answering|model\/limits)\./,
+  },
   // Without the drawing on a body, which few look at.
   {
     name: 'drawing',
@@ -27,9 +32,32 @@ const FILES: readonly { readonly name: string; readonly test: RegExp }[] = [
   },
 ];
 
+/** What Vite wraps round each import on demand, for any site: it waits for styles too, and is three times as long. */
+const VITE_HELPER = '\0vite/preload-helper.js';
+
+/**
+ * The same for scripts alone, which is all that this shop fetches on demand: asks at once for what the wanted file
+ * imports, so that a phone doesn't learn of each from the one before.
+ * @param base the shop's folder on its host
+ */
+const askAhead = (base: string): string => `
+export const __vitePreload = (load, files = []) => {
+  for (const file of files) {
+    const href = ${JSON.stringify(base)} + file;
+    if (document.querySelector('link[href="' + href + '"]') !== null) continue;
+    const link = document.createElement('link');
+    link.rel = 'modulepreload';
+    link.href = href;
+    document.head.append(link);
+  }
+  return load();
+};
+`;
+
 const groups = FILES.map((file, at) => ({ ...file, priority: FILES.length - at }));
 
 export function scriptFiles(): AstroIntegration {
+  let base = '/';
   return {
     name: 'script-files',
     hooks: {
@@ -40,6 +68,11 @@ export function scriptFiles(): AstroIntegration {
               {
                 name: 'script-files',
                 applyToEnvironment: ({ name }) => name === 'client',
+                enforce: 'pre',
+                configResolved: (config) => {
+                  base = config.base;
+                },
+                load: (id) => (id === VITE_HELPER ? askAhead(base) : null),
                 outputOptions: (options) => ({ ...options, codeSplitting: { groups } }),
               },
             ],

@@ -9,7 +9,7 @@ import { problems } from './benchProblems.ts';
 import { gather } from './gather.ts';
 import { orders } from './counts.ts';
 import { keep } from './keep.ts';
-import { sizing } from './sizing.ts';
+import { sized } from './sized.ts';
 
 const STATE: Readonly<Record<OrderState, string>> = {
   new: 'Neu',
@@ -49,7 +49,7 @@ const differences: Sentences<Difference> = {
   counts: () => 'Die Zahl der Perlen: nicht so, wie gezeigt wurde.',
   outside: ({ side, leastMm, mostMm }, f) =>
     `Die Größe ist zu ${side === 'below' ? 'klein' : 'groß'} für dieses Stück; es lässt sich für ${both(leastMm, f)} bis ${both(mostMm, f)} machen. Unten steht, was dem am nächsten kommt.`,
-  refused: ({ problem }, f) => `Es lässt sich nicht bemessen: ${sentenceOf(sizing.problems, problem, f)}`,
+  refused: ({ problem }, f) => `Es lässt sich nicht bemessen: ${sentenceOf(sized.problems, problem, f)}`,
   'not-offered': ({ part, name }) =>
     `Gewählt wurde ${part === 'clasp' ? 'der Verschluss' : 'der Anhänger'} „${name}“, den die Datei des Stücks nicht anbietet (instead, ${part}s).`,
   'ready-gone': ({ number }) =>

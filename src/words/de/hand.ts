@@ -4,11 +4,11 @@ import type { HandProblem } from '../handProblem.ts';
 import type { PlainRemark } from '../plainRemark.ts';
 import { sentenceOf, type Sentences } from '../sentence.ts';
 import { order } from './order.ts';
-import { sizing } from './sizing.ts';
+import { sized } from './sized.ts';
 
 const problems: Sentences<HandProblem> = {
   'piece-missing': () => 'Wählen Sie das Stück.',
-  size: ({ problem }, f) => sentenceOf(sizing.unread, problem, f),
+  size: ({ problem }, f) => sentenceOf(sized.unread, problem, f),
   'cannot-be-made': () => 'In dieser Größe lässt es sich nicht machen; was möglich ist, steht unten.',
   'measure-of-kind': ({ kind }) =>
     `${{ necklace: 'Eine Kette', bracelet: 'Ein Armband', anklet: 'Eine Fußkette', collar: 'Ein Halsband' }[kind]} richtet sich nicht danach. Wählen Sie ein anderes Maß oder „wie beim Stück üblich“.`,

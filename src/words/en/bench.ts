@@ -7,7 +7,7 @@ import { sentenceOf } from '../sentence.ts';
 import { problems } from './benchProblems.ts';
 import { gather } from './gather.ts';
 import { keep } from './keep.ts';
-import { sizing } from './sizing.ts';
+import { sized } from './sized.ts';
 
 const STATE: Readonly<Record<OrderState, string>> = {
   new: 'New',
@@ -47,7 +47,7 @@ const differences: Sentences<Difference> = {
   counts: () => 'The number of beads: not as the buyer saw it.',
   outside: ({ side, leastMm, mostMm }, f) =>
     `The size is too ${side === 'below' ? 'small' : 'large'} for this piece, which can be made for ${both(leastMm, f)} to ${both(mostMm, f)}. What follows is the nearest that can be made.`,
-  refused: ({ problem }, f) => `It can’t be sized: ${sentenceOf(sizing.problems, problem, f)}`,
+  refused: ({ problem }, f) => `It can’t be sized: ${sentenceOf(sized.problems, problem, f)}`,
   'not-offered': ({ part, name }) =>
     `The buyer chose the ${part} “${name}”, which this piece’s file doesn’t offer (instead, ${part}s).`,
   'ready-gone': ({ number }) =>

@@ -5,11 +5,11 @@ import type { HandProblem } from '../handProblem.ts';
 import type { PlainRemark } from '../plainRemark.ts';
 import { sentenceOf, type Sentences } from '../sentence.ts';
 import { order } from './order.ts';
-import { sizing } from './sizing.ts';
+import { sized } from './sized.ts';
 
 const problems: Sentences<HandProblem> = {
   'piece-missing': () => 'Choose the piece.',
-  size: ({ problem }, f) => sentenceOf(sizing.unread, problem, f),
+  size: ({ problem }, f) => sentenceOf(sized.unread, problem, f),
   'cannot-be-made': () => 'It can’t be made in that size; what is possible stands below.',
   'measure-of-kind': ({ kind }) =>
     `${{ necklace: 'A necklace', bracelet: 'A bracelet', anklet: 'An anklet', collar: 'A collar' }[kind]} isn’t sized by that. Choose another measure, or “as usual for the piece”.`,

@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { scriptsByEntry } from '#ui/build/islandScripts.ts';
 
-const chunk = (name: string, isEntry: boolean, ...imports: string[]) => ({ name, isEntry, imports });
+const chunk = (name: string, isEntry: boolean, ...imports: string[]) => ({
+  name,
+  isEntry,
+  isDynamicEntry: false,
+  imports,
+});
 
 describe('scripts of an entry', () => {
   test('are itself and what it imports, however deep, each once', () => {
@@ -13,6 +18,14 @@ describe('scripts of an entry', () => {
       ['e.js', chunk('e', false)],
     ]);
     expect(scriptsByEntry(chunks)).toEqual({ A: ['a.1.js', 'b.js', 'c.js', 'd.js'] });
+  });
+
+  test('are known of what is fetched when it is wanted too', () => {
+    const chunks = new Map([
+      ['a.js', { ...chunk('A', false, 'b.js'), isDynamicEntry: true }],
+      ['b.js', chunk('b', false)],
+    ]);
+    expect(scriptsByEntry(chunks)).toEqual({ A: ['a.js', 'b.js'] });
   });
 
   test('that import one another come to an end', () => {
