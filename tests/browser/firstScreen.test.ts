@@ -16,15 +16,29 @@ const inSight = (page: Page, selector: string): Promise<boolean> =>
       return top >= 0 && bottom <= innerHeight;
     });
 
+/** Picture, size, price, by when it would be sent, and the button that orders. */
+const FIRST = [
+  '.sizer-picture-frame',
+  'h1',
+  '.sizer-input',
+  '.sizer-price dd',
+  '.sizer-price p',
+  '.sizer-buy .button',
+] as const;
+
 describe.each([
-  ['a desk', 1280, 800, ['.sizer-picture-frame', '.sizer-input', '.sizer-price', '.sizer-buy .button']],
-  ['a phone', 360, 740, ['.sizer-picture-frame', 'h1', '.sizer-input', '.sizer-price', '.sizer-buy .button']],
-] as const)('on %s', (_name, width, height, parts) => {
-  test('picture, measure, price and order stand in the first screen', async () => {
-    const { page } = await visit(PIECE);
-    await page.setViewportSize({ width, height });
-    for (const part of parts) expect(await inSight(page, part), part).toBe(true);
-  });
+  ['a desk', 1280, 800],
+  ['a phone', 360, 740],
+] as const)('on %s', (_name, width, height) => {
+  // One that is sized and no more, one with a clasp to choose that lies finished too, a necklace with a pendant.
+  test.each([PIECE, '/pieces/first-frost/', '/pieces/wash-day/', '/de/pieces/first-frost/'])(
+    'all of it stands in the first screen of %s',
+    async (path) => {
+      const { page } = await visit(path);
+      await page.setViewportSize({ width, height });
+      for (const part of FIRST) expect(await inSight(page, part), part).toBe(true);
+    },
+  );
 });
 
 test('the large picture becomes the piece in her size, in its own place', async () => {
