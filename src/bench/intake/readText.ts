@@ -31,10 +31,17 @@ function codesIn(text: string): OrderRead[] {
 const LINK_PUT_IN =
   /<(?:https?|mailto):[^<>\s]*>|\((?:https?|mailto):[^()\s]*\)|\[(?:https?|mailto):[^[\]\s]*\]/gi;
 
+const UTF_16 = new TextDecoder('utf-16be');
+
 /** What takes back, one after the other, what only the checksum can tell from letters of the code itself. */
 const UNDOING: readonly ((text: string) => string)[] = [
   (text) => text.replace(UNSEEN, '').replace(LINK_PUT_IN, ''),
   withoutMarks,
+  // A low line is written as its number by UTF-7 (RFC 2152).
+  (text) =>
+    text.replace(/\+((?:AF8AXwBf)*(?:AF8(?:AXw)?)?)(?:-|(?![A-Za-z\d+/]))/g, (_, coded: string) =>
+      UTF_16.decode(Buffer.from(coded, 'base64')),
+    ),
   // Filters of mail write an address inside another, hyphens and low lines by their numbers.
   (text) => text.replaceAll('-5F', '_').replaceAll('-2D', '-'),
 ];

@@ -203,6 +203,18 @@ it('a text that begins with From is no mailbox, and an address among other words
   expect(arrived.map(({ code }) => code)).toEqual(['received', 'same', 'same', 'same', 'same']);
 });
 
+it('a code is read out of UTF-7, which writes low lines by their numbers (RFC 2152)', async () => {
+  const low = { ...order, buyer: { ...order.buyer, note: '\uffff\uffff\uffff' } };
+  expect(encode(low)).toContain('_');
+  const utf7 = (text: string): string =>
+    text.replace(
+      /_+/g,
+      (run) => `+${Buffer.from(run, 'utf16le').swap16().toString('base64').replace(/=+$/, '')}-`,
+    );
+  expect(await take(offer(utf7(mail(low))))).toMatchObject([{ code: 'received' }]);
+  expect(await take(offer(mail(low)))).toMatchObject([{ code: 'same' }]);
+});
+
 it('mails that would keep the parser busy for minutes are answered soon', async () => {
   const begun = performance.now();
   const hostile = [`a${'\n'.repeat(4_000_000)}b`, '<div '.repeat(1_000_000), '<div>'.repeat(1_000_000)];
