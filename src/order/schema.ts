@@ -73,10 +73,8 @@ const order = orderFields<At>({
   }),
   number: ofNumber('number'),
   whole: ofNumber('integer'),
-  oneOf: (values) => () => ({
-    type: typeof values[0],
-    ...(values.length === 1 ? { const: values[0] } : { enum: values }),
-  }),
+  // One value is an enumeration too: validators of older drafts know no `const`, and take what it would refuse.
+  oneOf: (values) => () => ({ type: typeof values[0], enum: values }),
   list: (least, maxItems, each) => (path) => ({
     ...{ type: 'array', ...(least > 0 && { minItems: least }), maxItems, items: each(path) },
   }),
