@@ -33,11 +33,11 @@ export function readStockForm(form: URLSearchParams, thing: Thing): ReadEntry | 
   }
   const kind = kindsOf(thing).find((one) => one === wanted);
   if (kind === undefined) return null;
-  const counted = kind === 'counted';
-  // A count means nothing beside figures that are others by now; all else adds to whatever is there.
-  const seen = counted ? seenIn(form) : null;
-  if (counted && seen === null) return null;
-  const read = readAmount(form.get('amount') ?? '', form.get('unit') ?? '', thing, counted ? 0 : 1);
+  // A count means nothing beside figures that are others by now; all else would be entered twice if it is sent twice.
+  const seen = seenIn(form);
+  if (seen === null) return null;
+  const least = kind === 'counted' ? 0 : 1;
+  const read = readAmount(form.get('amount') ?? '', form.get('unit') ?? '', thing, least);
   if (!read.ok) return { problem: read.problem };
   return { entry: { thing: thing.key, kind, amount: read.amount, entered: read.entered, note, seen } };
 }

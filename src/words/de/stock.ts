@@ -35,7 +35,7 @@ const problems: Sentences<StockProblem> = {
     `So viel ist nicht da: ${wire ? metres(have, f) : f.number(have)}. Zählen Sie zuerst, wenn doch.`,
   'note-too-long': ({ most }) => `Eine Notiz hat höchstens ${most} Buchstaben.`,
   'stock-changed': () =>
-    'Hier hat sich etwas geändert, seit Sie die Seite geöffnet haben, in einem anderen Fenster oder durch eine Bestellung. Nichts wurde eingetragen: Sehen Sie sich die Zahlen an, wie sie jetzt sind, und tragen Sie es dann noch einmal ein.',
+    'Hier hat sich etwas geändert, seit Sie die Seite geöffnet haben: in einem anderen Fenster, durch eine Bestellung oder weil dieses Formular zweimal abgeschickt wurde. Weiter wurde nichts eingetragen: Sehen Sie sich die Zahlen an, wie sie jetzt sind, und tragen Sie Ihre noch einmal ein, wenn sie fehlt.',
   'line-used': () =>
     'Was damit kam, ist inzwischen verbraucht; es lässt sich nicht zurücknehmen. Zählen Sie stattdessen, was da ist.',
   'no-such-line': () => 'Diese Zeile gibt es nicht, oder sie wurde schon zurückgenommen.',

@@ -33,7 +33,7 @@ const problems: Sentences<StockProblem> = {
     `There aren’t so many: ${wire ? metres(have, f) : f.number(have)}. Count first if there are.`,
   'note-too-long': ({ most }) => `A note has ${most} letters at the most.`,
   'stock-changed': () =>
-    'Something moved here since you opened the page, in another window or by an order. Nothing was entered: look at the figures as they are now, then enter it again.',
+    'Something moved here since you opened the page: in another window, by an order, or by this very form, sent twice. Nothing more was entered: look at the figures as they are now, and where yours is still missing, enter it again.',
   'line-used': () =>
     'What this brought is used since, so it can’t be taken back. Count what there is instead.',
   'no-such-line': () => 'That line isn’t there, or it was taken back already.',

@@ -108,16 +108,17 @@ it('keeps what was typed where it could not be entered', () => {
 it('reads only forms that it sends', () => {
   const read = (fields: Record<string, string>, key = 'agate-6') =>
     readStockForm(new URLSearchParams(fields), thing(key));
-  expect(read({ kind: 'received', amount: '2', unit: 'strand' })).toMatchObject({
-    entry: { thing: 'agate-6', kind: 'received', amount: 134, entered: '2 strand', seen: null },
+  expect(read({ kind: 'received', amount: '2', unit: 'strand', seen: '0' })).toMatchObject({
+    entry: { thing: 'agate-6', kind: 'received', amount: 134, entered: '2 strand', seen: 0 },
   });
+  expect(read({ kind: 'received', amount: '2', unit: 'strand' })).toBeNull();
   expect(read({ kind: 'counted', amount: '0', unit: 'piece', seen: '7' })).toMatchObject({
     entry: { kind: 'counted', amount: 0, seen: 7 },
   });
   expect(read({ kind: 'counted', amount: '9', unit: 'piece' })).toBeNull();
   expect(read({ kind: 'strung', amount: '9', unit: 'piece' })).toBeNull();
   expect(read({ kind: 'put-aside', amount: '9', unit: 'm' })).toBeNull();
-  expect(read({ kind: 'put-aside', amount: '42', unit: 'cm' }, 'wire/soft-19')).toMatchObject({
+  expect(read({ kind: 'put-aside', amount: '42', unit: 'cm', seen: '0' }, 'wire/soft-19')).toMatchObject({
     entry: { kind: 'put-aside', amount: 420 },
   });
   expect(read({ kind: 'strike', line: 'x' })).toBeNull();
@@ -125,6 +126,19 @@ it('reads only forms that it sends', () => {
   expect(read({ kind: 'sold', amount: '1', note: 'x'.repeat(201) })).toMatchObject({
     problem: { code: 'note-too-long' },
   });
+});
+
+it('enters a form that is sent twice once', () => {
+  enter('agate-6', 'counted', 100);
+  const form = new URLSearchParams({
+    ...{ kind: 'received', amount: '2', unit: 'strand' },
+    seen: String(now().balance('agate-6')?.lastId),
+  });
+  const read = readStockForm(form, thing('agate-6'));
+  if (read === null || !('entry' in read)) throw new Error('not read');
+  const send = () => enterStock(shop.book, { at: frame.now, who: 'visit' }, [read.entry], () => null).outcome;
+  expect([send(), send()]).toEqual(['done', 'changed-meanwhile']);
+  expect(now().balance('agate-6')?.amount).toBe(234);
 });
 
 it('counts a whole tray on one sheet: what is empty stays, what is wrong is named, and nothing typed is lost', () => {

@@ -196,7 +196,7 @@ test('a count of another window is not overwritten, and what was typed stays', a
     page.getByRole('button', { name: 'Enter it' }).click(),
   ]);
   expect(answer.status()).toBe(409);
-  expect(await page.getByRole('alert').innerText()).toContain('Nothing was entered');
+  expect(await page.getByRole('alert').innerText()).toContain('Nothing more was entered');
   expect(await page.getByLabel('How many').inputValue()).toBe('30');
   expect(await page.getByLabel('Note').inputValue()).toBe('by lamplight');
   expect(await page.locator('.facts').innerText()).toContain('31 pieces');
