@@ -36,19 +36,28 @@ async function read({ source, way, bytes: offered }: Offering): Promise<readonly
   if (offered.length > MOST_FILE_MB * 1024 * 1024) {
     return [{ ok: false, problem: { code: 'file-too-large', mostMb: MOST_FILE_MB } }];
   }
-  const bytes = begun(readableBytes(offered));
+  const bytes = message(begun(readableBytes(offered)));
   if (bytes.length === 0) {
     return [{ ok: false, problem: { code: way === 'paste' ? 'empty-form' : 'empty-file' } }];
   }
   if (isMailbox(bytes)) return readMailbox(bytes);
   // A mail may lie under any name; what its source spells out is not all that it holds.
-  if (/\.eml$/i.test(source) || isSource(Buffer.from(bytes).toString('latin1'))) return readMessage(bytes);
+  if (/\.eml$/i.test(source) || isSource(latin1(bytes))) return readMessage(bytes);
   const found = readFileText(bytes);
   if (found.some((one) => one.ok)) return found;
   // One in whatever encoding is tried as one too.
   const inMail = await readMessage(bytes);
   return isNone(inMail) ? asPlain(utf8(bytes), found) : inMail;
 }
+
+/** One mail that a program keeps between its length, on a line of its own, and notes in XML; other bytes as they are. */
+function message(bytes: Uint8Array): Uint8Array {
+  const [line = '', length = ''] = /^(\d{1,9})[ \t]*\r?\n/.exec(latin1(bytes.subarray(0, 80))) ?? [];
+  const inside = bytes.subarray(line.length, line.length + Number(length));
+  return line !== '' && isSource(latin1(inside)) ? inside : bytes;
+}
+
+const latin1 = (bytes: Uint8Array): string => Buffer.from(bytes).toString('latin1');
 
 /** The bytes from the first that is to be seen, past a byte order mark and blank lines. */
 function begun(bytes: Uint8Array): Uint8Array {

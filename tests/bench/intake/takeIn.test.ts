@@ -203,6 +203,20 @@ it('a text that begins with From is no mailbox, and an address among other words
   expect(arrived.map(({ code }) => code)).toEqual(['received', 'same', 'same', 'same', 'same']);
 });
 
+it('a mail that a program keeps between its length and notes of its own is read without them', async () => {
+  const source = messages(order).base64 ?? '';
+  const kept = `${source.length}      \n${source}<?xml version="1.0"?><plist><dict/></plist>\n`;
+  expect(await take(offer(kept, 'kept.emlx'))).toMatchObject([{ code: 'received' }]);
+  const plain =
+    messages(order).base64?.replace(
+      /\r\n\r\n[^]*/,
+      `\r\n\r\n${base64Lines('Name: Zoë\nSize: 6½ in\nPiece: x\nSend it to: y\nMy name: Zoë\nPrice: 1')}\r\n`,
+    ) ?? '';
+  const [one] = await take(offer(`${plain.length}\n${plain}<?xml version="1.0"?><plist/>`, 'kept.emlx'));
+  expect(one).toMatchObject({ code: 'refused', why: { code: 'plain' } });
+  expect(one?.code === 'refused' && 'text' in one.why && one.why.text).toMatch(/Price: 1\n$/);
+});
+
 it('a code is read out of UTF-7, which writes low lines by their numbers (RFC 2152)', async () => {
   const low = { ...order, buyer: { ...order.buyer, note: '\uffff\uffff\uffff' } };
   expect(encode(low)).toContain('_');
