@@ -148,7 +148,8 @@ function migrate(db: DatabaseSync): void {
     db.exec(`PRAGMA user_version = ${MIGRATIONS.length}`);
     db.exec('COMMIT');
   } catch (error) {
-    db.exec('ROLLBACK');
+    // On a full disk SQLite has taken it back by itself.
+    if (db.isTransaction) db.exec('ROLLBACK');
     throw error;
   }
 }

@@ -1,4 +1,5 @@
 /** A book of an older version, as that version wrote it, comes to today's with nothing lost. */
+import { spawnSync } from 'node:child_process';
 import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -197,3 +198,37 @@ it('keeps every row of a book of version 7, and notes a digest of each order and
   expect(restore(book, copyOfSample('backup.sqlite', SAMPLE_7))).toBe(1);
   expect(rows(book.db)).toEqual(kept);
 });
+
+/** Opens a book in a process that may write no file longer than so many kilobytes, as on a disk that is full by then. */
+function openWithin(file: string, kilobytes: number): string {
+  const open = new URL('../../../src/bench/book/open.ts', import.meta.url).href;
+  const program = `
+    const { openBook } = await import('${open}');
+    try { openBook(process.argv[1]); console.log('opened'); }
+    catch (error) { console.log(error.message); }`;
+  const limited = ['-c', `ulimit -f ${kilobytes}; exec "$0" "$@"`, process.execPath];
+  return spawnSync('bash', [...limited, '--input-type=module', '-e', program, file])
+    .stdout.toString()
+    .trim();
+}
+
+it.skipIf(process.platform === 'win32')(
+  'says that the disk is full, not that the book is broken, and is brought to today’s version once there is room',
+  () => {
+    const file = copyOfSample('orders.sqlite', SAMPLE_7);
+    const old = new DatabaseSync(file);
+    // So that there is something to write.
+    old.exec(`
+      INSERT INTO event (number, at, kind, text)
+      SELECT number, '', 'note', hex(randomblob(100)) FROM orders, json_each('[${'0,'.repeat(3000)}0]')`);
+    old.close();
+    expect(openWithin(file, 60)).toBe('order book: full');
+    const left = new DatabaseSync(file, { readOnly: true });
+    expect(left.prepare('PRAGMA user_version').get()?.user_version).toBe(7);
+    left.close();
+    expect(openWithin(file, 4000)).toBe('opened');
+    const book = openBook(file);
+    onTestFinished(() => book.db.close());
+    expect(allEntries(book)).toHaveLength(1);
+  },
+);
