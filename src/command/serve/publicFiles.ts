@@ -1,12 +1,21 @@
 /** The public files of a release, as any static host answers with them. */
 import { lstatSync, readFileSync, statSync } from 'node:fs';
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import send from 'send';
 import type { Served } from './served.ts';
 
 /** Files that are named by what is in them: from whichever release, they are the same. */
 const NAMED_BY_CONTENT = /^\/(?:pictures|_astro|pagefind)\/(?:[\w-][\w.-]*\/)*[\w-][\w.-]*$/;
+
+/** Of what was compressed as the site was built. */
+const TYPES: Readonly<Record<string, string>> = {
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+};
+
+const takesBrotli = ({ headers }: IncomingMessage): boolean =>
+  /(?:^|,)\s*br\s*(?:;\s*q=(?:1|0\.0*[1-9])[\d.]*\s*)?(?:,|$)/.test(String(headers['accept-encoding'] ?? ''));
 
 const isFolder = (path: string): boolean =>
   lstatSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
@@ -27,14 +36,23 @@ function decoded(path: string): string {
 export function answerWithFile(
   request: IncomingMessage,
   response: ServerResponse,
-  served: Served,
+  served: Pick<Served, 'client' | 'others'>,
   base: string,
 ): void {
   const path = ((request.url ?? '/').split(/[?#]/)[0] ?? '/').slice(base.length - 1);
   const roots = [served.client, ...(NAMED_BY_CONTENT.test(path) ? served.others : [])];
   const root = roots.find((one) => isThere(join(one, path))) ?? served.client;
   const asked = !path.endsWith('/') && isFolder(join(root, decoded(path))) ? `${path}/index.html` : path;
-  send(request, asked, { root, dotfiles: asked.startsWith('/.well-known/') ? 'allow' : 'deny' })
+  const packed = `${asked}.br`;
+  const isPacked = takesBrotli(request) && isThere(join(root, packed));
+  if (isPacked) {
+    response.setHeader('content-encoding', 'br');
+    response.setHeader('content-type', TYPES[extname(asked)] ?? 'application/octet-stream');
+  }
+  send(request, isPacked ? packed : asked, {
+    root,
+    dotfiles: asked.startsWith('/.well-known/') ? 'allow' : 'deny',
+  })
     .on('error', (error: { readonly status?: number }) => {
       if (response.headersSent) response.destroy();
       else if ((error.status ?? 500) === 416) response.writeHead(416).end();
@@ -44,14 +62,25 @@ export function answerWithFile(
     .pipe(response);
 }
 
-function notFound({ method }: IncomingMessage, response: ServerResponse, { client }: Served): void {
+function notFound(
+  { method }: IncomingMessage,
+  response: ServerResponse,
+  { client }: Pick<Served, 'client'>,
+): void {
   let page: Buffer;
   try {
     page = readFileSync(join(client, '404.html'));
   } catch {
     page = Buffer.from('Not found.\n');
   }
-  for (const name of ['etag', 'last-modified', 'cache-control', 'accept-ranges', 'content-range']) {
+  for (const name of [
+    'etag',
+    'content-encoding',
+    'last-modified',
+    'cache-control',
+    'accept-ranges',
+    'content-range',
+  ]) {
     response.removeHeader(name);
   }
   response.writeHead(404, { 'content-type': 'text/html; charset=utf-8', 'content-length': page.length });

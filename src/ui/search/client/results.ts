@@ -2,8 +2,8 @@
 import { shownOf } from '../hit.ts';
 import type { Engine, Hit } from './engine.ts';
 
-/** Results fetched at a time: two or three rows of pictures. */
-const AT_A_TIME = 12;
+/** Results fetched at a time: three rows of pictures, or nine. */
+const AT_A_TIME = 9;
 
 type Hits = Awaited<ReturnType<Engine['search']>>;
 

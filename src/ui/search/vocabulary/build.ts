@@ -23,7 +23,7 @@ export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach =
     currency: shop.rules.currency,
     ready: pageWords(lang).statuses.available,
     concepts: conceptsOf(catalogue, lang),
-    ...inBothLangs(),
+    ...inBothLangs(lang),
     slips: {
       ...slipsOf(searchWords('en').slips),
       ...slipsOf(searchWords('de').slips),

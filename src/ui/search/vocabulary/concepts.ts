@@ -97,7 +97,8 @@ export function conceptsOf(catalogue: Pick<Catalogue, 'pieces' | 'shop'>, lang: 
       sort: more.sort ?? null,
       caution: more.caution ?? null,
       terms: { en: inLang('terms', 'en'), de: inLang('terms', 'de') },
-      loose: { en: inLang('loose', 'en'), de: inLang('loose', 'de') },
+      // Less sure as they are, they are understood in the page's language alone.
+      loose: { en: '', de: '', [lang]: inLang('loose', lang) },
     };
   };
 

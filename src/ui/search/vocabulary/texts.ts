@@ -2,7 +2,7 @@
 import { designIn, textsOf, wireKey, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
 import { lookedFor } from '#catalogue/facts/facets.ts';
 import { LANGS, type Lang } from '#words/lang.ts';
-import { searchWords } from '#words/words.ts';
+import { searchWords, type SearchWords } from '#words/words.ts';
 import { fold, wordsOf } from '../reading/fold.ts';
 import { openVocabulary, type Opened } from '../reading/open.ts';
 import type { Vocabulary } from '../reading/vocabulary.ts';
@@ -14,11 +14,26 @@ export type Reach = 'page' | 'bench';
 /** Names and roles alone, by language: which words are read as something else than themselves. */
 const openedTerms = new Map<Lang, Opened>();
 
-/** What is understood in either language, whichever the page speaks. */
-export function inBothLangs(): Pick<Vocabulary, 'roles' | 'rough' | 'numbers'> {
+type Roles = SearchWords['roles'];
+/** Words by which a wish is put together; of the language that a page isn't in, no others are understood. */
+const JOINING: readonly (keyof Roles)[] = [
+  ...(['stop', 'not', 'free', 'or', 'under', 'over', 'between', 'about', 'less', 'more'] as const),
+  ...(['wrist', 'ankle', 'neck', 'size', 'bead', 'clasp'] as const),
+];
+
+const joining = (roles: Roles): Roles =>
+  Object.fromEntries(
+    Object.entries(roles).map(([role, words]) => [role, JOINING.includes(role as keyof Roles) ? words : '']),
+  ) as Roles;
+
+/** What is understood in either language, whichever the page speaks; each word costs who searches. */
+export function inBothLangs(lang: Lang): Pick<Vocabulary, 'roles' | 'rough' | 'numbers'> {
   const [en, de] = [searchWords('en'), searchWords('de')];
   return {
-    roles: { en: en.roles, de: de.roles },
+    roles: {
+      en: lang === 'en' ? en.roles : joining(en.roles),
+      de: lang === 'de' ? de.roles : joining(de.roles),
+    },
     rough: { en: en.rough, de: de.rough },
     numbers: { en: en.numbers, de: de.numbers },
   };
@@ -33,7 +48,7 @@ function termsOf(shop: Shop, lang: Lang): Opened {
   const opened = openVocabulary({
     lang,
     concepts,
-    ...inBothLangs(),
+    ...inBothLangs(lang),
     said,
     currency: shop.rules.currency,
     ready: '',
@@ -58,7 +73,7 @@ export type PieceWords = {
   /** Of its own name. */
   readonly name: readonly string[];
   readonly others: readonly string[];
-  /** Names, its own and of what it is made of, that would be read as something else if it weren't for them. */
+  /** Its own names that would be read as something else if it weren't for them. */
   readonly misread: readonly string[];
 };
 
@@ -67,23 +82,24 @@ const OF_MEASURES = /^(?:\d+|mm|cm|in)$/;
 
 /**
  * What the index and the bench hold of a piece. Kinds, materials and colours are asked for by filters,
- * figures of measures and small words by nobody: they stand here only as parts of a name.
+ * figures of measures and small words by nobody: they stand here only as parts of a piece's name.
  */
 export function pieceWords(piece: Piece, shop: Shop, lang: Lang, reach: Reach = 'page'): PieceWords {
   const { sense } = termsOf(shop, lang);
   const plain = (word: string): boolean => sense(fold(word)) === null;
   const names = namesOf(piece, lang, reach);
-  const misread = names.filter((name) => !wordsOf(name).every(plain));
+  const own = reach === 'page' ? [textsOf(piece, lang).name] : LANGS.map((of) => textsOf(piece, of).name);
+  const misread = own.filter((one) => !wordsOf(one).every(plain));
   const { name, summary, story } = textsOf(piece, lang);
   const shown = lookedFor(piece.design).map(({ id }) => id);
   const { components, wire } = piece.design;
-  const own = [...Object.keys(components), wireKey(wire.id)];
+  const made = [...Object.keys(components), wireKey(wire.id)];
   const numbers = Object.entries(piece.partNumbers)
-    .filter(([id]) => (reach === 'bench' ? own.includes(id) : shown.includes(id)))
+    .filter(([id]) => (reach === 'bench' ? made.includes(id) : shown.includes(id)))
     .map(([, number]) => number);
-  const texts = wordsOf([summary, story, ...numbers].join(' ')).filter(plain);
+  const texts = wordsOf([...names, summary, story, ...numbers].join(' ')).filter(plain);
   const named = wordsOf(name);
-  const others = [...new Set([...wordsOf(names.join(' ')), ...texts])].filter(
+  const others = [...new Set([...wordsOf(own.join(' ')), ...texts])].filter(
     (word) => !named.includes(word) && !OF_MEASURES.test(word),
   );
   return { name: named, others, misread };
