@@ -124,7 +124,7 @@ function Choices({ sheet: { asked, measures, version }, frame, action, show }: F
           name="size"
           value={asked.text}
           maxLength={40}
-          placeholder={words.fieldHint(shop.unit)}
+          placeholder={words.fieldHint(shop.unit, asked.of)}
           autocomplete="off"
         />
       </label>

@@ -59,7 +59,7 @@ export function MeasureField(props: MeasureFieldProps) {
         />
       </div>
       <p id={hintId} class="sizer-hint">
-        {words.fieldHint(state.unit)}
+        {words.fieldHint(state.unit, state.of)}
       </p>
       <p id={problemId} class="sizer-problem" role="alert">
         {problem}

@@ -81,7 +81,7 @@ export const sized: typeof english = {
   chainLink: (f, link, links) =>
     link === links
       ? `Im letzten der ${f.number(links)} Glieder des Verlängerungskettchens geschlossen.`
-      : `Im ${link}. der ${f.number(links)} Glieder des Verlängerungskettchens geschlossen; die übrigen hängen frei.`,
+      : `Im ${link}. der ${f.number(links)} Glieder des Verlängerungskettchens geschlossen; was darüber hinausgeht, hängt frei.`,
   chainIdle: (f, wholeMm) =>
     `Ohne das Verlängerungskettchen geschlossen, das bis zu ${f.short(wholeMm)} zugibt.`,
   leftOver: (f, overMm, sitMm) =>

@@ -4,6 +4,7 @@ import type { Hand, Sit } from '#core/design/choice.ts';
 import type { PieceKind } from '#core/design/design.ts';
 import type { sizing as english } from '../en/sizing.ts';
 import { FOR_BODY, ROUND } from './bodyNames.ts';
+import { LIKELY } from '../likelyMeasure.ts';
 
 const HAND: Readonly<Record<Hand, string>> = { left: 'linke', right: 'rechte' };
 
@@ -56,10 +57,12 @@ export const sizing: typeof english = {
     neck: 'Umfang Ihres Halses',
     length: 'Fertige Länge mit Verschluss',
   },
-  fieldHint: (unit) =>
-    unit === 'in'
-      ? 'Zoll, wie man sie schreibt: 6½, 6 1/2 oder 6,5'
-      : 'Zentimeter: 16,5. Oder mit Einheit: 165 mm',
+  fieldHint: (unit, of) => {
+    const { inches, cm } = LIKELY[of];
+    return unit === 'in'
+      ? `Zoll, wie man sie schreibt: ${inches}½, ${inches} 1/2 oder ${inches},5`
+      : `Zentimeter: ${cm},5. Oder mit Einheit: ${cm}5 mm`;
+  },
   unitLegend: 'Einheit',
   units: { in: 'Zoll', cm: 'cm' },
   slider: 'Schieben, um Größen zu probieren',

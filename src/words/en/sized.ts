@@ -92,7 +92,7 @@ export const sized = {
   chainLink: (f: Format, link: number, links: number): string =>
     link === links
       ? `Closed in the last of the ${f.number(links)} links of its extender chain.`
-      : `Closed in the ${ordinal(link)} of the ${f.number(links)} links of its extender chain; the others hang free.`,
+      : `Closed in the ${ordinal(link)} of the ${f.number(links)} links of its extender chain; the rest of it hangs free.`,
   chainIdle: (f: Format, wholeMm: number): string =>
     `Closed without its extender chain, which lets it out by up to ${f.short(wholeMm)}.`,
   /** What is left over in the piece itself, of what the sit adds: whole beads seldom come out to the hair. */

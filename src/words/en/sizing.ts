@@ -6,6 +6,7 @@ import type { PieceKind } from '#core/design/design.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import type { Format } from '../format.ts';
 import { FOR_BODY, ROUND } from './bodyNames.ts';
+import { LIKELY } from '../likelyMeasure.ts';
 
 type Of = Measure['of'];
 
@@ -64,10 +65,13 @@ export const sizing = {
     neck: 'Round your neck',
     length: 'Finished length, clasp included',
   } satisfies Record<Of, string>,
-  fieldHint: (unit: ShownUnit): string =>
-    unit === 'in'
-      ? 'Inches, as you would write them: 6½, 6 1/2 or 6.5'
-      : 'Centimetres: 16.5. Or with its unit: 165 mm',
+  /** Ways to write a measure that such a one could be. */
+  fieldHint: (unit: ShownUnit, of: Of): string => {
+    const { inches, cm } = LIKELY[of];
+    return unit === 'in'
+      ? `Inches, as you would write them: ${inches}½, ${inches} 1/2 or ${inches}.5`
+      : `Centimetres: ${cm}.5. Or with its unit: ${cm}5 mm`;
+  },
   unitLegend: 'Unit',
   units: { in: 'inches', cm: 'cm' } satisfies Record<ShownUnit, string>,
   slider: 'Slide to try sizes',
