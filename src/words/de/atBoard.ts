@@ -36,6 +36,7 @@ export const atBoard: typeof english = {
     done: 'Zum Schluss',
   },
   cutAll: 'Alle Drähte abschneiden und jeden zu seinem Stück legen.',
+  clip: 'Eine Klammer ans freie Ende, ehe Sie es weglegen, damit nichts herunterrutscht.',
   beads: (first, last) => (first === last ? `Perle ${first}` : `Perlen ${first} bis ${last}`),
   repeat: (nth, of) => `${nth}. von ${of} Malen`,
   count: (done, of) => `${done} von ${of}`,

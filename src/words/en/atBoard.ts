@@ -39,6 +39,7 @@ export const atBoard = {
     done: 'To finish',
   } satisfies Record<Stage, string>,
   cutAll: 'Cut all the wires, and lay each with its piece.',
+  clip: 'Clip the free end before you lay it aside, so that nothing runs off.',
   beads: (first: number, last: number): string =>
     first === last ? `bead ${first}` : `beads ${first} to ${last}`,
   repeat: (nth: number, of: number): string => `${nth} of ${of} times`,

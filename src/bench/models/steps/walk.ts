@@ -41,16 +41,20 @@ export function walkOf(cards: readonly PieceCard[]): Walk {
   const stops: WalkStop[] = [];
   let from = 0;
   for (const { stage, parts } of batchOf(lists)) {
-    const ticks = parts.flatMap(({ piece, at }) => {
+    const each = parts.flatMap(({ piece, at }) => {
       const step = lists[piece]?.[at];
       return step === undefined ? [] : ticksOf(step, piece, cards[piece]);
     });
+    const ticks = each.every(({ step }) => isForHerself(step)) ? each.slice(0, 1) : each;
     stops.push({ stage, from, ticks });
     from += ticks.length;
   }
   const done = stops.map(({ ticks }) => ticks.map(({ piece, step, run }) => [piece, step, run]));
   return { stops, total: from, digest: sha256(JSON.stringify(done)) };
 }
+
+/** What she does for herself is done once, however many pieces lie on the table. */
+export const isForHerself = ({ code }: Step): boolean => code === 'wear-eye-protection';
 
 /** The stop that a place is in; the last one where all is done. */
 export function stopAt({ stops }: Walk, place: number): number {

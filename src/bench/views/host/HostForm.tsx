@@ -76,6 +76,7 @@ export function HostForm({ page }: Props) {
             <input
               {...marks('folder', true)}
               value={values.folder}
+              autoComplete="off"
               maxLength={500}
               required
               spellcheck={false}

@@ -6,7 +6,7 @@ import { atBoardWords, benchCardWords, stringingWords } from '#words/words.ts';
 import type { Frame } from '../../models/frame.ts';
 import type { Run } from '../../models/steps/runs.ts';
 import type { WalkSheet } from '../../models/steps/sheet.ts';
-import type { Tick, WalkStop } from '../../models/steps/walk.ts';
+import { isForHerself, type Tick, type WalkStop } from '../../models/steps/walk.ts';
 
 export type StopText = {
   /** The step's sentence. */
@@ -26,13 +26,18 @@ export function stopText(sheet: WalkSheet, { stage, ticks }: WalkStop, frame: Fr
   const pieces = new Set(ticks.map(({ piece }) => piece));
   const onePiece = pieces.size === 1;
   const [lead] = ticks;
+  const ofPiece = onePiece && lead !== undefined && !isForHerself(lead.step) ? lead : null;
   return {
-    say: isAlike ? first : words.cutAll,
+    say: !isAlike ? words.cutAll : isLaidAside(sheet, lead) ? `${first} ${words.clip}` : first,
     where: [
       words.stages[stage],
-      ...(onePiece && lead !== undefined
-        ? [strandOf(sheet, lead, frame), markOf(sheet, lead.piece, frame)]
-        : []),
+      ...(ofPiece === null
+        ? []
+        : [
+            strandOf(sheet, ofPiece, frame),
+            markOf(sheet, ofPiece.piece, frame),
+            sizeOf(sheet, ofPiece.piece),
+          ]),
     ].filter((one) => one !== ''),
     ticks: ticks.map((tick, at) =>
       [
@@ -44,6 +49,20 @@ export function stopText(sheet: WalkSheet, { stage, ticks }: WalkStop, frame: Fr
         .join(': '),
     ),
   };
+}
+
+/** Whether this is a strand's last beads in a batch, where its other end waits for the other pieces. */
+function isLaidAside(sheet: WalkSheet, tick: Tick | undefined): boolean {
+  if (tick === undefined || sheet.pieces.length === 1 || tick.step.code !== 'string-beads') return false;
+  const { args, strand } = tick.step;
+  return args.last === cardOf(sheet, tick.piece)?.card.strands[strand ?? 0]?.count;
+}
+
+/** In what size a piece was asked for, among several orders; '' where there is but one, whose size stands above. */
+function sizeOf({ pieces, details, sizes }: WalkSheet, piece: number): string {
+  if (details.length < 2) return '';
+  const number = pieces[piece]?.number;
+  return sizes[details.findIndex(({ entry }) => entry.document.number === number)] ?? '';
 }
 
 /** Which of several pieces; '' where there is but one. */
