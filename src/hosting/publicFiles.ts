@@ -9,7 +9,7 @@ export type Digests = Readonly<Record<string, string>>;
 
 /** Files whose name changes with what is in them, so that one that lies there already is never another. */
 const NAMED_BY_CONTENT =
-  /^(?:pictures|_astro)\/|^pagefind\/[\w-]+\/(?:fragment|index|filter)\/|^pagefind\/[\w-]+\/pagefind\.[\w-]+\.pf_meta$/;
+  /^(?:pictures|_astro)\/|^pagefind\/[\w-]+\/(?:fragment|index|filter|lists)\/|^pagefind\/[\w-]+\/pagefind\.[\w-]+\.pf_meta$/;
 
 export const isNamedByContent = (path: string): boolean => NAMED_BY_CONTENT.test(path);
 

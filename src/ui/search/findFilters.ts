@@ -10,7 +10,6 @@ import { fitsOf, fitsReady } from './fitsOf.ts';
 import { lengthBand, priceBand } from './bands.ts';
 import { markNames, marksOf, ownMarks } from './marks.ts';
 import type { FilterName } from './query.ts';
-import { pairsOf } from './vocabulary/pairsOf.ts';
 import type { Pair } from './reading/vocabulary.ts';
 
 /** Values of the filters that a reader picks from a list. */
@@ -57,8 +56,4 @@ export function sizeMarks(piece: Piece, shop: Shop): readonly Pair[] {
     stretches.flatMap((stretch) => ownMarks(of, stretch).map((mm): Pair => [markNames(of).own, String(mm)])),
   );
   return [...made, ...own];
-}
-
-export function findFilters(piece: Piece, shop: Shop, lang: Lang): readonly Pair[] {
-  return [...listFilters(piece, shop, lang), ...pairsOf(piece, lang), ...sizeMarks(piece, shop)];
 }

@@ -3,9 +3,10 @@ import { textsOf, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import type { Lang } from '#words/lang.ts';
 import { priceOf } from './figures.ts';
-import { findFilters } from './findFilters.ts';
+import { listFilters, sizeMarks } from './findFilters.ts';
 import { fold, stem } from './reading/fold.ts';
 import type { Pair } from './reading/vocabulary.ts';
+import { pairsOf } from './vocabulary/pairsOf.ts';
 import { pieceWords } from './vocabulary/texts.ts';
 
 export type FindRecord = {
@@ -16,6 +17,8 @@ export type FindRecord = {
   readonly name: readonly string[];
   readonly others: readonly string[];
   readonly filters: readonly Pair[];
+  /** By which "can be made to my size" finds it. */
+  readonly sizes: readonly Pair[];
   /** By what results are put in order: as it was first made, listed and usually strung. */
   readonly made: string;
   /** Minor units; null for what can't be had any more. */
@@ -37,7 +40,8 @@ export function findRecord(piece: Piece, shop: Shop, lang: Lang, picture: string
     picture,
     name: named,
     others: stems(others).filter((one) => !named.includes(one)),
-    filters: findFilters(piece, shop, lang),
+    filters: [...listFilters(piece, shop, lang), ...pairsOf(piece, lang)],
+    sizes: sizeMarks(piece, shop),
     made,
     priceMinor: priceOf(piece),
     lengthMm: Math.round(shown.finishedLengthMm),

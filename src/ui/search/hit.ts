@@ -28,16 +28,19 @@ export type Shown = Readonly<
  */
 export const addressWith = (
   address: string,
-  { picture, priceMinor, title }: Pick<FindRecord, 'picture' | 'priceMinor' | 'title'>,
-): string => `${address}#${[picture, priceMinor ?? '', encodeURIComponent(title)].join(',')}`;
+  { picture, priceMinor, title, filters }: Pick<FindRecord, 'picture' | 'priceMinor' | 'title' | 'filters'>,
+): string => {
+  const kind = filters.find(([name]) => name === 'kind')?.[1] ?? '';
+  return `${address}#${[picture, priceMinor ?? '', ...[kind, title].map(encodeURIComponent)].join(',')}`;
+};
 
-export function shownOf({ url, filters }: Hit, frame: Frame): Shown {
+export function shownOf({ url }: Hit, frame: Frame): Shown {
   const { pictures = '', widths = '', kinds = '{}', currency = '', lang, alt = '' } = frame;
   const [address = '', kept = ''] = url.split('#');
-  const [picture = '', minor = '', name = ''] = kept.split(',');
+  const [picture = '', minor = '', kind = '', name = ''] = kept.split(',');
   const title = decodeURIComponent(name);
   const named = JSON.parse(kinds) as Readonly<Record<string, string>>;
-  const facts = named[filters['kind']?.[0] ?? ''] ?? '';
+  const facts = named[decodeURIComponent(kind)] ?? '';
   const file = `${pictures}${/([^/]+)\/?$/.exec(address)?.[1] ?? ''}-${picture}`;
   return {
     address,

@@ -5,7 +5,7 @@ import { pageWords } from '#words/words.ts';
 import { listFilters, sizeMarks } from './findFilters.ts';
 import { costs, priceOf, pricesOf } from './figures.ts';
 import { markNames, nearestStep } from './marks.ts';
-import { asksReady } from './reading/filters.ts';
+import { asksReady } from './reading/asksReady.ts';
 import { fold, stem } from './reading/fold.ts';
 import type { Ask, Part, Reading } from './reading/reading.ts';
 import { MOST_NEAR, relaxed } from './reading/relax.ts';

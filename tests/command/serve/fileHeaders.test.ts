@@ -30,6 +30,7 @@ it('lets a browser keep for ever only what is named by its content', () => {
   const kept = (path: string) => headersFor(rules, path).get('cache-control') ?? '';
   for (const path of [
     '/_astro/a.1b2c.js',
+    ...LANGS.map((lang) => `/pagefind/${lang}/lists/1b2c/7.json`),
     ...LANGS.flatMap((lang) =>
       ['fragment', 'index', 'filter'].map((kind) => `/pagefind/${lang}/${kind}/unknown_1.pf_${kind}`),
     ),

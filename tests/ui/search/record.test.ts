@@ -13,6 +13,7 @@ const record = fc.record({
   name: fc.array(text, { maxLength: 4 }),
   others: fc.array(text, { maxLength: 4 }),
   filters: fc.array(fc.tuple(text, text), { maxLength: 4 }),
+  sizes: fc.array(fc.tuple(text, text), { maxLength: 4 }),
   made: fc.constantFrom('2016', '2024-06', '2026-09-01'),
   priceMinor: fc.option(fc.nat(100_000)),
   lengthMm: fc.nat(2000),
@@ -30,13 +31,13 @@ test('a record is read from its page as it was written, and from no other page',
   expect(recordOf('<main><div hidden></div></main>')).toBeNull();
 });
 
-test('a result shows name, price and picture from its address, whatever is in the name', () => {
+test('a result shows name, kind, price and picture from its address, whatever is in them', () => {
   fc.assert(
-    fc.property(record, (one) => {
-      const url = addressWith('/pieces/oxbow/', one);
+    fc.property(record, text, (one, kind) => {
+      const url = addressWith('/pieces/oxbow/', { ...one, filters: [['kind', kind]] });
       const shown = shownOf(
-        { url, filters: { kind: ['Bracelets'] } },
-        { pictures: '/p/', kinds: '{"Bracelets":"Bracelet"}', currency: 'GBP', lang: 'en' },
+        { url },
+        { pictures: '/p/', kinds: JSON.stringify({ [kind]: 'Bracelet' }), currency: 'GBP', lang: 'en' },
       );
       expect(shown.address).toBe('/pieces/oxbow/');
       expect(shown.title).toBe(one.title);
@@ -52,7 +53,7 @@ test('nothing of a record becomes markup in what is indexed', () => {
   fc.assert(
     fc.property(record, (one) => {
       const marks = indexedPage(one).match(/<[^>]*>/g) ?? [];
-      expect(marks.length).toBe(one.filters.length * 2 + 13);
+      expect(marks.length).toBe(one.sizes.length * 2 + 13);
     }),
   );
 });

@@ -1,28 +1,31 @@
 /** Pagefind behind the one question the page asks. Its files are fetched at the first call, not before. */
 import { costs, FIGURES, rankBy, type Figures, type Prices } from '../figures.ts';
+import { LIST_FILES, listFile, listName, readList, type Lists } from '../lists.ts';
+import type { FitsFilter } from '../marks.ts';
 import type { Sort } from '../query.ts';
+import type { Ask } from '../reading/reading.ts';
 
-type Filters = Readonly<Record<string, unknown>>;
+type Pairs = Pick<Extract<Ask, { readonly by: 'pairs' }>, 'any' | 'not'>;
 
 /** What the index keeps of a piece for showing it. */
-export type Hit = {
-  readonly url: string;
-  readonly filters: Readonly<Record<string, readonly string[] | undefined>>;
-};
+export type Hit = { readonly url: string };
 
 type Result = { readonly id: string; readonly data: () => Promise<Hit> };
 type SearchResult = { readonly results: readonly Result[] };
 
 type Pagefind = {
+  /** Path, below the index's, of what goes by the pieces' places in it. */
+  readonly placed: string;
   readonly options: (options: object) => Promise<void>;
   readonly init: () => Promise<void>;
   readonly search: (words: string | null, options: object) => Promise<SearchResult>;
 };
 
-/** Pieces that hold all the words, pass every one of the filters and cost what is within all the bounds. */
+/** Pieces that hold all the words, have what is asked for, can be made to every size and cost what is within all the bounds. */
 export type Wanted = {
   readonly words: string;
-  readonly filters: readonly Filters[];
+  readonly pairs: readonly Pairs[];
+  readonly sizes: readonly FitsFilter[];
   /** Minor units. */
   readonly prices: readonly Prices[];
 };
@@ -32,9 +35,6 @@ export type Engine = {
   readonly warm: () => Promise<void>;
   readonly search: (wanted: Wanted, sort: Sort) => Promise<readonly Result[]>;
 };
-
-/** Figures of every piece, and its place among them by what the index calls it. */
-type Known = { readonly figures: Figures; readonly places: ReadonlyMap<string, number> };
 
 /** What is asked for once; a failed load may be tried again: the network may be back. */
 function once<Loaded>(load: () => Promise<Loaded>): () => Promise<Loaded> {
@@ -55,28 +55,48 @@ export function searchEngine(folder: string): Engine {
     await pagefind.init();
     return pagefind;
   });
-  const know = once(async (): Promise<Known> => {
-    const answer = await fetch(`${folder}/${FIGURES}`);
-    if (!answer.ok) throw new Error(`got ${answer.status} for ${FIGURES}, expected prices and lengths`);
-    const figures = (await answer.json()) as Figures;
+  async function fetchPlaced<Content>(name: string): Promise<Content> {
+    const { placed } = await load();
+    const answer = await fetch(`${folder}/${placed}/${name}`);
+    if (!answer.ok) throw new Error(`got ${answer.status} for ${name}, expected a part of the index`);
+    return (await answer.json()) as Content;
+  }
+  const knowFigures = once(() => fetchPlaced<Figures>(FIGURES));
+  const files = Array.from({ length: LIST_FILES }, (_, file) =>
+    once(() => fetchPlaced<Lists>(listName(file))),
+  );
+  /** A piece's place by what the index calls it. */
+  const knowPlaces = once(async () => {
     // Asked for nothing, the index answers with all it has, in its own order.
     const { results } = await (await load()).search(null, {});
-    return { figures, places: new Map(results.map(({ id }, place) => [id, place])) };
+    return new Map(results.map(({ id }, place) => [id, place]));
   });
+  /** Tells of a place whether the piece there has what is asked for. */
+  async function hasOf({ any, not }: Pairs): Promise<(place: number) => boolean> {
+    const lists = await Promise.all(
+      any.map(async (pair) => readList((await files[listFile(pair)]?.()) ?? {}, pair)),
+    );
+    return (place) => lists.some((has) => has(place)) !== not;
+  }
 
   return {
     warm: async () => void (await load()),
-    search: async ({ words, filters, prices }, sort) => {
+    search: async ({ words, pairs, sizes, prices }, sort) => {
       const pagefind = await load();
-      const all = filters.filter((one) => Object.keys(one).length > 0);
-      const { results } = await pagefind.search(words === '' ? null : words, { filters: { all } });
       const ordered = sort === 'best' || (sort === 'newest' && words === '');
-      if (prices.length === 0 && ordered) return results;
-      const { figures, places } = await know();
-      const rank = rankBy(ordered ? 'best' : sort, figures);
+      const measured = prices.length > 0 || !ordered;
+      const [{ results }, figures, asked] = await Promise.all([
+        pagefind.search(words === '' ? null : words, { filters: { all: sizes } }),
+        measured ? knowFigures() : null,
+        Promise.all(pairs.map(hasOf)),
+      ]);
+      if (figures === null && asked.length === 0) return results;
+      const places = await knowPlaces();
       const found = results
         .map((result) => ({ result, place: places.get(result.id) ?? 0 }))
-        .filter(({ place }) => costs(figures.priceMinor[place] ?? null, prices));
+        .filter(({ place }) => asked.every((has) => has(place)))
+        .filter(({ place }) => costs(figures?.priceMinor[place] ?? null, prices));
+      const rank = figures && rankBy(ordered ? 'best' : sort, figures);
       if (rank !== null)
         found.sort((one, other) => rank(one.place) - rank(other.place) || one.place - other.place);
       return found.map(({ result }) => result);

@@ -63,15 +63,24 @@ export function shopSearch(folder: string, vocabularyAddress: string): Search {
       const reading =
         query.words === '' ? NOTHING : reader.readQuery(query.words, reader.opened, { unit, live });
       const sort = query.sort === 'best' ? (reading.sort ?? 'best') : query.sort;
+      const byHand = Object.entries(set).map(([group, value]): Ask => ({
+        by: 'pairs',
+        group,
+        any: [[group, value]],
+        not: false,
+      }));
       const ask = (parts: readonly Part[]): Promise<Hits> => {
-        const asks = [...parts.map((part) => part.ask), ...(size === null ? [] : [size])];
-        const isReady = set['status'] === ready || reader.asksReady(asks, ready);
+        const asks = [...parts.map((part) => part.ask), ...byHand, ...(size === null ? [] : [size])];
+        const isReady = reader.asksReady(asks, ready);
         const words = asks.flatMap((one) =>
           one.by === 'word' ? reader.stem(reader.fold(one.word), lang) : [],
         );
-        const filters = asks.map((one) => reader.filterOf(one, isReady)).filter((one) => one !== null);
+        const pairs = asks.filter((one) => one.by === 'pairs');
+        const sizes = asks.flatMap((one) =>
+          one.by === 'fits' ? [reader.fitsFilter(one.of, one.leastMm, one.mostMm, isReady)] : [],
+        );
         const prices = asks.flatMap((one) => (one.by === 'cost' ? reader.pricesOf(one, currency) : []));
-        return reader.engine.search({ words: words.join(' '), filters: [set, ...filters], prices }, sort);
+        return reader.engine.search({ words: words.join(' '), pairs, sizes, prices }, sort);
       };
       const empty = query.words !== '' && reading.parts.length === 0;
       const tooLittle = empty && !reading.hopeless && Object.keys(set).length === 0 && size === null;

@@ -21,11 +21,8 @@ export function readFragment(file: Uint8Array): Fragment {
   return JSON.parse(text.slice(MARK.length)) as Fragment;
 }
 
-/** The same without words, and with nothing of its filters but what a result shows. */
+/** The same without words and filters. */
 export function slimFragment(file: Uint8Array): Uint8Array {
-  const fragment = readFragment(file);
-  const { kind = [] } = fragment.filters;
-  return gzipSync(MARK + JSON.stringify({ ...fragment, content: '', word_count: 0, filters: { kind } }), {
-    level: 9,
-  });
+  const slim = { ...readFragment(file), content: '', word_count: 0, filters: {} };
+  return gzipSync(MARK + JSON.stringify(slim), { level: 9 });
 }

@@ -1,5 +1,6 @@
 /** One index for each language, in a folder of its own: who searches in one fetches nothing of the other. */
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { brotliCompressSync } from 'node:zlib';
@@ -9,6 +10,7 @@ import { address } from '../../site/addresses.ts';
 import type { FindRecord } from '../findRecord.ts';
 import { figuresOf, FIGURES } from '../figures.ts';
 import { addressWith } from '../hit.ts';
+import { listName, listsOf } from '../lists.ts';
 import { slimFragment } from './fragment.ts';
 import { indexedPage } from './indexedPage.ts';
 import { recordOf } from './recordOf.ts';
@@ -69,6 +71,26 @@ function entriesOf(site: string, lang: Lang): Entry[] {
   );
 }
 
+/**
+ * Writes what goes by the pieces' places in the index. A page that is open while the site is made anew
+ * goes on with what belongs to the index that it has: so it lies in a folder named by its content.
+ * @returns path of that, below the index's
+ */
+function writePlaced(folder: string, entries: readonly Entry[]): string {
+  const records = entries.map(({ record }) => record);
+  const lists = listsOf(records.map(({ filters }) => filters));
+  const files = [
+    [FIGURES, JSON.stringify(figuresOf(records))] as const,
+    ...lists.map((list, file) => [listName(file), JSON.stringify(list)] as const),
+  ];
+  const hash = createHash('sha256').update(JSON.stringify(entries.map(({ url }) => url)));
+  for (const [, text] of files) hash.update(text);
+  const placed = `lists/${hash.digest('hex').slice(0, 12)}`;
+  mkdirSync(join(folder, placed), { recursive: true });
+  for (const [name, text] of files) writeFileSync(join(folder, placed, name), text);
+  return placed;
+}
+
 async function writeIndex(folder: string, entries: readonly Entry[]): Promise<void> {
   const { index, errors } = await createIndex(PLAIN);
   if (index === undefined) throw new Error(errors.join('; '));
@@ -88,6 +110,5 @@ async function writeIndex(folder: string, entries: readonly Entry[]): Promise<vo
   for (const name of readdirSync(folder).filter((one) => UNUSED.test(one))) rmSync(join(folder, name));
   const script = join(folder, 'pagefind.js');
   const { code } = await minify(script, readFileSync(script, 'utf8'), { module: true });
-  writeFileSync(script, code);
-  writeFileSync(join(folder, FIGURES), JSON.stringify(figuresOf(entries.map(({ record }) => record))));
+  writeFileSync(script, `${code}export const placed="${writePlaced(folder, entries)}";`);
 }
