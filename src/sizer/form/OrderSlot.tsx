@@ -24,6 +24,8 @@ export type OrderSlotProps = {
   /** Which of them the form stands open for; null where it is closed. */
   readonly open: Ordered | null;
   readonly onOpen: (open: Ordered | null) => void;
+  /** Whether the one that lies finished is offered, in place of one to a size. */
+  readonly asItLies: boolean;
   readonly lang: Lang;
   /** Price and time, beside the button that orders. */
   readonly price: ComponentChildren;
@@ -33,7 +35,8 @@ export type OrderSlotProps = {
 const loadOrdering = () => import('../ordering/Ordering.tsx');
 
 export function OrderSlot(props: OrderSlotProps) {
-  const { words, format, shop, store, pieceId, items, open, onOpen, lang, price, loadWords } = props;
+  const { words, format, shop, store, pieceId, items, open, onOpen, asItLies, lang, price, loadWords } =
+    props;
   const item = items.sized;
   const [pending, setPending] = useState(false);
   /** The form that stood open when she left: it opens again, and doesn't take the focus. */
@@ -58,8 +61,15 @@ export function OrderSlot(props: OrderSlotProps) {
     <>
       <div class="sizer-buy" data-open={open !== null}>
         {price}
-        {open === null && (
+        {open === null && asItLies && (
+          // With a key of its own: pressed before the form came alive, it is pressed again for what it was.
+          <button key="ready" type="button" class="button" onClick={() => onOpen('ready')}>
+            {words.readyOrder}
+          </button>
+        )}
+        {open === null && !asItLies && (
           <button
+            key="sized"
             type="button"
             class="button"
             disabled={item === null}
@@ -71,7 +81,7 @@ export function OrderSlot(props: OrderSlotProps) {
         )}
         {open === null && item === null && (
           <p id={hintId} class="sizer-hint">
-            {words.orderFirst}
+            {asItLies ? words.readyOrSize : words.orderFirst}
           </p>
         )}
       </div>

@@ -12,7 +12,8 @@ export type ReadyOfferProps = {
   readonly format: Format;
   /** Begins those of the form's fields. */
   readonly id: string;
-  readonly onWant: () => void;
+  /** Null where a button beside the price asks for it. */
+  readonly onWant: (() => void) | null;
 };
 
 export function ReadyOffer({ piece, built, words, format, id, onWant }: ReadyOfferProps) {
@@ -28,9 +29,11 @@ export function ReadyOffer({ piece, built, words, format, id, onWant }: ReadyOff
         {suits === null ? words.readyHangs : words.readySuits(format, kind, suits)}
       </p>
       <p>
-        <button type="button" class="button" onClick={onWant}>
-          {words.readyOrder}
-        </button>{' '}
+        {onWant !== null && (
+          <button type="button" class="button" onClick={onWant}>
+            {words.readyOrder}
+          </button>
+        )}{' '}
         <a class="button plain" href={`#${measureId(id)}`}>
           {words.readyElse}
         </a>

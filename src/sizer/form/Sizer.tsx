@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { formatFor } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
+import { strandLengths } from '#words/strandLengths.ts';
 import type { AskingWords, BodyWords, OrderWords, ScreenWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import { formId } from '../model/elements.ts';
@@ -68,7 +69,10 @@ export function Sizer({ piece, shop, built, when, stays, lang, words, load }: Si
     sized: engine && engine.sizedItem(chosen, shop, lang, state, outcome),
     ready: engine && engine.readyItem(piece, engine.listedOf(piece), shop, lang, state.unit),
   };
-  const price = <Price {...view} priceMinor={figures.priceMinor} when={when} />;
+  // Until she asks for another, what is offered first is the one that lies finished.
+  const asItLies = piece.ready && state.text === '' && chosen === piece;
+  const lies = words.readyLies(format, strandLengths(format, built.figures.lengthsMm));
+  const price = <Price {...view} priceMinor={figures.priceMinor} when={asItLies ? lies : when} />;
   return (
     <section class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
       <div class="sizer-first">
@@ -123,6 +127,7 @@ export function Sizer({ piece, shop, built, when, stays, lang, words, load }: Si
               items={items}
               open={open}
               onOpen={setOpen}
+              asItLies={asItLies}
               lang={lang}
               price={price}
               loadWords={load.order}
@@ -131,7 +136,12 @@ export function Sizer({ piece, shop, built, when, stays, lang, words, load }: Si
             price
           )}
           {piece.ready && (
-            <ReadyOffer {...view} piece={piece} built={built} onWant={() => setOpen('ready')} />
+            <ReadyOffer
+              {...view}
+              piece={piece}
+              built={built}
+              onWant={asItLies ? null : () => setOpen('ready')}
+            />
           )}
           <Figures {...view} figures={figures} listed={sizing === null} />
           {candidate !== null && engine !== null && (

@@ -81,7 +81,9 @@ export const sizing: typeof english = {
   readySuits: (f, kind, { snug, easy, loose }) =>
     `Bequem sitzt es bei ${f.length(easy)} (${ROUND[kind]}), anliegend bei ${f.length(snug)}, locker bei ${f.length(loose)}.`,
   readyHangs: 'Unter „Getragen“ sehen Sie, wo es bei Ihnen hängt.',
+  readyLies: (f, lengths) => `Liegt fertig da, ${f.list(lengths)} lang`,
   readyOrder: 'So nehmen, wie es daliegt',
+  readyOrSize: 'Oder oben Ihr Maß angeben, dann wird eines für Sie gemacht.',
   readyElse: 'Nicht Ihre Größe? Ihre angeben',
   resultTitle: 'Das bekämen Sie',
   listedTitle: 'So liegt es im Laden',

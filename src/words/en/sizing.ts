@@ -91,7 +91,9 @@ export const sizing = {
   readySuits: (f: Format, kind: PieceKind, { snug, easy, loose }: Readonly<Record<Sit, number>>): string =>
     `It sits easy on a ${ROUND[kind]} of ${f.length(easy)}, snug on ${f.length(snug)}, loose on ${f.length(loose)}.`,
   readyHangs: 'Under “Worn” you see where it hangs on you.',
+  readyLies: (f: Format, lengths: readonly string[]): string => `Lies here finished, ${f.list(lengths)} long`,
   readyOrder: 'Have it as it lies there',
+  readyOrSize: 'Or give your size above, and one is made for you.',
   readyElse: 'Not your size? Give yours',
   resultTitle: 'What you would get',
   listedTitle: 'As it is in the shop',
