@@ -1,6 +1,7 @@
 /** A form of the content from opening to the file: saved, refused at its field, met by another window, made new. */
 import { describe, expect, it } from 'vitest';
 import { beginEntry, stepEntry, type EntrySheet, type EntryStep } from '#bench/models/content/editEntry.ts';
+import { tutorialFields } from '#bench/models/content/entrySchemas.ts';
 import { beginPiece, stepPiece } from '#bench/models/content/newPiece.ts';
 import { ID, shortNameOf, stepNew } from '#bench/models/content/newEntry.ts';
 import { actionsFor, withPieceAction } from '#bench/models/content/pieceAction.ts';
@@ -69,6 +70,18 @@ describe('a save', () => {
     const [, tray] = ['hole', 'tray'].map((key) => sheet.nodes.find((node) => node.key === key));
     expect(tray).toMatchObject({ typed: 'B3' });
     expect(kept.textOf(FILE)).toBe(before);
+  });
+
+  it('of a form that asks for other fields than the usual keeps those', () => {
+    const kept = keptContent();
+    const piece: EntryKey = { kind: 'piece', id: 'row' };
+    const sheet = beginEntry(opened(kept, piece), tutorialFields);
+    const form = posted(sheet, { 'teach.steps.cut-wire': 'Cut {length} off the spool.' });
+    const place = { store: kept.store, frame, fields: tutorialFields };
+    expect(stepEntry(form, opened(kept, piece), place)).toEqual({ done: 'saved' });
+    expect(opened(kept, piece).data).toMatchObject({
+      teach: { steps: { 'cut-wire': 'Cut {length} off the spool.' } },
+    });
   });
 
   it('that upsets a piece says where, with the way there', () => {

@@ -170,3 +170,24 @@ describe.each([
     expect(controls.filter((id) => id !== '' && !met.has(id))).toEqual([]);
   });
 });
+
+test('a step of a tutorial is told in her own words, with what hands need in it, and as usual again', async () => {
+  const file = (): string => readFileSync(join(folder, 'pieces/two-locks.yaml'), 'utf8');
+  const before = file();
+  const page = await open('/bench/pieces/two-locks/tutorial/');
+  const cut = page.getByLabel('Cutting the wire', { exact: true }).first();
+  // Without the length nobody could cut it.
+  await cut.fill('Cut it off the spool, and a finger more.');
+  await save(page);
+  expect(await cut.getAttribute('aria-invalid')).toBe('true');
+  expect(file()).toBe(before);
+  await cut.fill('Cut {length} off the spool, and a finger more.');
+  await save(page);
+  await page.getByText('Saved.').waitFor();
+  expect(file()).toContain('Cut {length} off the spool, and a finger more.');
+  expect(await page.locator('main').innerText()).toMatch(/Cut \d[^{}]* off the spool, and a finger more\./);
+  await cut.fill('');
+  await save(page);
+  await page.getByText('Saved.').waitFor();
+  expect(file()).not.toContain('off the spool');
+});

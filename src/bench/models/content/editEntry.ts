@@ -152,8 +152,11 @@ function typedIn(
 }
 
 /** What a posted form would change, whether it is ever saved or not. */
-export function typedChange(posted: URLSearchParams, opened: Opened, { shop }: Frame): Change {
-  const { seen, nodes, body } = typedIn(posted, opened);
+export function typedChange(posted: URLSearchParams, opened: Opened, frame: Frame): Change {
+  return changeOf(typedIn(posted, opened), frame);
+}
+
+function changeOf({ seen, nodes, body }: ReturnType<typeof typedIn>, { shop }: Frame): Change {
   return {
     changes: formChanges(nodes, shop.rules.currency),
     body: body === seen.body ? undefined : body,
@@ -162,12 +165,13 @@ export function typedChange(posted: URLSearchParams, opened: Opened, { shop }: F
 
 /** What a posted form comes to. */
 export function stepEntry(posted: URLSearchParams, opened: Opened, place: EntryPlace): EntryStep {
-  const { form, seen, nodes, body: typedBody } = typedIn(posted, opened, place.fields);
+  const typed = typedIn(posted, opened, place.fields);
+  const { form, seen, nodes, body: typedBody } = typed;
   const again = (tried: Tried): EntryStep => ({
     sheet: sheetOf(seen, nodes, { ...tried, ...(typedBody === undefined ? {} : { body: typedBody }) }),
   });
   if (form.get('do') !== 'save') return again({});
-  const { changes, body } = typedChange(posted, opened, place.frame);
+  const { changes, body } = changeOf(typed, place.frame);
   if (changes.length === 0 && body === undefined) return { done: 'unchanged' };
   const saved = saveOver(seen, { changes, body }, place);
   if ('clash' in saved) return { sheet: saved.clash };
