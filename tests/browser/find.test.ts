@@ -176,6 +176,7 @@ describe('the search page', () => {
     ['/find/', 'for a 17 cm wrist'],
     ['/find/', 'silver earrings'],
     ['/find/', 'green or blue bracelet'],
+    ['/find/', 'silver bracelet with 8 mm beads under £90'],
     ['/find/', 'Bell at Six'],
     ['/de/find/', 'Holzkette'],
     ['/de/find/', 'Armband für 16 cm Handgelenk unter 50 £'],
@@ -224,8 +225,10 @@ describe('the search page', () => {
     ['/find/', 'bracelet under £40'],
     ['/find/', 'river'],
     ['/find/', 'dark green glass'],
+    ['/find/', 'river wooden bracelet for a 17 cm wrist under £40'],
     ['/de/find/', 'Kette mit Flussglas'],
     ['/de/find/', 'Messingkugel'],
+    ['/de/find/', 'Messingkugel Armband aus Holz unter 50 £'],
   ])('%s moves less than 100 KB for a first search, “%s”', async (path, words) => {
     const { page } = await visit(path);
     await page.waitForLoadState('networkidle');
