@@ -49,7 +49,9 @@ export async function alive(page: Page): Promise<void> {
   await page.waitForLoadState('load');
   const asleep = async (): Promise<number> => {
     const islands = await page.locator('[data-asleep]').all();
-    for (const island of islands) await island.dispatchEvent('pointerover').catch(() => null);
+    // One that has come alive meanwhile isn't waited for.
+    for (const island of islands)
+      await island.dispatchEvent('pointerover', {}, { timeout: 1_000 }).catch(() => null);
     return islands.length;
   };
   await vi.waitUntil(async () => (await asleep()) === 0, { timeout: 30_000, interval: 100 });

@@ -215,10 +215,7 @@ async function withForm(page: Page, path: string, form: string): Promise<void> {
   await page.route(`**${path}`, async (route) => {
     const response = await route.fetch();
     const body = (await response.text())
-      .replace(
-        '&quot;kind&quot;:[0,&quot;desk&quot;],&quot;address&quot;:[0,&quot;/desk/orders&quot;]',
-        `&quot;kind&quot;:[0,&quot;form&quot;],&quot;address&quot;:[0,&quot;${form}&quot;]`,
-      )
+      .replace('"kind":"desk","address":"/desk/orders"', `"kind":"form","address":"${form}"`)
       .replace(/connect-src 'self'/, `connect-src 'self' ${new URL(form).origin}`);
     expect(body).toContain(form);
     await route.fulfill({ response, body });

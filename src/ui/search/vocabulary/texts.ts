@@ -73,7 +73,7 @@ export type PieceWords = {
   /** Of its own name. */
   readonly name: readonly string[];
   readonly others: readonly string[];
-  /** Its own names that would be read as something else if it weren't for them. */
+  /** Names, at the bench also of what it is made of, that would be read as something else if it weren’t for them. */
   readonly misread: readonly string[];
 };
 
@@ -88,7 +88,8 @@ export function pieceWords(piece: Piece, shop: Shop, lang: Lang, reach: Reach = 
   const { sense } = termsOf(shop, lang);
   const plain = (word: string): boolean => sense(fold(word)) === null;
   const names = namesOf(piece, lang, reach);
-  const own = reach === 'page' ? [textsOf(piece, lang).name] : LANGS.map((of) => textsOf(piece, of).name);
+  // At the bench, which nothing has to be fetched for, what it is made of is asked for by its whole name too.
+  const own = reach === 'page' ? [textsOf(piece, lang).name] : names;
   const misread = own.filter((one) => !wordsOf(one).every(plain));
   const { name, summary, story } = textsOf(piece, lang);
   const shown = lookedFor(piece.design).map(({ id }) => id);
