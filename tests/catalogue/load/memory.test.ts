@@ -9,6 +9,9 @@ import { onDisk, type Overlay } from '#catalogue/read/folder.ts';
 import type { Memory } from '#catalogue/read/memory.ts';
 import { CONTENT } from '#tests/support/catalogue.ts';
 
+/** Each reads the whole catalogue some ten times. */
+const RUNS = process.env['CLASPWISE_THOROUGH'] ? 60 : 6;
+
 const { shop, components, wires, pieces, guides } = contentFiles(onDisk(CONTENT));
 
 /** What hands do to a file: harmless, told as a problem elsewhere, or breaking it. */
@@ -44,7 +47,7 @@ test('after any edits', () => {
         );
       }
     }),
-    { numRuns: 15 },
+    { numRuns: RUNS },
   );
 });
 
