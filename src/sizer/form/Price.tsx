@@ -1,4 +1,4 @@
-/** What it costs as it is shown, and by when it would be sent. */
+/** What it costs as it is shown, and by when it would be sent or that it lies finished. */
 import type { Format } from '#words/format.ts';
 import type { AskingWords } from '#words/words.ts';
 
@@ -7,7 +7,7 @@ export type PriceProps = {
   readonly format: Format;
   /** Minor units of the shop's currency. */
   readonly priceMinor: number;
-  /** By when; null where it isn't made any more. */
+  /** By when, or what lies finished; null where neither is to be said. */
   readonly when: string | null;
 };
 

@@ -71,8 +71,8 @@ export function Sizer({ piece, shop, built, when, stays, lang, words, load }: Si
   };
   // Until she asks for another, what is offered first is the one that lies finished.
   const asItLies = piece.ready && state.text === '' && chosen === piece;
-  const lies = words.readyLies(format, strandLengths(format, built.figures.lengthsMm));
-  const price = <Price {...view} priceMinor={figures.priceMinor} when={asItLies ? lies : when} />;
+  const beside = asItLies ? words.readyLies(format, strandLengths(format, built.figures.lengthsMm)) : when;
+  const price = <Price {...view} priceMinor={figures.priceMinor} when={beside} />;
   return (
     <section class="sizer" data-of={state.of} aria-labelledby={`${id}-title`}>
       <div class="sizer-first">
