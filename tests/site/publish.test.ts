@@ -53,11 +53,16 @@ describe('a change is published', () => {
     const visitor = async (): Promise<void> => {
       while (going) {
         for (const path of asked) {
-          const answer = await fetch(shop?.base + path);
-          const text = await answer.text();
-          const whole = path.endsWith('.json') ? text.endsWith('}') : text.trimEnd().endsWith('</html>');
-          answers += 1;
-          if (answer.status !== 200 || !whole) wrong.push(`${answer.status} ${path} ${text.slice(-20)}`);
+          try {
+            const answer = await fetch(shop?.base + path);
+            const text = await answer.text();
+            const whole = path.endsWith('.json') ? text.endsWith('}') : text.trimEnd().endsWith('</html>');
+            answers += 1;
+            if (answer.status !== 200 || !whole) wrong.push(`${answer.status} ${path} ${text.slice(-20)}`);
+          } catch (error) {
+            wrong.push(`${path} ${String(error)} ${String((error as Error).cause)}`);
+            return;
+          }
         }
       }
     };

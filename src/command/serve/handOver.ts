@@ -15,6 +15,8 @@ const START = join(import.meta.dirname, '..', 'start.ts');
 export const TAKES_OVER = '--takes-over';
 const LISTEN = 'listen';
 const READY = 'ready';
+/** After a hand-over, ms: somebody who reads on meanwhile comes to the new program by a connection of its own. */
+const IDLE_AFTER_MS = 5000;
 
 /**
  * The tablets' door is left to the new process, which opens its own. Settles once that one answers requests; where it can't, this one goes on as before.
@@ -40,7 +42,7 @@ export async function handOver(server: Server, door: TabletDoor): Promise<boolea
 
 /**
  * Takes no new connections and cuts none: what has begun is answered, and so is a request that is on its way by a
- * connection that was kept open. That ends with its answer, the next one reaches the new program; an idle one ends by time.
+ * connection that was kept open. That ends with its answer, the next one reaches the new program; one that stays idle is ended after a while.
  */
 function endGently(server: Server): void {
   server.prependListener('request', (_request, response: ServerResponse) => {
@@ -48,6 +50,10 @@ function endGently(server: Server): void {
   });
   // That of an HTTP server would cut connections that are idle at this moment.
   PlainServer.prototype.close.call(server);
+  setTimeout(() => {
+    // What has come by them meanwhile is read first: then they aren't idle any more.
+    setImmediate(() => server.closeIdleConnections());
+  }, IDLE_AFTER_MS).unref();
 }
 
 /** Ends when the other ends, and takes it along when told to end. */

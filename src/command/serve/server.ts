@@ -17,6 +17,13 @@ import { asHost, type Handler } from './host.ts';
 import { answerWithFile } from './publicFiles.ts';
 import { follow, type Served } from './served.ts';
 
+/**
+ * How long a connection without a request is kept open, ms. After work that holds the process up for
+ * longer, Node cuts such connections before it reads what has come by them meanwhile: Node's own 5 s are
+ * soon over where the bench reads a thousand files on a slow machine. A minute is what proxies expect too.
+ */
+const IDLE_MS = 65_000;
+
 /** How many ports above the wanted one are tried when it is taken. */
 const PORTS_TRIED = 20;
 
@@ -35,7 +42,7 @@ export async function serve(
 ): Promise<{ server: Server; port: number; base: string }> {
   const { handler, base, door, onOther } = await shopHandler();
   for (let candidate = port; candidate <= port + PORTS_TRIED; candidate += 1) {
-    const server = createServer(handler);
+    const server = createServer({ keepAliveTimeout: IDLE_MS }, handler);
     if (await listens(server, host, candidate)) {
       onOther(() => handOver(server, door));
       void door.apply();
@@ -49,7 +56,7 @@ export async function serve(
 /** The same in place of a process that runs another program: it sends the socket. */
 export async function serveInPlace(): Promise<void> {
   const { handler, door, onOther } = await shopHandler();
-  const server = createServer(handler);
+  const server = createServer({ keepAliveTimeout: IDLE_MS }, handler);
   onOther(() => handOver(server, door));
   takeOver(server);
   // The other process closes its own as soon as this one answers.
