@@ -1,58 +1,85 @@
 /** No file may stand on itself by way of others, and no folder on one beside it that stands on it. */
-import { globSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join, normalize } from 'node:path';
-import { cruise, type ICruiseResult } from 'dependency-cruiser';
+import ts from 'typescript';
 import { expect, test } from 'vitest';
 import { stages } from '../../.config/layers.mjs';
 
-async function cyclesIn(baseDir: string, folder: string) {
-  const { output } = await cruise([folder], {
-    baseDir,
-    doNotFollow: { path: 'node_modules' },
-    exclude: { path: 'node_modules' },
-    enhancedResolveOptions: { extensions: ['.ts', '.tsx'] },
-    tsPreCompilationDeps: 'specify',
-    // Without it the rules are read and not applied.
-    validate: true,
-    ruleSet: {
-      forbidden: [{ name: 'no-cycle', severity: 'error', from: {}, to: { circular: true } }],
-    },
-  });
-  const { summary, modules } = output as ICruiseResult;
-  const cycles = summary.violations.map((violation) => `${violation.from} → ${violation.to}`);
-  return { files: modules.length, cycles };
-}
-
-test('no import cycles in src, types included', { timeout: 180_000 }, async () => {
-  const { files, cycles } = await cyclesIn(new URL('../..', import.meta.url).pathname, 'src');
-  expect(files).toBeGreaterThan(300);
-  expect(cycles).toEqual([]);
-});
-
-test.each(['import', 'import type'])('a cycle by %s is found', async (keyword) => {
-  const folder = mkdtempSync(join(tmpdir(), 'cycle-'));
-  try {
-    writeFileSync(join(folder, 'one.ts'), `${keyword} { Other } from './other.ts';\nexport class One {}\n`);
-    writeFileSync(join(folder, 'other.ts'), `import { One } from './one.ts';\nexport class Other {}\n`);
-    const { cycles } = await cyclesIn(folder, '.');
-    expect(cycles).toEqual([expect.stringMatching(/one\.ts → other\.ts|other\.ts → one\.ts/)]);
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-});
-
 type Import = { readonly from: string; readonly to: string };
 
-/** Every import of one file of src by another, Astro's included. */
-function importsOfSrc(): Import[] {
-  return globSync('src/**/*.{ts,tsx,astro}').flatMap((from) =>
-    [...readFileSync(from, 'utf8').matchAll(/(?:from|import|import\()\s*'([#.][^'?]+)/g)].map(([, spec]) => ({
-      from,
-      to: spec!.startsWith('#') ? `src/${spec!.slice(1)}` : normalize(join(from, '..', spec!)),
-    })),
-  );
+/** All that a file names as an import, types and what is fetched later included; of Astro's, its scripts' as well. */
+function namedIn(file: string, text: string): readonly string[] {
+  const code = file.endsWith('.astro')
+    ? [...text.matchAll(/^---$([\s\S]*?)^---$|<script[^>]*>([\s\S]*?)<\/script>/gm)].map(
+        ([, front, script]) => front ?? script ?? '',
+      )
+    : [text];
+  return code.flatMap((part) => ts.preProcessFile(part).importedFiles.map(({ fileName }) => fileName));
 }
+
+const fileOf = (from: string, named: string): string =>
+  (named.startsWith('#') ? `src/${named.slice(1)}` : normalize(join(from, '..', named))).replace(/\?.*$/, '');
+
+const importsOf = (from: string, text: string): readonly Import[] =>
+  namedIn(from, text)
+    .filter((named) => /^[#.]/.test(named))
+    .map((named) => ({ from, to: fileOf(from, named) }));
+
+const importsOfSrc = globSync('src/**/*.{ts,tsx,astro}').flatMap((from) =>
+  importsOf(from, readFileSync(from, 'utf8')),
+);
+
+/** One way round for each knot of imports: names from one to itself again. */
+function cyclesIn(imports: readonly Import[]): readonly string[] {
+  const next = Map.groupBy(imports, ({ from }) => from);
+  const done = new Set<string>();
+  const found: string[] = [];
+  const visit = (file: string, road: readonly string[]): void => {
+    const at = road.indexOf(file);
+    if (at >= 0) found.push([...road.slice(at), file].join(' → '));
+    if (at >= 0 || done.has(file)) return;
+    for (const { to } of next.get(file) ?? []) visit(to, [...road, file]);
+    done.add(file);
+  };
+  for (const file of next.keys()) visit(file, []);
+  return found;
+}
+
+test('every import of src leads to a file', () => {
+  expect(importsOfSrc.length).toBeGreaterThan(1000);
+  expect(importsOfSrc.filter(({ to }) => !existsSync(to))).toEqual([]);
+});
+
+test('no import cycles in src, types included', () => {
+  expect(cyclesIn(importsOfSrc)).toEqual([]);
+});
+
+test.each([
+  `import { Other } from './other.ts';`,
+  `import type { Other } from './other.ts';`,
+  `import './other.ts';`,
+  `export * from './other.ts';`,
+  `export type { Other } from './other.ts';`,
+  `const other = await import('./other.ts');`,
+  `const { Other } = await import('#core/other.ts?bundle');`,
+  `type Other = import('./other.ts').Other;`,
+])('a cycle is found by: %s', (line) => {
+  const one = importsOf('src/core/one.ts', `${line}\nexport class One {}\n`);
+  const other = importsOf('src/core/other.ts', `import { Third } from '../third.ts';\n`);
+  const third = importsOf('src/third.ts', `import { One } from '#core/one.ts';\n`);
+  expect(cyclesIn([...one, ...other, ...third])).toEqual([
+    'src/core/one.ts → src/core/other.ts → src/third.ts → src/core/one.ts',
+  ]);
+  expect(cyclesIn([...one, ...other])).toEqual([]);
+});
+
+test('imports of an Astro file and of its script are seen', () => {
+  const text = `---\nimport '../one.ts';\n---\n<p>from './no.ts'</p>\n<script>\n  import '#core/other.ts';\n</script>\n`;
+  expect(importsOf('src/ui/Page.astro', text).map(({ to }) => to)).toEqual([
+    'src/one.ts',
+    'src/core/other.ts',
+  ]);
+});
 
 /** Imports as seen in the folder that both files stand in: `{ from: 'model/', to: 'index.ts' }`. */
 function byFolder(imports: readonly Import[]): Map<string, Import[]> {
@@ -80,14 +107,14 @@ function circular(imports: readonly Import[]): string[] {
 }
 
 test('no folder of src stands on itself by way of the folders beside it', () => {
-  const folders = byFolder(importsOfSrc());
+  const folders = byFolder(importsOfSrc);
   expect(folders.size).toBeGreaterThan(30);
   for (const [folder, imports] of folders) expect(circular(imports), folder).toEqual([]);
   expect(circular([...folders.get('src')!, { from: 'core/', to: 'pages/' }])).toContain('core/');
 });
 
 test.each(Object.keys(stages))('no stage of src/%s imports a file beside the stages', (folder) => {
-  const imports = byFolder(importsOfSrc()).get(`src/${folder}`) ?? [];
+  const imports = byFolder(importsOfSrc).get(`src/${folder}`) ?? [];
   expect(imports.length).toBeGreaterThan(0);
   expect(imports.filter(({ from, to }) => from.endsWith('/') && !to.endsWith('/'))).toEqual([]);
 });
