@@ -6,9 +6,9 @@ import { barrierRadius } from './barrierLoop.ts';
 import { closingRadii } from './fixedPoints.ts';
 
 const THOROUGH = process.env['CLASPWISE_THOROUGH'] !== undefined;
-const STRANDS = THOROUGH ? 1000 : 60;
+const STRANDS = THOROUGH ? 1000 : 40;
 const VERIFIED = THOROUGH ? 20_000 : 3000;
-const RINGS = THOROUGH ? 20_000 : 200;
+const RINGS = THOROUGH ? 20_000 : 120;
 /** Starts of the judge for each ring. */
 const STARTS = 5;
 

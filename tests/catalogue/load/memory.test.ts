@@ -10,7 +10,7 @@ import type { Memory } from '#catalogue/read/memory.ts';
 import { CONTENT } from '#tests/support/catalogue.ts';
 
 /** Each reads the whole catalogue some ten times. */
-const RUNS = process.env['CLASPWISE_THOROUGH'] ? 60 : 6;
+const RUNS = process.env['CLASPWISE_THOROUGH'] ? 60 : 4;
 
 const { shop, components, wires, pieces, guides } = contentFiles(onDisk(CONTENT));
 

@@ -8,7 +8,7 @@ import { bestOf, nearestOf, tryAll, type Tried } from '#tests/judges/exhaustive.
 import { rules } from '../designs.ts';
 import { random, randomDesign } from '../random.ts';
 
-const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 100 : 500;
+const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 100 : 300;
 
 type Compared = { fits: number; near: number; outside: number };
 

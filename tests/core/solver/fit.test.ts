@@ -151,14 +151,14 @@ describe('a search that would not end is refused, whatever it is asked', () => {
   });
 
   /**
-   * Sixteen sections alike but for what they take: half of one component, half
+   * Twelve sections alike but for what they take: half of one component, half
    * of another. There is enough of either for any length, and not of both.
    */
   const torn = (): Search => {
-    const sections = Array.from({ length: 16 }, (_, at) => ({
+    const sections = Array.from({ length: 12 }, (_, at) => ({
       usual: 0,
       most: 9,
-      takes: at < 8 ? [1, 0] : [0, 1],
+      takes: at < 6 ? [1, 0] : [0, 1],
     }));
     const stock = [
       { component: 'a', left: 35 },
