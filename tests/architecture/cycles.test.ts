@@ -31,14 +31,15 @@ const importsOfSrc = globSync('src/**/*.{ts,tsx,astro}').flatMap((from) =>
 
 /** One way round for each knot of imports: names from one to itself again. */
 function cyclesIn(imports: readonly Import[]): readonly string[] {
-  const next = Map.groupBy(imports, ({ from }) => from);
+  const next = new Map<string, string[]>();
+  for (const { from, to } of imports) next.set(from, [...(next.get(from) ?? []), to]);
   const done = new Set<string>();
   const found: string[] = [];
   const visit = (file: string, road: readonly string[]): void => {
     const at = road.indexOf(file);
     if (at >= 0) found.push([...road.slice(at), file].join(' → '));
     if (at >= 0 || done.has(file)) return;
-    for (const { to } of next.get(file) ?? []) visit(to, [...road, file]);
+    for (const to of next.get(file) ?? []) visit(to, [...road, file]);
     done.add(file);
   };
   for (const file of next.keys()) visit(file, []);
