@@ -2,7 +2,7 @@
 import { globSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { GROUPS } from '#bench/views/places.ts';
-import { addressOf, PAGES } from '#tests/browser/bench/pages.ts';
+import { addressOf, FURTHER, PLACES } from '#tests/browser/bench/pages.ts';
 
 /** Opened by tests of their own, for they stand only after something was done. */
 const ELSEWHERE: Readonly<Record<string, string>> = {
@@ -30,7 +30,7 @@ const patternOf = (file: string): RegExp =>
   );
 
 test('every page at the bench is opened by the browser tests', () => {
-  const paths = PAGES.map((page) => addressOf(page, 'A-1').replace(/\?.*/, ''));
+  const paths = [...PLACES, ...FURTHER].map((page) => addressOf(page, 'A-1').replace(/\?.*/, ''));
   const files = globSync('**/*.astro', { cwd: root });
   const missing = files.filter(
     (file) => !(file in ELSEWHERE) && !paths.some((at) => patternOf(file).test(at)),

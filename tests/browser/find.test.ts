@@ -8,7 +8,7 @@ import { openVocabulary } from '#ui/search/reading/open.ts';
 import { readQuery } from '#ui/search/reading/read.ts';
 import { buildVocabulary } from '#ui/search/vocabulary/build.ts';
 import { catalogueOf } from '#tests/support/catalogue.ts';
-import { newPage, visit, type Watched } from './shop.ts';
+import { beforeScripts, newPage, visit, type Watched } from './shop.ts';
 
 const catalogue = catalogueOf(process.env.CLASPWISE_CONTENT);
 const { pieces, shop: shopFacts } = catalogue;
@@ -53,15 +53,7 @@ async function allHits(page: Page): Promise<string[]> {
 describe('the search page', () => {
   test('answers what was typed before its script had come', async () => {
     const { page } = await visit('about:blank');
-    let typed = (): void => undefined;
-    const whenTyped = new Promise<void>((resolve) => (typed = resolve));
-    await page.route(/\.js$/, async (route) => {
-      await whenTyped;
-      await route.continue();
-    });
-    await page.goto('/find/', { waitUntil: 'commit' });
-    await page.locator('#find-words').fill('porcelain');
-    typed();
+    await beforeScripts(page, '/find/', () => page.locator('#find-words').fill('porcelain'));
     await answered(page);
     expect(await hits(page)).toContain('Wash Day');
     expect(page.url()).toContain('q=porcelain');
@@ -231,7 +223,6 @@ describe('the search page', () => {
     ['/de/find/', 'Messingkugel Armband aus Holz unter 50 £'],
   ])('%s moves less than 100 KB for a first search, “%s”', async (path, words) => {
     const { page } = await visit(path);
-    await page.waitForLoadState('networkidle');
     const moved: Promise<number>[] = [];
     page.on('requestfinished', (request) => {
       if (!/\/pictures\//.test(request.url()))

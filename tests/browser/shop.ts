@@ -44,6 +44,18 @@ export async function visit(
   return watched;
 }
 
+/** Goes to a path and does something there before any script of the page has come, as on a slow line. */
+export async function beforeScripts(page: Page, path: string, doing: () => Promise<void>): Promise<void> {
+  let done = (): void => undefined;
+  const whenDone = new Promise<void>((resolve) => (done = resolve));
+  await page.route(/\.js$/, async (route) => {
+    await whenDone;
+    await route.continue();
+  });
+  await page.goto(path, { waitUntil: 'commit' });
+  await doing().finally(done);
+}
+
 /** Turns to the page's form, as a pointer would, again until it is alive: it may not listen yet. */
 export async function alive(page: Page): Promise<void> {
   await page.waitForLoadState('load');

@@ -12,17 +12,36 @@ for (const here of document.querySelectorAll('.bar [aria-current]')) {
   here.parentElement.scrollLeft = here.offsetLeft - here.parentElement.clientWidth / 2 + here.offsetWidth / 2;
 }
 
+/**
+ * Whether a field was set while this script was still on its way: what it does as one is set, it then does at once.
+ * A page that was gone back to is filled in by the browser, and stays as it was left.
+ */
+const isFresh = performance.getEntriesByType('navigation')[0]?.type === 'navigate';
+const wasSet = (field) => isFresh && isOtherThanBuilt(field);
+
+function isOtherThanBuilt(field) {
+  if (field instanceof HTMLSelectElement) {
+    const built = [...field.options].findIndex((option) => option.defaultSelected);
+    return field.selectedIndex !== Math.max(0, built);
+  }
+  if (field.type === 'checkbox' || field.type === 'radio') return field.checked !== field.defaultChecked;
+  return 'defaultValue' in field && field.value !== field.defaultValue;
+}
+
 /** Ticks of a card are kept on this device until the card has others. */
 const card = document.querySelector('[data-ticks]');
 if (card !== null) {
   const key = `bench-ticks-${card.getAttribute('data-ticks')}`;
   const boxes = [...card.querySelectorAll('input[type=checkbox]')];
   const stored = (localStorage.getItem(key) ?? '').split(' ');
-  for (const box of boxes) box.checked = stored.includes(box.name);
-  card.addEventListener('change', () => {
+  const early = boxes.filter(wasSet);
+  for (const box of boxes) box.checked = stored.includes(box.name) || early.includes(box);
+  const keep = () => {
     const ticked = boxes.filter((box) => box.checked).map((box) => box.name);
     localStorage.setItem(key, ticked.join(' '));
-  });
+  };
+  if (early.length > 0) keep();
+  card.addEventListener('change', keep);
 }
 
 /** Files dropped anywhere on the page go into the form's field. */
@@ -44,15 +63,16 @@ if (form !== null) {
 /** A slip's address opened at the bench: the order stands behind the #, which no server sees. */
 const text = document.querySelector('[data-from-fragment]');
 if (text !== null && location.hash.startsWith('#claspwise')) {
-  text.value = location.hash.slice(1);
+  text.value = `${text.value}\n${location.hash.slice(1)}`.trim();
   history.replaceState(null, '', location.pathname);
 }
 
 /** A colour that is chosen is meant: the tick that says there is none goes by itself. */
 for (const tick of document.querySelectorAll('[data-without]')) {
-  document.getElementById(tick.dataset.without)?.addEventListener('input', () => {
-    tick.checked = false;
-  });
+  const colour = document.getElementById(tick.dataset.without);
+  const mean = () => (tick.checked = false);
+  if (wasSet(colour)) mean();
+  colour.addEventListener('input', mean);
 }
 
 /** A part is drawn anew as it is typed, and its kind brings the fields that belong to it. */
@@ -62,25 +82,31 @@ if (content && drawn) {
   const RESTS_MS = 200;
   const show = content.querySelector('[data-show]');
   show.hidden = true;
+  const draw = () => {
+    const typed = [...new FormData(content)].filter(
+      ([name, value]) => value !== '' && !/^(seen|digest|do)/.test(name),
+    );
+    const [address] = drawn.src.split('?');
+    drawn.src = `${address}?${new URLSearchParams(typed)}`;
+  };
+  const reshow = (field) => {
+    // Where the page was, and at the field that was changed.
+    sessionStorage.setItem('bench-reshown', field.id);
+    content.requestSubmit(show);
+  };
   let waiting = 0;
-  content.addEventListener('input', (event) => {
+  content.addEventListener('input', ({ target }) => {
     clearTimeout(waiting);
-    waiting = setTimeout(() => {
-      const typed = [...new FormData(content)].filter(
-        ([name, value]) => value !== '' && !/^(seen|digest|do)/.test(name),
-      );
-      const [address] = drawn.src.split('?');
-      drawn.src = `${address}?${new URLSearchParams(typed)}`;
-    }, RESTS_MS);
-    if (event.target.matches('[data-reshow]')) {
-      // Where the page was, and at the field that was changed.
-      sessionStorage.setItem('bench-reshown', event.target.id);
-      content.requestSubmit(show);
-    }
+    waiting = setTimeout(draw, RESTS_MS);
+    if (target.matches('[data-reshow]')) reshow(target);
   });
   const reshown = sessionStorage.getItem('bench-reshown');
   sessionStorage.removeItem('bench-reshown');
   if (reshown !== null) document.getElementById(reshown)?.focus();
+  const early = [...content.elements].filter(wasSet);
+  if (early.length > 0) draw();
+  const kind = early.find((field) => field.matches('[data-reshow]'));
+  if (kind !== undefined) reshow(kind);
 }
 
 /** A publishing that runs: how far it is, until it has ended. */

@@ -34,10 +34,13 @@ for (const form of document.querySelectorAll('[data-crop]')) {
     FIELDS.forEach((name, at) => (input(name).value = String(Math.round(part[at] * 1000) / 10)));
   });
   for (const end of ['pointerup', 'pointercancel']) picture.addEventListener(end, () => (from = null));
-  form.addEventListener('input', () => {
+  const drawWritten = () => {
     const part = written();
     if (part.every((value) => value >= 0 && value <= 1)) draw(part);
-  });
+  };
+  form.addEventListener('input', drawWritten);
+  // Something may stand there already: written before this script had come, or sent back to be mended.
+  drawWritten();
 }
 
 /** The form goes by itself where anything stands in the way of the progress. */

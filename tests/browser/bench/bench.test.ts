@@ -1,18 +1,17 @@
-/** The bench in a browser: every page silent and readable, every card on its sheets, every door as the rules say. */
+/** The bench in a browser: every card on its sheets, an order through its states, every door as the rules say. */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { mailBody } from '#order/mail.ts';
 import { axeFindingsInBothSchemes } from '../axe.ts';
 import { sendOrder } from './order.ts';
-import { addressOf, PAGES } from './pages.ts';
-import { bytesOf, newPage, tooWide, visit, type Watched } from '../shop.ts';
+import { beforeScripts, bytesOf, tooWide, visit } from '../shop.ts';
 import { catalogue, orderFor } from '#tests/bench/shop.ts';
 
 let shop: RunningShop;
@@ -26,35 +25,6 @@ afterAll(() => shop.stop());
 
 const send = (id: string): Promise<string> => sendOrder(shop.base, id);
 const open = async (path: string): Promise<Page> => (await visit(path, {}, shop.base)).page;
-
-describe('every page', () => {
-  let watched: Watched;
-  beforeAll(async () => {
-    watched = await newPage({}, shop.base);
-  });
-  afterAll(() => watched.page.context().close());
-
-  describe.each(PAGES)('%s', (path) => {
-    beforeAll(async () => {
-      watched.complaints.length = 0;
-      await watched.page.setViewportSize({ width: 320, height: 700 });
-      await watched.page.goto(addressOf(path, number));
-    });
-
-    test('is silent, needs no other host, and fits a narrow phone', async () => {
-      const { page, complaints } = watched;
-      await page.setViewportSize({ width: 320, height: 700 });
-      expect(await tooWide(page)).toBeLessThanOrEqual(0);
-      expect(await page.locator('h1').count()).toBe(1);
-      expect(complaints).toEqual([]);
-    });
-
-    test('has nothing for axe to find, light and dark', async () => {
-      await watched.page.setViewportSize({ width: 1280, height: 720 });
-      expect(await axeFindingsInBothSchemes(watched.page)).toEqual([]);
-    });
-  });
-});
 
 /** Every piece where CLASPWISE_THOROUGH is set; else those that need most room, and a plain one. */
 function carded(): string[] {
@@ -144,6 +114,14 @@ test('a pasted e-mail and a dropped file come in, ticks stay, a search finds', a
   await page.locator('.steps input').first().check();
   await page.reload();
   expect(await page.locator('.steps input').first().isChecked()).toBe(true);
+  // Also what is ticked before the card's script has come.
+  const again = await page.context().newPage();
+  const ticks = again.locator('.steps input');
+  await beforeScripts(again, page.url(), () => ticks.nth(1).check());
+  await expect.poll(() => ticks.first().isChecked()).toBe(true);
+  expect(await ticks.nth(1).isChecked()).toBe(true);
+  await page.reload();
+  expect(await page.locator('.steps input').nth(1).isChecked()).toBe(true);
 });
 
 type Reply = {

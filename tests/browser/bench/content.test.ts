@@ -6,7 +6,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { axeFindings } from '../axe.ts';
-import { tooWide, visit } from '../shop.ts';
+import { beforeScripts, tooWide, visit } from '../shop.ts';
 
 let shop: RunningShop;
 let folder: string;
@@ -81,6 +81,25 @@ test('a kind brings its own fields, and the keyboard stays at it', async () => {
   expect(await page.evaluate(() => document.activeElement?.id ?? '')).toBe('f-kind');
 });
 
+test('what is set before the script has come is taken over', async () => {
+  const page = await open('about:blank');
+  const path = '/bench/trays/new/?kind=bead';
+  await beforeScripts(page, path, async () => {
+    await page.getByLabel('Name', { exact: true }).fill('Mill-race glass');
+    await page.getByLabel('Colour', { exact: true }).fill('#7f8a93');
+    expect(await page.getByLabel('not chosen yet').isChecked()).toBe(true);
+  });
+  await expect.poll(() => page.getByLabel('not chosen yet').isChecked()).toBe(false);
+  await expect.poll(() => page.locator('[data-drawn]').getAttribute('src')).toContain('Mill-race');
+  const later = await page.context().newPage();
+  await beforeScripts(later, path, async () => {
+    await later.getByLabel('Name', { exact: true }).fill('Mill-race drop');
+    await later.getByLabel('What it is').selectOption('pendant');
+  });
+  await later.getByLabel('How far it hangs').waitFor();
+  expect(await later.getByLabel('Name', { exact: true }).inputValue()).toBe('Mill-race drop');
+});
+
 test('without script, rows are added and ten in a row are measured all the same', async () => {
   const page = await open('/bench/shop/', false);
   const carriers = page.locator('[id="f-orders.carriers"]');
@@ -135,10 +154,12 @@ describe.each([
   '/bench/guides/en/care/',
   '/bench/pieces/ford/words/',
 ])('%s', (path) => {
-  test.each([360, 1024, 1280])('fits a window of %i', async (width) => {
+  test('fits windows of 360, 1024 and 1280', async () => {
     const page = await open(path);
-    await page.setViewportSize({ width, height: 800 });
-    expect(await tooWide(page)).toBeLessThanOrEqual(0);
+    for (const width of [360, 1024, 1280]) {
+      await page.setViewportSize({ width, height: 800 });
+      expect(await tooWide(page), String(width)).toBeLessThanOrEqual(0);
+    }
   });
 
   test('is gone through by keyboard, nothing left out and nothing hidden behind the button that saves', async () => {

@@ -31,14 +31,11 @@ const ENTRIES = [
   '/bench/guides/en/new/',
 ];
 
-/** With `order` for an order's address and `buyer` for her page. */
-export const PAGES: readonly string[] = [
-  ...GROUPS.flatMap(({ places }) => places.map(([, path]) => path)),
-  ...ORDER,
-  'buyer/',
-  ...PIECE,
-  ...ENTRIES,
-];
+/** Where the navigation leads to. */
+export const PLACES: readonly string[] = GROUPS.flatMap(({ places }) => places.map(([, path]) => path));
+
+/** All others, with `order` for an order's address and `buyer` for her page. */
+export const FURTHER: readonly string[] = [...ORDER, 'buyer/', ...PIECE, ...ENTRIES];
 
 /** The page's address where the book holds this order. */
 export const addressOf = (path: string, number: string): string =>
