@@ -1,7 +1,7 @@
 /** The shop on a host elsewhere, from the bench, as she brings it there. */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { filesBelow } from '#release/files.ts';
 import { ownPlace, type Place } from '#tests/support/publishing.ts';
 import { sshdPath, startSftpHost, type SftpHost } from '#tests/support/sftpHost.ts';
@@ -16,11 +16,11 @@ const WAIT_MS = 120_000;
 
 let place: Place;
 let shop: RunningShop;
-beforeEach(async () => {
+beforeAll(async () => {
   place = ownPlace();
   shop = await startShop({ ...place.env, CLASPWISE_HOSTING: join(place.folder, 'hosting') });
 });
-afterEach(async () => {
+afterAll(async () => {
   await shop.stop();
   place.remove();
 });

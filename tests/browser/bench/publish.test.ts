@@ -1,7 +1,7 @@
 /** Publishing at the bench, as she does it. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { ownPlace, type Place } from '#tests/support/publishing.ts';
 import { startShop, type RunningShop } from '#tests/support/shop.ts';
 import { tooWide, visit } from '../shop.ts';
@@ -11,15 +11,16 @@ vi.setConfig({ testTimeout: 240_000 });
 
 const PIECE = 'pieces/banked-fire.yaml';
 const WORDS = 'Words that nobody has read before';
+const OTHER_WORDS = 'And words after those';
 const WAIT_MS = 120_000;
 
 let place: Place;
 let shop: RunningShop;
-beforeEach(async () => {
+beforeAll(async () => {
   place = ownPlace();
   shop = await startShop(place.env);
 });
-afterEach(async () => {
+afterAll(async () => {
   await shop.stop();
   place.remove();
 });
@@ -29,6 +30,16 @@ function changeSummary(by: string): void {
   place.change(PIECE, line, `summary: ${by}`);
 }
 const pieceText = async (): Promise<string> => (await fetch(`${shop.base}/pieces/banked-fire/`)).text();
+
+test('a mistake is named with its file and how to mend it, and nothing can be published', async () => {
+  place.change(PIECE, 'status: ', 'status: sold-out-');
+  const { page } = await visit('/bench/publish/', {}, shop.base);
+  const said = await page.locator('main').innerText();
+  expect(said).toContain('To mend first');
+  expect(said).toContain(PIECE);
+  expect(await page.getByRole('button', { name: 'Publish' }).count()).toBe(0);
+  place.change(PIECE, 'status: sold-out-', 'status: ');
+});
 
 test('what changed is listed, published with how far it is, and taken back', async () => {
   const { page, complaints } = await visit(
@@ -54,23 +65,17 @@ test('what changed is listed, published with how far it is, and taken back', asy
 });
 
 test('the same without JavaScript, and with the window closed meanwhile', async () => {
-  changeSummary(WORDS);
+  changeSummary(OTHER_WORDS);
   const { page } = await visit('/bench/publish/', { javaScriptEnabled: false }, shop.base);
   await Promise.all([
     page.waitForResponse('**/publish/begin/', { timeout: WAIT_MS }),
     page.getByRole('button', { name: 'Publish now' }).click(),
   ]);
-  await page.close();
-  await vi.waitUntil(async () => (await pieceText()).includes(WORDS), { timeout: WAIT_MS, interval: 250 });
+  await page.context().close();
+  await vi.waitUntil(async () => (await pieceText()).includes(OTHER_WORDS), {
+    timeout: WAIT_MS,
+    interval: 250,
+  });
   const { page: again } = await visit('/bench/publish/', { javaScriptEnabled: false }, shop.base);
   await again.getByText('Everybody sees it now').waitFor({ timeout: WAIT_MS });
-});
-
-test('a mistake is named with its file and how to mend it, and nothing can be published', async () => {
-  place.change(PIECE, 'status: ', 'status: sold-out-');
-  const { page } = await visit('/bench/publish/', {}, shop.base);
-  const said = await page.locator('main').innerText();
-  expect(said).toContain('To mend first');
-  expect(said).toContain(PIECE);
-  expect(await page.getByRole('button', { name: 'Publish' }).count()).toBe(0);
 });
