@@ -1,5 +1,5 @@
 /** The table of sizes of a piece, worked out at build by the functions that the island uses. */
-import type { Catalogue, Piece } from '#catalogue/model/catalogue.ts';
+import type { Piece } from '#catalogue/model/catalogue.ts';
 import type { Measure } from '#core/design/choice.ts';
 import type { Rules } from '#core/design/rules.ts';
 import { size } from '#core/sizing/size.ts';
@@ -50,11 +50,26 @@ const START_MM: Readonly<Record<PieceKind, number>> = {
   collar: 340,
 };
 
+type Worked = { readonly rules: Rules; readonly tables: Map<Lang, SizeTable | null> };
+
+/** What was worked out last for a piece: every page of its tutorial asks for the tables of all languages. */
+const worked = new WeakMap<Piece, Worked>();
+
 /**
  * Sizes of a piece at round measures of the language's unit, each as it comes out.
  * @returns null where the design can't be sized at all
  */
-export function sizeTable(piece: Piece, rules: Catalogue['shop']['rules'], lang: Lang): SizeTable | null {
+export function sizeTable(piece: Piece, rules: Rules, lang: Lang): SizeTable | null {
+  const last = worked.get(piece);
+  const { tables } = last?.rules === rules ? last : { tables: new Map<Lang, SizeTable | null>() };
+  const known = tables.get(lang);
+  if (known !== undefined) return known;
+  const table = workOut(piece, rules, lang);
+  worked.set(piece, { rules, tables: tables.set(lang, table) });
+  return table;
+}
+
+function workOut(piece: Piece, rules: Rules, lang: Lang): SizeTable | null {
   const { kind } = piece.design;
   const first = sized(piece, rules, START_MM[kind]);
   if (first === null) return null;

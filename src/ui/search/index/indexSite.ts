@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
-import { brotliCompressSync } from 'node:zlib';
+import { brotliCompressSync, brotliDecompressSync } from 'node:zlib';
 import { minify } from 'vite';
 import { LANGS, type Lang } from '#words/lang.ts';
 import { address } from '../../site/addresses.ts';
@@ -53,9 +53,12 @@ export async function indexSite(site: string): Promise<number> {
 /** Puts beside a file what a host may send in its place: tighter than a host does it for each answer, where that is a tenth of what a search fetches. */
 function compressAhead(file: string): void {
   if (!existsSync(file)) return;
-  // What stands there may be the very file of an earlier release.
-  rmSync(`${file}.br`, { force: true });
-  writeFileSync(`${file}.br`, brotliCompressSync(readFileSync(file)));
+  const [bytes, packed] = [readFileSync(file), `${file}.br`];
+  // Taken over from an earlier release, and what is in it is still the same.
+  if (existsSync(packed) && brotliDecompressSync(readFileSync(packed)).equals(bytes)) return;
+  // Not written over: it may be the very file of an earlier release.
+  rmSync(packed, { force: true });
+  writeFileSync(packed, brotliCompressSync(bytes));
 }
 
 /** The newest first: in this order the index answers who asks for no other. */
