@@ -122,14 +122,22 @@ export function brotliBytes(scripts: readonly string[], which: 'at-first' | 'eve
 export const ownScripts = ({ html }: Page): string[] =>
   attributes(html, 'script', 'src').filter((path) => path.startsWith('/'));
 
-/** What a page asks for before anyone wants it. */
+/** What a page asks for at once, before anyone wants it. */
 export const preloadsOf = ({ html }: Page): string[] =>
   (html.match(/<link\b[^>]*rel="modulepreload"[^>]*>/g) ?? []).flatMap((tag) =>
     attributes(tag, 'link', 'href'),
   );
 
+/** What it fetches when it has nothing else to do. */
+export const idleFetchesOf = ({ html }: Page): string[] =>
+  attributes(html, 'div', 'data-scripts').flatMap((files) => files.split(' '));
+
 /** All scripts that a page asks for by itself. */
-export const scriptsOf = (page: Page): string[] => [...ownScripts(page), ...preloadsOf(page)];
+export const scriptsOf = (page: Page): string[] => [
+  ...ownScripts(page),
+  ...preloadsOf(page),
+  ...idleFetchesOf(page),
+];
 
 /** Code within the page itself. */
 export const inlineScripts = ({ html }: Page): string[] =>

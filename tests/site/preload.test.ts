@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { attributes, catalogue, fetchedOf, files, pages, preloadsOf, scriptsOf } from './built.ts';
+import { attributes, catalogue, fetchedOf, files, idleFetchesOf, pages, preloadsOf, scriptsOf } from './built.ts';
 
 /** Files that a page's island starts from, in the page's language. */
 const entriesOf = ({ html }: (typeof pages)[number]): string[] => {
@@ -11,10 +11,12 @@ const entriesOf = ({ html }: (typeof pages)[number]): string[] => {
 describe('an island’s scripts', () => {
   const islands = pages.filter(({ html }) => /<div id="(?:sizer|slip)"/.test(html));
 
-  test('are asked for with the page, all of them and no other, each once', () => {
+  test('are fetched before they are wanted, all of them and no other, each once: the slip’s at once, a sleeping form’s when the page is done', () => {
     expect(islands.length).toBeGreaterThan(catalogue.pieces.length);
     for (const page of islands) {
-      const asked = preloadsOf(page);
+      const sleeps = page.html.includes('<div id="sizer"');
+      const asked = sleeps ? idleFetchesOf(page) : preloadsOf(page);
+      expect([...preloadsOf(page), ...idleFetchesOf(page)].length, page.address).toBe(asked.length);
       const entries = entriesOf(page);
       expect(entries.length, page.address).toBe(1);
       expect(asked.length, page.address).toBeGreaterThan(3);
@@ -25,7 +27,6 @@ describe('an island’s scripts', () => {
   test('are asked for nowhere else', () => {
     for (const page of pages.filter((one) => !islands.includes(one))) {
       expect(scriptsOf(page).length, page.address).toBeLessThan(3);
-      expect(preloadsOf(page), page.address).toEqual([]);
     }
   });
 

@@ -31,7 +31,7 @@ export type PictureProps = Omit<DrawnPiece, 'view' | 'words' | 'piece' | 'candid
 const loadLifeSize = () => import('../ruler/LifeSize.tsx');
 
 export function Picture(props: PictureProps) {
-  const { words, id, piece } = props;
+  const { words, told, id, piece } = props;
   const views = VIEWS[piece.design.kind];
   const [view, setView] = useState<View>(views[0]);
   // As in `useSizer`: after the first render.
@@ -60,8 +60,8 @@ export function Picture(props: PictureProps) {
         options={views.map((value) => ({ value, label: words.views[value] }))}
         onChange={show}
       />
-      {view !== 'whole' && ruler !== null && (
-        <ruler.LifeSize {...{ words, id, frame }} loadWords={props.loadRulerWords} onChange={setPxPerMm} />
+      {view !== 'whole' && ruler !== null && told !== null && (
+        <ruler.LifeSize {...{ words: told, id, frame }} loadWords={props.loadRulerWords} onChange={setPxPerMm} />
       )}
     </div>
   );

@@ -1,14 +1,14 @@
 /** The switch to life size; the first time, the screen is measured. */
 import type { RefObject } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { AskingWords, ScreenWords } from '#words/words.ts';
+import type { ScreenWords, SizingWords } from '#words/words.ts';
 import { browserStore } from '../adapters/browserStore.ts';
 import { both, useLoaded, type Loader } from '../controls/useLoaded.ts';
 import { recallPixels, rememberPixels } from './model/pixels.ts';
 import { useLifeSize } from './useLifeSize.ts';
 
 export type LifeSizeProps = {
-  readonly words: AskingWords;
+  readonly words: SizingWords;
   readonly id: string;
   /** Round the drawings. */
   readonly frame: RefObject<HTMLElement>;

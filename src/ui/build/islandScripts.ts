@@ -72,19 +72,18 @@ export function islandScripts(): AstroIntegration {
 let noted: Scripts | null = null;
 
 /**
- * Addresses of the files that an island's entries need, each once.
- * @param entries names of source files without their ending
+ * Addresses of the files that an island's entry needs, itself first. In development there are none to ask for yet,
+ * and a page that is made on demand has no note of a build.
+ * @param entry name of its source file without the ending
+ * @param prerendered whether the page is made as the shop is built
  * @throws Error where the build knows no such entry
  */
-export function scriptsFor(entries: readonly string[]): readonly string[] {
+export function scriptsFor(entry: string, prerendered: boolean): readonly string[] {
+  if (!import.meta.env.PROD || !prerendered) return [];
   noted ??= JSON.parse(readFileSync(noteFile(), 'utf8')) as Scripts;
-  const scripts = noted;
-  const files = entries.flatMap((entry) => {
-    const found = scripts[entry];
-    if (found === undefined) {
-      throw new Error(`got no built script ${entry}, expected one of ${Object.keys(scripts).join(', ')}`);
-    }
-    return found;
-  });
-  return [...new Set(files)].map((file) => underBase(`/${file}`));
+  const files = noted[entry];
+  if (files === undefined) {
+    throw new Error(`got no built script ${entry}, expected one of ${Object.keys(noted).join(', ')}`);
+  }
+  return files.map((file) => underBase(`/${file}`));
 }

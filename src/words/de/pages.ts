@@ -155,6 +155,8 @@ export const pages: typeof english = {
       'Dieses Stück wird nicht mehr gemacht. Sie können es trotzdem in Ihrer Größe ausprobieren und fragen, ob sich etwas Ähnliches machen lässt.',
     weeks: (weeks) =>
       `Wird für Sie gefädelt und innerhalb von ${plural(weeks, 'Woche', 'Wochen')} nach der Absprache verschickt.`,
+    noScript:
+      'Das Bemessen braucht JavaScript. Ohne es wählen Sie aus der Größentabelle auf dieser Seite und bestellen per E-Mail.',
     sentWithin: (weeks) => `Fertig in ${plural(weeks, 'Woche', 'Wochen')}`,
     worn: 'Wo es liegt',
     wornNote:

@@ -117,6 +117,8 @@ export const sized: typeof english = {
   pictureTitle: (name) => `${name} in Ihrer Größe`,
   pictureDescription: (f, lengthMm, parts) =>
     `${f.number(parts)} Perlen und Teile der Reihe nach, ${f.length(lengthMm)} von Ende zu Ende.`,
+  measureScreen: 'Den Bildschirm neu messen',
+  lifeSize: 'Echte Größe',
   firstInFront: 'Längs des Arms gesehen, stehen die Stränge hintereinander; der erste ist vorn.',
   wristLabels: (f, kind, girthMm, easeMm, airMm) => ({
     girth: `${ROUND[kind]} ${f.length(girthMm)}`,

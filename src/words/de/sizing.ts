@@ -106,8 +106,4 @@ export const sizing: typeof english = {
   loading: 'Wird ausgerechnet …',
   views: { whole: 'Bild', straight: 'Gerade gelegt', closed: 'Geschlossen', worn: 'Getragen' },
   viewsLegend: 'Bild',
-  measureScreen: 'Den Bildschirm neu messen',
-  lifeSize: 'Echte Größe',
-  noScript:
-    'Das Bemessen braucht JavaScript. Ohne es wählen Sie aus der Größentabelle auf dieser Seite und bestellen per E-Mail.',
 };

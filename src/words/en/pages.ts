@@ -172,6 +172,8 @@ export const pages = {
       'This piece isn’t made any more. You can still try it at your size, and ask whether something like it could be made.',
     weeks: (weeks: number) =>
       `Strung for you and sent within ${plural(weeks, 'week', 'weeks')} of agreeing on it.`,
+    noScript:
+      'Sizing needs JavaScript. Without it, choose from the table of sizes on this page and order by e-mail.',
     sentWithin: (weeks: number) => `Sent within ${plural(weeks, 'week', 'weeks')}`,
     worn: 'Where it lies',
     wornNote:

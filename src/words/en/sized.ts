@@ -130,6 +130,8 @@ export const sized = {
   pictureTitle: (name: string): string => `${name} at your size`,
   pictureDescription: (f: Format, lengthMm: number, parts: number): string =>
     `${f.number(parts)} beads and findings in order, ${f.length(lengthMm)} from end to end.`,
+  measureScreen: 'Measure the screen again',
+  lifeSize: 'Life size',
   firstInFront: 'Seen along the arm, the strands stand one behind another; the first is in front.',
   /** Of a closed piece: what it closes round, what it adds, and the clear width that this leaves, which is too little for inches. */
   wristLabels: (f: Format, kind: PieceKind, girthMm: number, easeMm: number, airMm: number) => ({

@@ -116,8 +116,4 @@ export const sizing = {
   loading: 'Working it out…',
   views: { whole: 'Picture', straight: 'Laid straight', closed: 'Closed', worn: 'Worn' },
   viewsLegend: 'Picture',
-  measureScreen: 'Measure the screen again',
-  lifeSize: 'Life size',
-  noScript:
-    'Sizing needs JavaScript. Without it, choose from the table of sizes on this page and order by e-mail.',
 };
