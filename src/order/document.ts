@@ -3,7 +3,7 @@
  * of JSON that both sides speak. See `README.md` here for the specification.
  * The maker's side believes none of its figures: it computes them again.
  */
-import type { Hand, Measure, Pick, Sit } from '#core/design/choice.ts';
+import type { Hand, Measure, Pick, Sit, InsteadPart } from '#core/design/choice.ts';
 import type { Counts } from '#core/design/design.ts';
 import type { Lang } from '#words/lang.ts';
 
@@ -99,10 +99,6 @@ export type Delivery =
 /** `to-measure`: strung for the buyer. `ready`: the piece that lies finished, as it lies there. In the order in which the compact form counts them for ever. */
 export const MADE = ['to-measure', 'ready'] as const;
 export type Made = (typeof MADE)[number];
-
-/** What a maker may let a buyer choose instead of what the piece is listed with, in the order in which the compact form has them for ever. */
-export const INSTEAD_PARTS = ['clasp', 'pendant'] as const;
-export type InsteadPart = (typeof INSTEAD_PARTS)[number];
 
 /** A component chosen instead of the listed one: its id, and its name as the buyer read it. Both empty: as listed. */
 export type ChosenPart = { readonly id: string; readonly name: string };

@@ -3,7 +3,7 @@
  * as a check, small enough for the buyer's browser, and `schema.ts` as the
  * published JSON Schema.
  */
-import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
+import { HANDS, type InsteadPart, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
 import { LANGS } from '#words/lang.ts';
 import {
   ADDRESS_CAPS,
@@ -13,7 +13,6 @@ import {
   VERSION,
   type Address,
   type Delivery,
-  type InsteadPart,
   type OrderDocument,
 } from './document.ts';
 import { isNumber } from './number.ts';

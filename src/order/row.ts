@@ -1,11 +1,10 @@
 /** A document's values in a fixed order, without their names: the row that the compact form carries. */
-import { HANDS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
+import { HANDS, INSTEAD_PARTS, MEASURES, PICKS, SITS } from '#core/design/choice.ts';
 import { LANGS } from '#words/lang.ts';
 import {
   ADDRESS_PARTS,
   DELIVERIES,
   FORMAT,
-  INSTEAD_PARTS,
   MADE,
   type Delivery,
   type Instead,

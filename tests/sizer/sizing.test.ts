@@ -1,6 +1,5 @@
 /** The island's model: state, outcome, unit, memory and slider. */
-import { AS_DESIGNED } from '#core/design/alternatives.ts';
-import { MEASURES_OF_KIND } from '#core/design/choice.ts';
+import { AS_DESIGNED, MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { describe, expect, test } from 'vitest';
 import { netChange } from '#sizer/model/changes.ts';
 import { limitsOf } from '#sizer/model/limits.ts';

@@ -1,7 +1,7 @@
 /** From the form to the order document, the mail and the slip link. */
+import { AS_DESIGNED } from '#core/design/choice.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { AS_DESIGNED } from '#core/design/alternatives.ts';
 import { checkOrder } from '#order/check.ts';
 import { decode, encode } from '#order/text.ts';
 import { MOST_MAILTO, slipLink } from '#order/mail.ts';

@@ -1,6 +1,7 @@
 /** The maker's copy of a piece as one order asks for it: with the clasp or pendant chosen instead. */
+import { INSTEAD_PARTS, type InsteadPart } from '#core/design/choice.ts';
 import { designWith } from '#core/design/alternatives.ts';
-import { AS_LISTED, INSTEAD_PARTS, type InsteadPart, type OrderDocument } from '#order/document.ts';
+import { AS_LISTED, type OrderDocument } from '#order/document.ts';
 import type { Difference } from '#words/difference.ts';
 import type { Snapshot } from '../book/snapshot.ts';
 

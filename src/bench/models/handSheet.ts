@@ -1,11 +1,11 @@
 /** The form of an order by hand as its page shows it, step by step. */
+import type { InsteadPart } from '#core/design/choice.ts';
 import { componentNameIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
 import type { Component } from '#core/design/component.ts';
 import { tally } from '#core/design/tally.ts';
 import { stringing } from '#core/instructions/stringing.ts';
 import { COUNTRIES } from '#core/post/countries.ts';
 import { servedCountries } from '#core/post/served.ts';
-import type { InsteadPart } from '#order/document.ts';
 import { countriesByName } from '#words/format.ts';
 import type { PlainRemark } from '#words/plainRemark.ts';
 import { newParts } from '../check/restring.ts';

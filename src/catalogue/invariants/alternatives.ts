@@ -1,5 +1,6 @@
 /** What a buyer may choose instead can be strung, worn and closed as well as what the piece is listed with. */
-import { designWith, type Alternatives, type ChosenParts } from '#core/design/alternatives.ts';
+import type { ChosenParts } from '#core/design/choice.ts';
+import { designWith, type Alternatives } from '#core/design/alternatives.ts';
 import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import type { Design } from '#core/design/design.ts';
 import type { Rules } from '#core/design/rules.ts';

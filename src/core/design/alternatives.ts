@@ -1,5 +1,6 @@
 /** Parts that a maker lets a buyer choose instead of those a design is listed with. */
 import type { Component } from './component.ts';
+import type { ChosenParts } from './choice.ts';
 import type { Design } from './design.ts';
 import { withParts } from './swap.ts';
 
@@ -13,11 +14,6 @@ export type Alternatives = {
   readonly clasps: readonly OtherClasp[];
   readonly pendants: readonly Component[];
 };
-
-/** Ids of what is chosen instead; '' for the part that the design is listed with. */
-export type ChosenParts = { readonly clasp: string; readonly pendant: string };
-
-export const AS_DESIGNED: ChosenParts = { clasp: '', pendant: '' };
 
 /** Every component that only the alternatives name. */
 export function componentsOf({ clasps, pendants }: Alternatives): readonly Component[] {

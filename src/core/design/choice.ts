@@ -29,6 +29,15 @@ export const MEASURES_OF_KIND: Readonly<Record<PieceKind, readonly [MeasureOf, .
 
 export type Measure = { readonly of: MeasureOf; readonly mm: number };
 
+/** What a maker may let a buyer choose instead of what a piece is listed with. */
+export const INSTEAD_PARTS = ['clasp', 'pendant'] as const;
+export type InsteadPart = (typeof INSTEAD_PARTS)[number];
+
+/** Ids of what is chosen instead; '' for the part that the design is listed with. */
+export type ChosenParts = Readonly<Record<InsteadPart, string>>;
+
+export const AS_DESIGNED: ChosenParts = { clasp: '', pendant: '' };
+
 export type Choice = {
   readonly measure: Measure;
   /** Ignored for a finished length. */

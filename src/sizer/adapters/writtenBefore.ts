@@ -1,7 +1,6 @@
 /** What somebody set in the form while its code was still on the way: nobody should have to write her size twice. */
-import { MEASURES, SITS, HANDS } from '#core/design/choice.ts';
+import { HANDS, INSTEAD_PARTS, MEASURES, SITS } from '#core/design/choice.ts';
 import { isShownUnit } from '#core/units/unit.ts';
-import { INSTEAD_PARTS } from '#order/document.ts';
 import { NOTHING_DONE, type DoneBefore } from '../model/doneBefore.ts';
 import type { SizerAction } from '../model/sizerState.ts';
 

@@ -1,6 +1,5 @@
 /** Another clasp, another pendant, where the maker offers them, and what is to be minded with them. */
-import type { ChosenParts } from '#core/design/alternatives.ts';
-import { INSTEAD_PARTS } from '#order/document.ts';
+import { type ChosenParts, INSTEAD_PARTS } from '#core/design/choice.ts';
 import type { Format } from '#words/format.ts';
 import type { AskingWords } from '#words/words.ts';
 import type { PieceForSizer } from '../model/input.ts';

@@ -1,5 +1,6 @@
 /** The piece with the clasp and pendant that the buyer has chosen. */
-import { designWith, type ChosenParts } from '#core/design/alternatives.ts';
+import type { ChosenParts } from '#core/design/choice.ts';
+import { designWith } from '#core/design/alternatives.ts';
 import type { PieceForSizer } from './input.ts';
 
 /** The piece itself where nothing else is chosen, or what is chosen isn't offered. */

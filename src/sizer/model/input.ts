@@ -1,6 +1,6 @@
 /** What a page hands to the island: plain data, as small as sizing allows. */
-import type { Alternatives, ChosenParts } from '#core/design/alternatives.ts';
-import type { Sit } from '#core/design/choice.ts';
+import type { Alternatives } from '#core/design/alternatives.ts';
+import type { ChosenParts, Sit } from '#core/design/choice.ts';
 import type { HandAdvice } from '#core/sizing/hand/hand.ts';
 import type { Limits } from '#core/sizing/sizing.ts';
 import type { PostRules } from '#core/post/rules.ts';

@@ -2,8 +2,7 @@
  * What this device keeps of choices that belong to one piece: the parts chosen instead of the listed ones, and which
  * of the nearest pieces. It stands in the entry of sizes, by the piece. Never sent anywhere.
  */
-import { PICKS, type Pick } from '#core/design/choice.ts';
-import type { ChosenParts } from '#core/design/alternatives.ts';
+import { type ChosenParts, PICKS, type Pick } from '#core/design/choice.ts';
 import { parseLength } from '#core/units/length.ts';
 import type { PieceForSizer } from './input.ts';
 import { keep, kept } from './keptSize.ts';

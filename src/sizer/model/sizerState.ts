@@ -1,6 +1,13 @@
 /** What the buyer has set so far, and how each of her actions changes it. Pure: no browser, no computation of sizes. */
-import { MEASURES_OF_KIND, type Hand, type Measure, type Pick, type Sit } from '#core/design/choice.ts';
-import { AS_DESIGNED, type ChosenParts } from '#core/design/alternatives.ts';
+import {
+  AS_DESIGNED,
+  type ChosenParts,
+  type Hand,
+  MEASURES_OF_KIND,
+  type Measure,
+  type Pick,
+  type Sit,
+} from '#core/design/choice.ts';
 import type { PieceKind } from '#core/design/design.ts';
 import { parseLength } from '#core/units/length.ts';
 import type { ShownUnit } from '#core/units/unit.ts';

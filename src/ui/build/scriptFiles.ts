@@ -18,7 +18,7 @@ const FILES: readonly { readonly name: string; readonly test: RegExp }[] = [
   // phone's main thread a few milliseconds.
   {
     name: 'form',
-    test: /\/core\/(design\/(choice|alternatives|swap|loopParts)|sizing\/strandLengths)\.|\/order\/document\.|\/words\/(sentence|strandLengths|(en|de)\/bodyNames)\.|\/sizer\/form\/(bringAlive|Sizer)\.|\/node_modules\/preact\//,
+    test: /\/core\/(design\/choice|sizing\/strandLengths)\.|\/words\/(sentence|strandLengths|(en|de)\/bodyNames)\.|\/sizer\/form\/(bringAlive|Sizer)\.|\/node_modules\/preact\//,
   },
   // With what shows its answer.
   {

@@ -1,7 +1,8 @@
 /** What may be chosen instead of a piece's clasp and pendant, with what it adds to the price and what is to be minded. */
+import { AS_DESIGNED, type ChosenParts } from '#core/design/choice.ts';
 import { cautionsOf } from '#catalogue/facts/cautions.ts';
 import { alternativesIn, designIn, type Piece, type Shop } from '#catalogue/model/catalogue.ts';
-import { AS_DESIGNED, designWith, type ChosenParts } from '#core/design/alternatives.ts';
+import { designWith } from '#core/design/alternatives.ts';
 import { describe, usual } from '#core/sizing/usual.ts';
 import type { PartOffer } from '#sizer/model/input.ts';
 import type { Lang } from '#words/lang.ts';

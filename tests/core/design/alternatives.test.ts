@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { AS_DESIGNED, componentsOf, designWith } from '#core/design/alternatives.ts';
+import { componentsOf, designWith } from '#core/design/alternatives.ts';
 import { validateDesign } from '#core/design/validate/validateDesign.ts';
 import { limitsOf } from '#core/sizing/limits.ts';
 import { jobOf } from '#core/sizing/job.ts';
-import { MEASURES_OF_KIND } from '#core/design/choice.ts';
+import { AS_DESIGNED, MEASURES_OF_KIND } from '#core/design/choice.ts';
 import { size } from '#core/sizing/size.ts';
 import { catalogueOf } from '#tests/support/catalogue.ts';
 

@@ -1,6 +1,7 @@
 /** What may be chosen instead of clasp and pendant, as the page tells it. */
+import { AS_DESIGNED } from '#core/design/choice.ts';
 import { expect, test } from 'vitest';
-import { AS_DESIGNED, designWith } from '#core/design/alternatives.ts';
+import { designWith } from '#core/design/alternatives.ts';
 import { describe as describePiece, usual } from '#core/sizing/usual.ts';
 import { offersOf } from '#ui/models/partOffers.ts';
 import { LANGS } from '#words/lang.ts';

@@ -1,6 +1,6 @@
 /** The bench card of an order. */
+import { INSTEAD_PARTS } from '#core/design/choice.ts';
 import { benchCardWords, orderWords } from '#words/words.ts';
-import { INSTEAD_PARTS } from '#order/document.ts';
 import { formatDate } from '#words/format.ts';
 import type { BenchCard } from '../../models/benchCard.ts';
 import type { Frame } from '../../models/frame.ts';

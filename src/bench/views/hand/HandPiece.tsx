@@ -1,7 +1,6 @@
 /** The piece and its size. */
-import { MEASURES, SITS } from '#core/design/choice.ts';
+import { INSTEAD_PARTS, MEASURES, SITS } from '#core/design/choice.ts';
 import { MOST_LENGTH_TEXT } from '#core/units/length.ts';
-import { INSTEAD_PARTS } from '#order/document.ts';
 import { sizingWords } from '#words/words.ts';
 import type { HandOffers } from '../../models/handSheet.ts';
 import { HandInput, HandSelect, optionsOf, type HandProps } from './HandInput.tsx';

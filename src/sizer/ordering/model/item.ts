@@ -1,6 +1,5 @@
 /** What would be ordered, before anybody has filled in the form. */
-import type { ChosenParts } from '#core/design/alternatives.ts';
-import type { Choice } from '#core/design/choice.ts';
+import type { Choice, ChosenParts } from '#core/design/choice.ts';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import type { Made } from '#order/document.ts';
