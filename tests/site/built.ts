@@ -128,15 +128,15 @@ export const preloadsOf = ({ html }: Page): string[] =>
     attributes(tag, 'link', 'href'),
   );
 
-/** What it fetches when it has nothing else to do. */
-export const idleFetchesOf = ({ html }: Page): string[] =>
+/** What it fetches at the first sign of somebody at the page. */
+export const signFetchesOf = ({ html }: Page): string[] =>
   attributes(html, 'div', 'data-scripts').flatMap((files) => files.split(' '));
 
 /** All scripts that a page asks for by itself. */
 export const scriptsOf = (page: Page): string[] => [
   ...ownScripts(page),
   ...preloadsOf(page),
-  ...idleFetchesOf(page),
+  ...signFetchesOf(page),
 ];
 
 /** Code within the page itself. */

@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { attributes, catalogue, fetchedOf, files, idleFetchesOf, pages, preloadsOf, scriptsOf } from './built.ts';
+import {
+  attributes,
+  catalogue,
+  fetchedOf,
+  files,
+  signFetchesOf,
+  pages,
+  preloadsOf,
+  scriptsOf,
+} from './built.ts';
 
 /** Files that a page's island starts from, in the page's language. */
 const entriesOf = ({ html }: (typeof pages)[number]): string[] => {
@@ -11,12 +20,12 @@ const entriesOf = ({ html }: (typeof pages)[number]): string[] => {
 describe('an island’s scripts', () => {
   const islands = pages.filter(({ html }) => /<div id="(?:sizer|slip)"/.test(html));
 
-  test('are fetched before they are wanted, all of them and no other, each once: the slip’s at once, a sleeping form’s when the page is done', () => {
+  test('are fetched before they are wanted, all of them and no other, each once: the slip’s at once, a sleeping form’s at the first sign of somebody', () => {
     expect(islands.length).toBeGreaterThan(catalogue.pieces.length);
     for (const page of islands) {
       const sleeps = page.html.includes('<div id="sizer"');
-      const asked = sleeps ? idleFetchesOf(page) : preloadsOf(page);
-      expect([...preloadsOf(page), ...idleFetchesOf(page)].length, page.address).toBe(asked.length);
+      const asked = sleeps ? signFetchesOf(page) : preloadsOf(page);
+      expect([...preloadsOf(page), ...signFetchesOf(page)].length, page.address).toBe(asked.length);
       const entries = entriesOf(page);
       expect(entries.length, page.address).toBe(1);
       expect(asked.length, page.address).toBeGreaterThan(3);
