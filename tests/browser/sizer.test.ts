@@ -82,9 +82,14 @@ test('sleeps until somebody turns to it, and takes over what was done before it 
   const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   onTestFinished(() => context.close());
   const page = await context.newPage();
-  await page.goto(host.base + BRACELET);
-  // Read from end to end, and not turned to.
+  const fetched: string[] = [];
+  page.on('request', (request) => fetched.push(request.url()));
+  await page.goto(host.base + BRACELET, { waitUntil: 'load' });
+  const form = () => fetched.filter((url) => url.includes('/_astro/form.'));
+  expect(form()).toEqual([]);
+  // Read from end to end, and not turned to: its files come, and lie there unread.
   await page.mouse.wheel(0, 4000);
+  await expect.poll(form).toHaveLength(1);
   await page.locator('.foot').scrollIntoViewIfNeeded();
   expect(await page.locator('#sizer').getAttribute('data-asleep')).toBe('en');
   // All at once, before its code could run.
