@@ -61,7 +61,11 @@ export function Picture(props: PictureProps) {
         onChange={show}
       />
       {view !== 'whole' && ruler !== null && told !== null && (
-        <ruler.LifeSize {...{ words: told, id, frame }} loadWords={props.loadRulerWords} onChange={setPxPerMm} />
+        <ruler.LifeSize
+          {...{ words: told, id, frame }}
+          loadWords={props.loadRulerWords}
+          onChange={setPxPerMm}
+        />
       )}
     </div>
   );
