@@ -69,7 +69,7 @@ const waiting = [
     ...one('types of the site', 'astro', 'check', '--minimumFailingSeverity', 'warning'),
     after: buildInFolder,
   },
-  tests('pure', 'pure', 'pure-counting'),
+  tests('pure', 'pure', 'pure-alone'),
   { ...tests('browser', 'browser'), after: buildInFolder, onlyIfGood: true },
   { ...tests('site', 'site', 'site-in-folder'), after: buildInFolder, onlyIfGood: true },
   one('dead code', 'knip', '--config', '.config/knip.json'),

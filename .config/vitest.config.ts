@@ -4,6 +4,11 @@ import { CONTENT, DIST, RELEASES } from '../tests/support/inFolder/shop.ts';
 
 /** Tests that count what is called, by a mocked module: they need modules of their own. */
 const COUNTING = 'tests/**/effort.test.ts';
+/**
+ * Tests that compute for long. Beside others they take two to three times as long: once a function has
+ * been called with things of many shapes, what the engine made of it is slow for all.
+ */
+const COMPUTING = ['tests/core/**/*.test.ts', 'tests/judges/**/*.test.{ts,tsx}'];
 
 // The thorough sizes take minutes.
 const nodeTimeoutMs = process.env['CLASPWISE_THOROUGH'] === undefined ? 300_000 : 3_600_000;
@@ -11,7 +16,7 @@ const nodeTimeoutMs = process.env['CLASPWISE_THOROUGH'] === undefined ? 300_000 
 /** Hold for any shop, not only for the demo shop. */
 const ANY_SHOP = ['links', 'head', 'data', 'headers', 'searchIndex', 'otherWays', 'closed', 'preload'];
 
-/** `pure` and `pure-counting` need nothing built; `site` reads dist/, `site-in-folder` a small shop built in a folder of its host; `browser` drives Chromium against the built shop. */
+/** `pure` and `pure-alone` need nothing built, and each file of the latter has a process of its own; `site` reads dist/, `site-in-folder` a small shop built in a folder of its host; `browser` drives Chromium against the built shop. */
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
@@ -24,13 +29,18 @@ export default defineConfig({
         test: {
           name: 'pure',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/site/**', 'tests/browser/**', COUNTING],
+          exclude: ['tests/site/**', 'tests/browser/**', COUNTING, ...COMPUTING],
           testTimeout: nodeTimeoutMs,
         },
       },
       {
         extends: true,
-        test: { name: 'pure-counting', include: [COUNTING], isolate: true, testTimeout: nodeTimeoutMs },
+        test: {
+          name: 'pure-alone',
+          include: [COUNTING, ...COMPUTING],
+          isolate: true,
+          testTimeout: nodeTimeoutMs,
+        },
       },
       { extends: true, test: { name: 'site', include: ['tests/site/**/*.test.ts'], testTimeout: 60_000 } },
       {
