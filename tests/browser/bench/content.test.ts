@@ -38,7 +38,7 @@ test('a bead is added from the trays, drawn as it is typed, and changed; its fil
   // Until one is chosen, it has none.
   expect(await page.getByLabel('not chosen yet').isChecked()).toBe(true);
   await page.getByLabel('Colour', { exact: true }).fill('#7f8a93');
-  expect(await page.getByLabel('not chosen yet').isChecked()).toBe(false);
+  await expect.poll(() => page.getByLabel('not chosen yet').isChecked()).toBe(false);
   await expect.poll(() => page.locator('[data-drawn]').getAttribute('src')).not.toBe(empty);
   await expect
     .poll(() => page.locator('[data-drawn]').evaluate((img: HTMLImageElement) => img.naturalWidth))
@@ -78,7 +78,8 @@ test('a kind brings its own fields, and the keyboard stays at it', async () => {
   await page.getByLabel('What it is').selectOption('pendant');
   await page.getByLabel('How far it hangs').waitFor();
   expect(await page.getByLabel('Name', { exact: true }).inputValue()).toBe('River pebble');
-  expect(await page.evaluate(() => document.activeElement?.id ?? '')).toBe('f-kind');
+  // By the script of the new page, which comes after its fields.
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id ?? '')).toBe('f-kind');
 });
 
 test('what is set before the script has come is taken over', async () => {
