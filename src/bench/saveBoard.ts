@@ -1,4 +1,5 @@
 /** Saves what lies on the bead board into its piece's file: a new file where there is none yet. */
+import { dayOf } from '#words/day.ts';
 import type { SaveAnswer, SavedProblem } from '#board/model/saving.ts';
 import type { Design } from '#core/design/design.ts';
 import { designIn } from '#catalogue/build/designIn.ts';
@@ -58,7 +59,7 @@ function answerOf(saved: Saved, content: ContentStore, id: string, lang: Lang): 
 }
 
 /** The month in which it is made: the usual day of a piece that was laid out just now. */
-const monthOf = (nowMs: number): string => new Date(nowMs).toISOString().slice(0, 7);
+const monthOf = (nowMs: number): string => dayOf(nowMs).slice(0, 7);
 
 /** A bare figure is meant in the shop's own money. */
 const priceOf = (text: string, currency: string): string =>

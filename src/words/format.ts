@@ -109,9 +109,13 @@ export function formatMoney(minor: number, currency: string, lang: Lang): string
   return format.format(minor / 10 ** digits);
 }
 
-/** A day, written out: "25 November 2026". `iso` is an ISO 8601 date or instant, shown in UTC unless a zone is named. */
-export function formatDate(iso: string, lang: Lang, timeZone = 'UTC'): string {
-  return new Intl.DateTimeFormat(locale(lang), { dateStyle: 'long', timeZone }).format(new Date(iso));
+/**
+ * A day, written out: "25 November 2026". `iso` is an ISO 8601 date, or an instant: then the day that it falls on
+ * where this runs, at the maker's bench or in the reader's browser.
+ */
+export function formatDate(iso: string, lang: Lang): string {
+  const zone = iso.includes('T') ? {} : { timeZone: 'UTC' };
+  return new Intl.DateTimeFormat(locale(lang), { dateStyle: 'long', ...zone }).format(new Date(iso));
 }
 
 /** A day as exactly as it is known, from "2024", "2024-05" or "2024-05-17": "2024", "May 2024", "17 May 2024". */
@@ -132,9 +136,9 @@ export function formatMonth(month: string, lang: Lang): string {
   return new Intl.DateTimeFormat(locale(lang), style).format(new Date(`${month}-01`));
 }
 
-/** A day with its time of day, to the minute. */
-export function formatDateTime(iso: string, lang: Lang, timeZone = 'UTC'): string {
-  const style = { dateStyle: 'long', timeStyle: 'short', timeZone } as const;
+/** The day and time of day of an instant where this runs, to the minute. */
+export function formatDateTime(iso: string, lang: Lang): string {
+  const style = { dateStyle: 'long', timeStyle: 'short' } as const;
   return new Intl.DateTimeFormat(locale(lang), style).format(new Date(iso));
 }
 

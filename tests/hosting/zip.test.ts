@@ -7,6 +7,7 @@ import { crc32, inflateRawSync } from 'node:zlib';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { zipOf } from '#hosting/zip.ts';
 import { releaseOf, removeAll, siteOf } from './release.ts';
+import { inZone } from '#tests/support/zone.ts';
 
 let place: string;
 beforeEach(() => {
@@ -63,14 +64,10 @@ it('holds every public file and nothing else, each whole, with the time of the r
 
 it('is the same byte for byte whenever and in whatever zone it is made', async () => {
   const release = releaseOf(join(place, 'releases'), '20260401-100000-000', siteOf({ ford: 'words' }));
-  const zone = process.env.TZ;
   const made: Buffer[] = [];
-  for (const tz of ['UTC', 'Pacific/Auckland', 'America/St_Johns']) {
-    process.env.TZ = tz;
-    made.push(await buffer(zipOf(release, '2026-04-01T10:20:30Z')));
+  for (const zone of ['UTC', 'Pacific/Auckland', 'America/St_Johns']) {
+    made.push(await inZone(zone, () => buffer(zipOf(release, '2026-04-01T10:20:30Z'))));
   }
-  if (zone === undefined) delete process.env.TZ;
-  else process.env.TZ = zone;
   expect(made[1]?.equals(made[0] as Buffer)).toBe(true);
   expect(made[2]?.equals(made[0] as Buffer)).toBe(true);
 });

@@ -11,6 +11,7 @@ import {
   formatNumber,
 } from '#words/format.ts';
 import { isLang, LANGS } from '#words/lang.ts';
+import { inZone } from '#tests/support/zone.ts';
 
 /** Blanks that don't break, as plain ones. */
 const plain = (text: string): string => text.replace(/[\u00a0\u202f]/g, ' ');
@@ -74,11 +75,15 @@ describe('money', () => {
   });
 });
 
-test('dates are written out in the language and the zone asked for', () => {
+test('dates are written out in the language, instants as they fall where it runs', async () => {
   expect(formatDate('2026-11-25T18:40:00Z', 'en')).toBe('25 November 2026');
   expect(formatDate('2026-11-25T18:40:00Z', 'de')).toBe('25. November 2026');
-  expect(formatDate('2026-11-25T23:40:00Z', 'de', 'Europe/Berlin')).toBe('26. November 2026');
   expect(plain(formatDateTime('2026-11-25T18:40:00Z', 'en'))).toBe('25 November 2026 at 18:40');
+  await inZone('Europe/Berlin', () => {
+    expect(formatDate('2026-11-25T23:40:00Z', 'de')).toBe('26. November 2026');
+    expect(formatDate('2026-11-25', 'de')).toBe('25. November 2026');
+    expect(plain(formatDateTime('2026-11-25T18:40:00Z', 'en'))).toBe('25 November 2026 at 19:40');
+  });
 });
 
 test('lists and numbers follow the language', () => {

@@ -2,7 +2,7 @@
 import { checkOrder } from '#order/check.ts';
 import type { Delivery } from '#order/document.ts';
 import { ORDER_STATES, type ChangeProblem, type OrderState, type StockHand } from '#words/benchCodes.ts';
-import { isDay } from './day.ts';
+import { isDay } from '#words/day.ts';
 import { toEntry, type Entry, type Row, type Sum } from './entry.ts';
 import type { InvoiceContent } from './invoiceContent.ts';
 import { issueCreditNote, issueInvoice } from './invoices.ts';

@@ -5,7 +5,7 @@
 import { z } from 'zod';
 import { PAYMENT_KINDS, PAYMENT_WAYS } from '#words/benchCodes.ts';
 import { LANGS } from '#words/lang.ts';
-import { isDay } from './day.ts';
+import { isDay } from '#words/day.ts';
 
 const text = z.string().max(400);
 const lines = z.array(text).max(12);

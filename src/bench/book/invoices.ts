@@ -1,4 +1,5 @@
 /** Invoices and credit notes: each with a number that never comes twice, and what it says kept as it was said. */
+import { dayOf } from '#words/day.ts';
 import type { ChangeProblem, InvoiceKind } from '#words/benchCodes.ts';
 import type { Row } from './entry.ts';
 import type { InvoiceContent } from './invoiceContent.ts';
@@ -70,7 +71,7 @@ export function issueCreditNote(
   const stands = standing(invoicesOf(book, number));
   if (stands === null || stands.invoice !== corrects) return { code: 'changed-meanwhile' };
   if (reason === '') return { code: 'reason-missing' };
-  const issuedOn = at.slice(0, 10);
+  const issuedOn = dayOf(at);
   const content = { ...stands.content, issuedOn, payments: [], openMinor: 0, reason };
   write(book, { number, kind: 'credit-note', corrects, at, prefix, content });
   return null;

@@ -1,4 +1,5 @@
 /** How far stringing has come, and the time it took where she let the clock run. */
+import { dayOf } from '#words/day.ts';
 import { keeping } from './keptDigest.ts';
 import { inOneWrite, type Book } from './open.ts';
 import { named } from './problem.ts';
@@ -92,7 +93,7 @@ function addTime(book: Book, { save, seconds, numbers, at }: TimeSave): void {
     keeping(book, 'order', number, () =>
       book.db
         .prepare('INSERT OR IGNORE INTO board_time (number, save, day, seconds) VALUES (?, ?, ?, ?)')
-        .run(number, save, at.slice(0, 10), share),
+        .run(number, save, dayOf(at), share),
     );
   }
 }

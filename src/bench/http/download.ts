@@ -1,4 +1,5 @@
 /** An answer that is saved as a file. */
+import { dayOf } from '#words/day.ts';
 
 /** `name`: plain letters, digits, dots and dashes only; it comes from the bench, never from a buyer. */
 export function download(
@@ -13,5 +14,5 @@ export function download(
 
 /** Name of a file made today: `orders-2026-11-25.csv`. */
 export function dated(stem: string, nowMs: number, end: string): string {
-  return `${stem}-${new Date(nowMs).toISOString().slice(0, 10)}.${end}`;
+  return `${stem}-${dayOf(nowMs)}.${end}`;
 }

@@ -11,7 +11,7 @@ import {
   type PaymentKind,
 } from '#words/benchCodes.ts';
 import { NOTE_CAP, type Change } from '../book/change.ts';
-import { isDay } from '../book/day.ts';
+import { isDay } from '#words/day.ts';
 import type { InvoiceContent } from '../book/invoiceContent.ts';
 import { PARCEL_CAPS, type EnteredParcel } from '../book/parcels.ts';
 import { readSum } from './readSum.ts';
@@ -141,7 +141,7 @@ function invoiceOf(kind: InvoiceKind, form: URLSearchParams, facts: FormFacts): 
   return reason === null ? null : { kind, prefix: made.prefix, corrects: lineIn(form, 'corrects'), reason };
 }
 
-/** A day may be one ahead of the bench's clock, which goes by UTC. */
+/** A day may be one ahead of the bench's clock: her tablet may be in another zone than the machine that it runs on. */
 const DAY_MS = 24 * 60 * 60 * 1000;
 
 /** A day on which something has happened. */

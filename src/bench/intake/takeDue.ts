@@ -1,6 +1,6 @@
 /** Proposed due days that the maker takes over, read from the week's form. */
 import { readNumber } from '#order/number.ts';
-import { isDay } from '../book/day.ts';
+import { isDay } from '#words/day.ts';
 
 export type TakenDue = {
   readonly number: string;

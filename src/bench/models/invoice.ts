@@ -1,4 +1,5 @@
 /** What an invoice of an order says, on the day it is issued. */
+import { dayOf } from '#words/day.ts';
 import type { Shop } from '#catalogue/model/catalogue.ts';
 import { addressLines } from '#words/address.ts';
 import { formatNumber } from '#words/format.ts';
@@ -11,7 +12,7 @@ import { sumParts } from './sumParts.ts';
 
 /** Begins the numbers of the year in which `now` stands. */
 export function prefixOf({ numberPrefix }: NonNullable<Shop['seller']>, now: string): string {
-  return numberPrefix.replaceAll('{year}', now.slice(0, 4));
+  return numberPrefix.replaceAll('{year}', dayOf(now).slice(0, 4));
 }
 
 /**
@@ -39,8 +40,8 @@ export function invoiceContent(detail: OrderDetail, theirs: Frame): InvoiceConte
       name: buyer.name,
       address: to === null ? [] : addressLines({ ...to, name: '' }, theirs.format.country(to.country)),
     },
-    orderedOn: entry.receivedAt.slice(0, 10),
-    issuedOn: now.slice(0, 10),
+    orderedOn: dayOf(entry.receivedAt),
+    issuedOn: dayOf(now),
     items: itemsOf(detail, theirs),
     currency: money.price.currency,
     totalMinor: money.price.minor,

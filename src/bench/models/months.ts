@@ -57,9 +57,9 @@ export function monthsOf(book: Book, catalogue: Catalogue, year: string): Months
     boardSeconds: secondsAtBoard(book, one.entry.document.number),
   }));
   const known = valued.filter((one): one is Known => one.worth !== null);
-  const names = known.flatMap(({ entry, sentAt }) => [
-    entry.receivedAt.slice(0, 7),
-    sentAt?.slice(0, 7) ?? '',
+  const names = known.flatMap(({ receivedOn, sentOn }) => [
+    receivedOn.slice(0, 7),
+    sentOn?.slice(0, 7) ?? '',
   ]);
   const months = [...new Set(names)].filter((month) => month.startsWith(`${year}-`));
   return {
@@ -74,10 +74,10 @@ export function monthsOf(book: Book, catalogue: Catalogue, year: string): Months
   };
 }
 
-/** @param start of an ISO 8601 instant: a month's, or a year's */
+/** @param start of a day: its month, or its year */
 function monthOf(start: string, known: readonly Known[]): Month {
-  const received = known.filter(({ entry }) => entry.receivedAt.startsWith(start));
-  const sent = sumOf(known.filter(({ sentAt }) => sentAt?.startsWith(start) === true));
+  const received = known.filter(({ receivedOn }) => receivedOn.startsWith(start));
+  const sent = sumOf(known.filter(({ sentOn }) => sentOn?.startsWith(start) === true));
   return {
     month: start,
     received: sumOf(received),

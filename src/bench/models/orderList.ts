@@ -1,4 +1,5 @@
 /** The order book's list as its page shows it. */
+import { dayOf } from '#words/day.ts';
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import { ORDER_STATES, type OrderState } from '#words/benchCodes.ts';
 import type { Entry, Unreadable } from '../book/entry.ts';
@@ -108,7 +109,7 @@ function rowOf(
     pieceName: orderedName(catalogue, document, lang),
     pictured: piece?.id ?? null,
     lengthsMm: lengthsOf(document, asked ? checked : null),
-    late: dueOn !== null && dueOn < now.slice(0, 10) && state !== 'sent' && state !== 'cancelled',
+    late: dueOn !== null && dueOn < dayOf(now) && state !== 'sent' && state !== 'cancelled',
     differs: asked && checked.differences.length + readyDifferences(standing, state).length > 0,
     hasCard:
       document.made !== 'ready' &&

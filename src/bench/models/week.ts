@@ -1,4 +1,5 @@
 /** What is due when, what it takes against the hours there are, and what can't be begun for want of beads. */
+import { dayOf } from '#words/day.ts';
 import { componentNameIn, type Catalogue } from '#catalogue/model/catalogue.ts';
 import type { Entry } from '../book/entry.ts';
 import type { Book } from '../book/open.ts';
@@ -96,7 +97,7 @@ const ANY_HOURS = 10;
 
 function termsOf({ shop }: Catalogue, { now }: Frame): Terms {
   const { hoursPerWeek, weeks } = shop.orders;
-  return { today: now.slice(0, 10), hoursPerWeek: hoursPerWeek ?? ANY_HOURS, readyWeeks: weeks };
+  return { today: dayOf(now), hoursPerWeek: hoursPerWeek ?? ANY_HOURS, readyWeeks: weeks };
 }
 
 function jobOf(work: Work): Job {
@@ -105,7 +106,7 @@ function jobOf(work: Work): Job {
     number: document.number,
     minutes: minutesOfWork(work),
     dueOn,
-    receivedOn: receivedAt.slice(0, 10),
+    receivedOn: dayOf(receivedAt),
   };
 }
 
@@ -141,7 +142,7 @@ function weekOrders(
       pieceName: orderedName(catalogue, entry.document, lang),
       minutes: job.minutes,
       proposed: planned && job.dueOn === null ? job.by : null,
-      late: planned ? job.late : job.dueOn !== null && job.dueOn < now.slice(0, 10),
+      late: planned ? job.late : job.dueOn !== null && job.dueOn < dayOf(now),
       short,
     };
   });

@@ -1,4 +1,5 @@
 /** An order's money: what it comes to, what came and went, what is open, and the forms to write more down. */
+import { dayOf } from '#words/day.ts';
 import { formatDate, formatMoney, majorAmount } from '#words/format.ts';
 import { PAYMENT_WAYS, type PaymentKind } from '#words/benchCodes.ts';
 import { moneyWords } from '#words/words.ts';
@@ -132,12 +133,7 @@ function MovementForm({ kind, usualMinor, ...props }: FormProps) {
         </label>
         <label>
           {words.day}{' '}
-          <input
-            type="date"
-            name="day"
-            required
-            value={typed(attempt, form, 'day', frame.now.slice(0, 10))}
-          />
+          <input type="date" name="day" required value={typed(attempt, form, 'day', dayOf(frame.now))} />
         </label>
         <label>
           {words.way}{' '}

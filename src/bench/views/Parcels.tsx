@@ -1,4 +1,5 @@
 /** Parcels of an order, each with the page where it is followed, and the fields for one more. */
+import { dayOf } from '#words/day.ts';
 import { formatDate } from '#words/format.ts';
 import { moneyWords } from '#words/words.ts';
 import { PARCEL_CAPS, type Parcel } from '../book/parcels.ts';
@@ -90,7 +91,7 @@ export function ParcelFields({ entry, attempt, frame, form }: ChangeProps & { re
         </label>
         <label>
           {next.sentOn}{' '}
-          <input type="date" name="sent-on" required value={value('sent-on', frame.now.slice(0, 10))} />
+          <input type="date" name="sent-on" required value={value('sent-on', dayOf(frame.now))} />
         </label>
       </div>
       <p class="quiet">{next.parcelHint}</p>

@@ -9,11 +9,6 @@ export const browserClock: Clock = {
   },
 };
 
-/** The reader's own time zone, an IANA name. */
-export function localZone(): string {
-  return new Intl.DateTimeFormat().resolvedOptions().timeZone;
-}
-
 /** A whole number from 0 to 255 from the browser's own source of randomness, which nobody can guess. */
 export function randomByte(): number {
   return crypto.getRandomValues(new Uint8Array(1))[0] ?? 0;

@@ -11,7 +11,6 @@ import type { Entry } from './model/outbox.ts';
 import { unitOfOrder, writeMail } from './model/write.ts';
 import { Rows } from '../controls/Rows.tsx';
 import { CopyButton } from './CopyButton.tsx';
-import { localZone } from '../adapters/device.ts';
 
 export type OutboxEntryProps = {
   readonly words: OrderWords;
@@ -109,9 +108,7 @@ function standing({ words, lang, entry }: OutboxEntryProps): string {
   if (state === 'mail') return problem === null ? words.states.mail() : words.states.silent();
   if (state === 'handed') return words.states.handed();
   if (state === 'mailed') return words.states.mailed();
-  const received = words.states.received(
-    receivedAt === null ? '' : formatDateTime(receivedAt, lang, localZone()),
-  );
+  const received = words.states.received(receivedAt === null ? '' : formatDateTime(receivedAt, lang));
   return [received, ...(askedBefore ? [words.askedBefore] : []), ...(differs ? [words.differs] : [])].join(
     ' ',
   );

@@ -9,7 +9,6 @@ import { saveFile } from '../adapters/saveFile.ts';
 import { Rows } from '../controls/Rows.tsx';
 import { unitOfOrder } from '../ordering/model/write.ts';
 import { QrCode } from './QrCode.tsx';
-import { localZone } from '../adapters/device.ts';
 
 export type SlipLanguage = {
   readonly lang: Lang;
@@ -46,7 +45,7 @@ export function SlipSheet({
   return (
     <article class="slip">
       <h2>{words.numberIs(order.number)}</h2>
-      <p class="quiet">{words.placed(formatDateTime(order.placedAt, lang, localZone()))}</p>
+      <p class="quiet">{words.placed(formatDateTime(order.placedAt, lang))}</p>
       <Rows rows={orderWords.rows(format, order, pieceName)} />
       <QrCode words={words} text={address} />
       <div class="sizer-actions slip-screen">

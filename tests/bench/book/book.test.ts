@@ -5,7 +5,7 @@ import { DatabaseSync } from 'node:sqlite';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { backUp, restore } from '#bench/book/backup.ts';
 import { change } from '#bench/book/change.ts';
-import { isDay } from '#bench/book/day.ts';
+import { isDay } from '#words/day.ts';
 import { findEntry, history } from '#bench/book/entry.ts';
 import { erase, overdueForErasing } from '#bench/book/erase.ts';
 import { APPLICATION_ID, MIGRATIONS } from '#bench/book/migrations.ts';

@@ -10,6 +10,7 @@ import { MonthsView } from '#bench/views/MonthsView.tsx';
 import { costsOf } from '#core/sizing/price/costs.ts';
 import type { OrderDocument } from '#order/document.ts';
 import { weekWords } from '#words/words.ts';
+import { inZone } from '#tests/support/zone.ts';
 import { catalogue, frame, openShop, orderFor, type Shop } from '../shop.ts';
 
 let shop: Shop;
@@ -54,6 +55,15 @@ it('adds up what came in, what was sent, and what an hour of it earned', () => {
   });
   expect(november?.sent).toMatchObject({ orders: 1, priceMinor: two.shown.priceMinor });
   expect(all).toMatchObject({ received: { orders: 3, pieces: 4 }, sent: { orders: 2 } });
+});
+
+it('goes by the calendar on the maker’s wall: an order of her New Year’s Eve is one of the old year', async () => {
+  const order = take(orderFor(catalogue, 'banked-fire', 165), '2027-01-01T03:30:00.000Z');
+  set(order.number, 1, 'sent', '2027-02-01T02:00:00.000Z');
+  const old = await inZone('America/New_York', () => monthsOf(shop.book, catalogue, '2026'));
+  expect(old.months).toMatchObject([{ month: '2026-12', received: { orders: 1 }, sent: { orders: 0 } }]);
+  const next = await inZone('America/New_York', () => monthsOf(shop.book, catalogue, '2027'));
+  expect(next).toMatchObject({ years: ['2026'], months: [{ month: '2027-01', sent: { orders: 1 } }] });
 });
 
 it('keeps to the year, stays the same when a buyer is erased, and names what it can’t reckon', () => {
