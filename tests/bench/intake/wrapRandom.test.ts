@@ -87,7 +87,10 @@ const FILES: readonly ((message: string) => { source: string; text: string })[] 
   (text) => ({ source: 'order.txt', text: `\uFEFF\r\n${text}` }),
   (text) => ({ source: 'order.eml', text: text.replaceAll('\r\n', '\n') }),
   (text) => ({ source: 'inbox', text: `\nFrom - Wed Nov 25 18:40:00 2026\n${text}\n` }),
-  (text) => ({ source: 'order.emlx', text: `${text.length}\n${text}<?xml version="1.0"?><plist></plist>` }),
+  (text) => ({
+    source: 'order.emlx',
+    text: `${Buffer.byteLength(text)}\n${text}<?xml version="1.0"?><plist></plist>`,
+  }),
 ];
 
 const letter = (order: OrderDocument): string =>
