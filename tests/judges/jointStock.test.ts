@@ -11,7 +11,7 @@ import { mapComponents } from '#tests/support/blank.ts';
 import { verifySizing } from '#core/verify/sizing.ts';
 import { everyPiece, judgedBy, limitsBy } from './everyPiece.ts';
 
-const PIECES = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 100 : 250;
+const PIECES = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 100 : 160;
 
 /** Noise of sums of lengths, where the judge adds millimetres and the solver nanometres. */
 const ROUNDING_MM = 1e-6;

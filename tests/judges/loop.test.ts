@@ -7,7 +7,7 @@ import { closingRadii } from './fixedPoints.ts';
 
 const THOROUGH = process.env['CLASPWISE_THOROUGH'] !== undefined;
 const STRANDS = THOROUGH ? 1000 : 40;
-const VERIFIED = THOROUGH ? 20_000 : 3000;
+const VERIFIED = THOROUGH ? 20_000 : 2000;
 const RINGS = THOROUGH ? 20_000 : 120;
 /** Starts of the judge for each ring. */
 const STARTS = 5;

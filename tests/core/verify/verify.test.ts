@@ -14,7 +14,7 @@ import { FIELDS } from './fields.ts';
 import { askedMm, random, randomDesign, randomStrands, type Random } from '../random.ts';
 
 const KINDS: readonly PieceKind[] = ['necklace', 'bracelet'];
-const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 40 : 160;
+const DESIGNS = process.env['CLASPWISE_THOROUGH'] ? 5000 : process.env['CLASPWISE_QUICK'] ? 40 : 100;
 
 /** An answer to a size near what the design can be; null where it can't be sized at all. */
 function someAnswer(of: Random, design: Design): Answer | null {
