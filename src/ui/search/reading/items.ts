@@ -1,5 +1,6 @@
 /** Takes a query apart into words and amounts, each with what it stands for. */
 import { amountAt, type Amount } from './amounts.ts';
+import { mistypedName } from './mistypedName.ts';
 import { nearest, type Nearest } from './nearest.ts';
 import { withFigures } from './numberWords.ts';
 import { COMPARING, type Opened, type Role, type Sense } from './open.ts';
@@ -127,8 +128,28 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
     return false;
   }
 
+  /** A piece's name that is mistyped: something in it nothing else stands for. */
+  function takeMistypedName(least: number): boolean {
+    for (let count = Math.min(MOST_NAME, tokens.length - next); count > least; count -= 1) {
+      const run = tokens.slice(next, next + count).map(({ key }) => key);
+      const isAll = count === tokens.length;
+      if (run.every((key, at) => isFigure(next + at) || known(key) !== null || opened.slip(key) !== null))
+        continue;
+      const key = run.join('');
+      // A short word within others is more likely one of its own.
+      if (key.length < LEAST_LONG_NAME && !isAll) continue;
+      const name = mistypedName(key, opened.names);
+      if (name === null || (live && name.key.startsWith(key))) continue;
+      if (count === 1 && (partsOf(key, opened) !== null || nearest(key, opened) !== null)) continue;
+      take(count, { senses: name.senses, corrected: name.written });
+      return true;
+    }
+    return false;
+  }
+
   function takeName(): boolean {
     const name = nameAt(next);
+    if (takeMistypedName(name?.count ?? 0)) return true;
     if (takeMistyped(name?.count ?? 0)) return true;
     if (name === null) return false;
     take(name.count, { senses: name.senses });
@@ -181,14 +202,34 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
     const seed = SEED.exec(text)?.[0] ?? null;
     const end = seed === null ? 0 : SEED.lastIndex;
     const amount = seed === null && /^[\d£€$¼½¾]/u.test(text.slice(from)) ? amountAt(text, from) : null;
-    const to = amount?.end ?? end;
+    const limited = amount?.of === 'number' ? unitBehindLimit(from, amount.end) : null;
+    const to = limited?.amount.end ?? amount?.end ?? end;
     if (to === 0) return false;
     const sign = SIGN_BEFORE.exec(text.slice(0, from));
-    const role = SIGNS[sign?.[1] ?? ''];
-    if (sign !== null && role !== undefined)
-      items.push({ ...nothing, at: [sign.index, from], text: sign[0], senses: [{ as: 'role', role }] });
-    takeAmount([from, to], { amount, seed });
+    const role = limited?.role ?? SIGNS[sign?.[1] ?? ''];
+    if (role !== undefined) {
+      const at = [sign?.index ?? from, from] as const;
+      items.push({ ...nothing, at, text: text.slice(...at), senses: [{ as: 'role', role }] });
+    }
+    takeAmount([from, to], { amount: limited?.amount ?? amount, seed });
     return true;
+  }
+
+  /** "100 or more pounds": the figure is read beside its unit, what stands between says how far it reaches. */
+  function unitBehindLimit(
+    from: number,
+    to: number,
+  ): { readonly amount: Amount; readonly role: Role } | null {
+    const after = tokens.findIndex(({ at }) => at[0] >= to);
+    const name = after < 0 ? null : nameAt(after);
+    const said = roleOf(name);
+    const role = said === 'more' ? 'over' : said === 'less' ? 'under' : null;
+    const unit = tokens[after + (name?.count ?? 0)]?.at[0];
+    if (role === null || unit === undefined) return null;
+    const figure = text.slice(from, to).trim();
+    const amount = amountAt(`${text.slice(0, to)}${figure} ${text.slice(unit)}`, to);
+    if (amount === null || amount.of === 'number') return null;
+    return { amount: { ...amount, end: amount.end - to - figure.length - 1 + unit }, role };
   }
 
   /** A word of the texts that was written in two. */

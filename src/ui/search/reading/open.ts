@@ -1,9 +1,10 @@
 /** A vocabulary made ready to be looked things up in. */
 import type { Lang } from '#words/lang.ts';
 import type { Concept, Vocabulary } from './vocabulary.ts';
-import { fold, soundOf, stem, WORD } from './fold.ts';
+import { fold, soundOf, stem, wordsOf } from './fold.ts';
 import { keyOf } from './keyOf.ts';
-import { figuresIn, type FigureOf } from './numberWords.ts';
+import { figuresIn, withFigures, type FigureOf } from './numberWords.ts';
+import { tokensOf } from './tokens.ts';
 
 type Roles = Vocabulary['roles'][Lang];
 export type Role = keyof Roles;
@@ -26,6 +27,14 @@ export type Candidate = {
   readonly isForeign: boolean;
 };
 
+/** A piece's name, with what its words stand for in it. */
+export type PieceName = {
+  readonly written: string;
+  /** Its folded words without space between. */
+  readonly key: string;
+  readonly senses: readonly Sense[];
+};
+
 export type Opened = {
   readonly vocabulary: Vocabulary;
   /** Names and roles, whole, by the folded words without space between; null for none. */
@@ -34,8 +43,9 @@ export type Opened = {
   readonly loose: (key: string) => Sense | null;
   /** A word of the pieces' texts: the very same, or one with the same stem. */
   readonly word: (key: string, exactly?: boolean) => Sense | null;
-  /** Words of a piece's name that would be read as something else, by the folded words without space between. */
+  /** Words of a piece's name, by the folded words without space between; "40days" is one too. */
   readonly name: (key: string) => readonly Sense[] | null;
+  readonly names: readonly PieceName[];
   /** Spellings too far off for their likeness to be seen: what was meant. */
   readonly slip: (key: string) => string | null;
   /** True for the word for a bead, which after a size says no more. */
@@ -114,7 +124,7 @@ export function openVocabulary(vocabulary: Vocabulary): Opened {
     return null;
   };
 
-  const texts = vocabulary.words.split(' ').filter((word) => word !== '');
+  const texts = [...vocabulary.words.split(' '), ...wordsOf(vocabulary.names)].filter((word) => word !== '');
   const words = new Map<string, Sense>();
   const stems = new Map<string, Sense>();
   for (const word of texts) {
@@ -125,16 +135,22 @@ export function openVocabulary(vocabulary: Vocabulary): Opened {
     if (!stems.has(root)) stems.set(root, sense);
   }
 
-  const names = new Map(
-    vocabulary.names
-      .split('\n')
-      .map((name) => [keyOf(name), (name.match(WORD) ?? []).flatMap((one) => words.get(fold(one)) ?? [])]),
+  const figures = langs.map((of) => figuresIn(vocabulary.numbers[of]));
+  const figureOf: FigureOf = (key) => figures.reduce<string | null>((found, one) => found ?? one(key), null);
+
+  const names = vocabulary.names.split('\n').map((written): PieceName => {
+    const senses = wordsOf(written).flatMap((one) => words.get(fold(one)) ?? []);
+    return { written, key: keyOf(written), senses };
+  });
+  const inFigures = ({ written }: PieceName): string =>
+    keyOf(withFigures(written, tokensOf(written), figureOf, () => false));
+  const byKey = new Map(
+    names.flatMap((name) => [inFigures(name), name.key].map((key) => [key, name.senses] as const)),
   );
   const slips = new Map(Object.entries(vocabulary.slips).map(([slip, meant]) => [keyOf(slip), meant]));
   const beads = new Set(langs.flatMap((of) => termsIn(roles[of].bead).map((one) => stem(keyOf(one), lang))));
 
   const rough = new Set(langs.flatMap((of) => termsIn(vocabulary.rough[of]).map(keyOf)));
-  const figures = langs.map((of) => figuresIn(vocabulary.numbers[of]));
 
   const candidates: Candidate[] = [];
   for (const [at, list] of entries.entries()) {
@@ -151,11 +167,12 @@ export function openVocabulary(vocabulary: Vocabulary): Opened {
     sense: (key) => find(strong, key),
     loose: (key) => find(weak, key),
     word: (key, exactly = false) => words.get(key) ?? (exactly ? null : (stems.get(stem(key, lang)) ?? null)),
-    name: (key) => names.get(key) ?? null,
+    name: (key) => byKey.get(key) ?? null,
+    names,
     slip: (key) => slips.get(key) ?? null,
     isBead: (text) => beads.has(stem(keyOf(text), lang)),
     isRough: (key) => rough.has(key),
-    figureOf: (key) => figures.reduce<string | null>((found, one) => found ?? one(key), null),
+    figureOf,
     keyOf,
     candidates,
   };

@@ -63,8 +63,8 @@ export type Vocabulary = {
   readonly numbers: Readonly<Record<Lang, NumberWords>>;
   readonly slips: Readonly<Record<string, string>>;
   readonly said: SearchWords['said'];
-  /** Words of the pieces' own texts, a space between. */
+  /** Words of the pieces' own texts, a space between, without those of the names. */
   readonly words: string;
-  /** Names of pieces, beads and clasps that would otherwise be read as something else, one a line. */
+  /** Names of pieces, and those of beads and clasps that would otherwise be read as something else, one a line. */
   readonly names: string;
 };

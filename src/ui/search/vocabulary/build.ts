@@ -2,6 +2,7 @@
 import type { Catalogue } from '#catalogue/model/catalogue.ts';
 import type { Lang } from '#words/lang.ts';
 import { pageWords, searchWords } from '#words/words.ts';
+import { wordsOf } from '../reading/fold.ts';
 import type { Vocabulary } from '../reading/vocabulary.ts';
 import { conceptsOf } from './concepts.ts';
 import { inBothLangs, pieceWords, type Reach } from './texts.ts';
@@ -15,8 +16,9 @@ const slipsOf = (text: string): Readonly<Record<string, string>> =>
 export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach = 'page'): Vocabulary {
   const { pieces, shop } = catalogue;
   const texts = pieces.map((piece) => pieceWords(piece, shop, lang, reach));
+  const names = [...new Set(texts.flatMap(({ whole }) => whole))].sort();
+  const named = new Set(wordsOf(names.join('\n')));
   const words = new Set(texts.flatMap(({ name, others }) => [...name, ...others]));
-  const misread = new Set(texts.flatMap((text) => text.misread));
   const { said, slips } = searchWords(lang);
   return {
     lang,
@@ -30,7 +32,10 @@ export function buildVocabulary(catalogue: Catalogue, lang: Lang, reach: Reach =
       ...slipsOf(slips),
     },
     said,
-    words: [...words].sort().join(' '),
-    names: [...misread].sort().join('\n'),
+    words: [...words]
+      .filter((word) => !named.has(word))
+      .sort()
+      .join(' '),
+    names: names.join('\n'),
   };
 }

@@ -73,8 +73,8 @@ export type PieceWords = {
   /** Of its own name. */
   readonly name: readonly string[];
   readonly others: readonly string[];
-  /** Names, at the bench also of what it is made of, that would be read as something else if it weren’t for them. */
-  readonly misread: readonly string[];
+  /** Its own, at the bench also of what it is made of that would be read as something else if it weren’t for them. */
+  readonly whole: readonly string[];
 };
 
 /** Within a measure nobody looks for them alone: "8 mm", "11/0". */
@@ -88,9 +88,11 @@ export function pieceWords(piece: Piece, shop: Shop, lang: Lang, reach: Reach = 
   const { sense } = termsOf(shop, lang);
   const plain = (word: string): boolean => sense(fold(word)) === null;
   const names = namesOf(piece, lang, reach);
+  const ownNames =
+    reach === 'page' ? [textsOf(piece, lang).name] : LANGS.map((of) => textsOf(piece, of).name);
   // At the bench, which nothing has to be fetched for, what it is made of is asked for by its whole name too.
-  const own = reach === 'page' ? [textsOf(piece, lang).name] : names;
-  const misread = own.filter((one) => !wordsOf(one).every(plain));
+  const own = reach === 'page' ? ownNames : names;
+  const whole = [...ownNames, ...own.filter((one) => !wordsOf(one).every(plain))];
   const { name, summary, story } = textsOf(piece, lang);
   const shown = lookedFor(piece.design).map(({ id }) => id);
   const { components, wire } = piece.design;
@@ -103,5 +105,5 @@ export function pieceWords(piece: Piece, shop: Shop, lang: Lang, reach: Reach = 
   const others = [...new Set([...wordsOf(own.join(' ')), ...texts])].filter(
     (word) => !named.includes(word) && !OF_MEASURES.test(word),
   );
-  return { name: named, others, misread };
+  return { name: named, others, whole };
 }

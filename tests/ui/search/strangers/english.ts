@@ -33,6 +33,15 @@ import {
 } from './answers.ts';
 
 export const ENGLISH: readonly Asked[] = [
+  ['40 days', byName('forty-days')],
+  ['tihe tabl', byName('tide-table')],
+  ['bankd fie', byName('banked-fire')],
+  ['coper beech', byName('copper-beech')],
+  ['long frce', byName('long-force')],
+  ['fog onn the tentres', byName('fog-on-the-tenters')],
+  ['100 or more pounds', { exactly: cost(100, Infinity) }],
+  ['40 or less pounds', { exactly: cost(0, 40) }],
+  ['necklace 18 or less inches', { exactly: and(necklace, fits('length', 0, inches(18))) }],
   ['necklases', { exactly: necklace }],
   ['ankelt', { exactly: anklet }],
   ['choker', { exactly: collar }],

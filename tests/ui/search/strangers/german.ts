@@ -30,6 +30,10 @@ import {
 } from './answers.ts';
 
 export const GERMAN: readonly Asked[] = [
+  ['100 oder mehr Pfund', { exactly: cost(100, Infinity) }],
+  ['ab 100 Pfund', { exactly: cost(100, Infinity) }],
+  ['Smok over Lwo Row', byName('smoke-over-low-row')],
+  ['Lezte Spuhle', byName('last-bobbin')],
   ['Perlenkette', { within: necklace, has: ['still-pool'], many: true }],
   ['Armbänder', { exactly: bracelet }],
   ['Amband', { exactly: bracelet }],
