@@ -1,8 +1,9 @@
 /** The state of one sizing island: model and memory joined to Preact. */
-import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { formatLengthNumber } from '#words/format.ts';
 import type { Lang } from '#words/lang.ts';
 import type { SizedWords } from '#words/words.ts';
+import { onShownAgain } from '../adapters/shownAgain.ts';
 import { onPageUnit, sendPageUnit } from '../adapters/pageUnit.ts';
 import { writtenBefore } from '../adapters/writtenBefore.ts';
 import { startedFrom } from '../model/doneBefore.ts';
@@ -85,6 +86,8 @@ export function useSizer(
     }
     return onPageUnit((to) => latest.current(to));
   }, []);
+  // Its fields are rendered anew, and nothing in it changes.
+  useEffect(() => onShownAgain(() => dispatch({ type: 'restore', state: {} })), []);
   return {
     state,
     engine,

@@ -9,10 +9,10 @@ export const pages: typeof english = {
   nav: {
     label: 'Laden',
     pieces: 'Stücke',
-    past: 'Früheres',
+    past: 'Früher',
     guides: 'Ratgeber',
     about: 'Werkstatt',
-    find: 'Suchen',
+    find: 'Suche',
     more: 'Mehr vom Laden',
   },
   trail: 'Wo Sie sind',

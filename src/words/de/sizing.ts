@@ -98,7 +98,7 @@ export const sizing: typeof english = {
   grams: (f, massG) => `${f.number(massG, massG < 10 ? 1 : 0)}\u00a0g`,
   madeFrom: (f, limits, of) =>
     `Möglich ${FOR_BODY[of]} ${f.length(limits.leastAskedMm)} bis ${f.length(limits.mostAskedMm)}.`,
-  order: 'Dieses Stück bestellen',
+  order: 'Stück bestellen',
   orderFirst: 'Geben Sie zuerst ein Maß an, in dem es gemacht werden kann.',
   orderFailed:
     'Das Bestellformular ließ sich nicht laden: Ist ein Netz da? Versuchen Sie es noch einmal, oder schreiben Sie dem Laden.',

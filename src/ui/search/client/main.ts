@@ -163,6 +163,10 @@ const addressed = fromParams(new URLSearchParams(location.search));
 const early = isEmpty(addressed);
 if (!early) form.write(addressed);
 byId<HTMLDetailsElement>('find-narrow').open = Object.keys(form.read().filters).length > 0;
+// Safari empties the fields of a page that it kept (`sizer/adapters/shownAgain.ts`, which would bring the island's code along).
+addEventListener('pageshow', ({ persisted }) => {
+  if (persisted) setTimeout(() => form.write(fromParams(new URLSearchParams(location.search))));
+});
 showSizeFields();
 if (!early) void answer(addressed, false);
 else if (!isEmpty(form.read())) ask();
