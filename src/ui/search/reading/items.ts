@@ -128,13 +128,18 @@ export function itemsOf(text: string, opened: Opened, live: boolean): readonly I
     return false;
   }
 
+  /** Of "forc" the stem is a word's, and it may still be "force" with a letter left out. */
+  function isMeant(key: string): boolean {
+    if (opened.slip(key) !== null || opened.word(key, true) !== null) return true;
+    return known(key) !== null && known(key) !== opened.word(key);
+  }
+
   /** A piece's name that is mistyped: something in it nothing else stands for. */
   function takeMistypedName(least: number): boolean {
     for (let count = Math.min(MOST_NAME, tokens.length - next); count > least; count -= 1) {
       const run = tokens.slice(next, next + count).map(({ key }) => key);
       const isAll = count === tokens.length;
-      if (run.every((key, at) => isFigure(next + at) || known(key) !== null || opened.slip(key) !== null))
-        continue;
+      if (run.every((key, at) => isFigure(next + at) || isMeant(key))) continue;
       const key = run.join('');
       // A short word within others is more likely one of its own.
       if (key.length < LEAST_LONG_NAME && !isAll) continue;

@@ -3,7 +3,7 @@ import { distance } from 'fastest-levenshtein';
 import type { PieceName } from './open.ts';
 
 /** Letters from which a name may have one slip more. */
-const SLIPS_FROM = [4, 8, 12];
+const SLIPS_FROM = [4, 7, 11];
 
 /** Like slips of the key: two letters that changed places are one. */
 function slipsIn(key: string, other: string): number {

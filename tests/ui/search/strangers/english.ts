@@ -38,6 +38,8 @@ export const ENGLISH: readonly Asked[] = [
   ['bankd fie', byName('banked-fire')],
   ['coper beech', byName('copper-beech')],
   ['long frce', byName('long-force')],
+  ['long forc', byName('long-force')],
+  ['fort ays', byName('forty-days')],
   ['fog onn the tentres', byName('fog-on-the-tenters')],
   ['100 or more pounds', { exactly: cost(100, Infinity) }],
   ['40 or less pounds', { exactly: cost(0, 40) }],
