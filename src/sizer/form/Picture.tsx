@@ -1,5 +1,5 @@
 /** The piece as sized, drawn to scale: laid straight, closed as it is worn, or on a body. */
-import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Candidate } from '#core/sizing/sizing.ts';
 import type { AskingWords, BodyWords, ScreenWords, SizingWords } from '#words/words.ts';
 import type { DrawnPiece } from '../drawing/drawPiece.ts';
@@ -90,6 +90,9 @@ function Worn({ words, told, loadChartWords, onLength, candidate, wantedMm, ...p
   );
 }
 
+/** After the form has come alive, which is what she waits for then, ms. */
+const WARM_UP_MS = 100;
+
 const loadDrawing = () => import('../drawing/drawPiece.ts');
 
 function Drawing({ built, drawn, ...props }: PictureProps & { readonly view: DrawnView }) {
@@ -97,13 +100,21 @@ function Drawing({ built, drawn, ...props }: PictureProps & { readonly view: Dra
   // Beside the computation, not after it: by the time a measure is written both are there.
   const { module } = useLoaded(loadDrawing, true);
   const stands = view === 'whole' && !drawn;
+  const ready = module !== null && candidate !== null && told !== null;
+  const draw = () =>
+    ready
+      ? module.drawPiece({ view, words: told, format, id, piece, candidate, unit, claspSide, girthMm })
+      : null;
   const svg = useMemo(
-    () =>
-      stands || module === null || candidate === null || told === null
-        ? null
-        : module.drawPiece({ view, words: told, format, id, piece, candidate, unit, claspSide, girthMm }),
+    () => (stands ? null : draw()),
     [stands, module, told, view, piece, candidate, unit, claspSide, girthMm, format],
   );
+  useEffect(() => {
+    if (!ready || !stands) return;
+    // Code takes a phone three times as long when it runs first: it does so while she types, and not when she waits.
+    const timer = setTimeout(draw, WARM_UP_MS);
+    return () => clearTimeout(timer);
+  }, [ready, stands]);
   const common = {
     class: 'sizer-drawing',
     tabIndex: 0,
