@@ -178,7 +178,14 @@ test('a static host with no bench behind it: the same order by e-mail, pasted at
   const { number } = await standing(page);
   const mail = new URL((await link.getAttribute('href')) ?? '');
   expect(mail.protocol).toBe('mailto:');
-  const body = new URLSearchParams(mail.search).get('body') ?? '';
+  const written = new URLSearchParams(mail.search);
+  const body = written.get('body') ?? '';
+  await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.getByRole('button', { name: 'Copy the e-mail’s text' }).click();
+  await page.getByText('Copied.').waitFor();
+  const lines = (text: string | null): string => (text ?? '').replaceAll('\r\n', '\n');
+  const copied = lines(await page.evaluate(() => navigator.clipboard.readText()));
+  expect(copied).toBe(`${written.get('subject')}\n\n${lines(body)}`);
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Download the order' }).click(),
