@@ -1,12 +1,12 @@
 /** Browsers ask for /favicon.ico where nothing names an icon, as beside JSON: it is the shop's mark, too. */
 import { readFileSync } from 'node:fs';
-import sharp from 'sharp';
+import sharp, { type Sharp } from 'sharp';
 import { expect, test } from 'vitest';
 
 const SIDE = 32;
 const HEAD_BYTES = 22;
 
-const pixelsOf = (picture: sharp.Sharp): Promise<Buffer> =>
+const pixelsOf = (picture: Sharp): Promise<Buffer> =>
   picture.resize(SIDE, SIDE).ensureAlpha().raw().toBuffer();
 
 test('the icon that browsers ask for unasked is the mark, as a PNG in an ICO', async () => {
