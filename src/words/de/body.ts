@@ -7,7 +7,7 @@ import { fromPit, pitBand } from './pit.ts';
 
 const problems: Sentences<FigureProblem> = {
   'under-two': () =>
-    'Für ein Kind unter zwei Jahren gibt es hier keine Größe: Einem Säugling gehört nichts um den Hals. Bitte bestellen Sie keines.',
+    'Für ein Kind unter zwei Jahren gibt es hier keine Größe: Einem so kleinen Kind gehört nichts um den Hals. Bitte bestellen Sie keines.',
   'no-child': ({ mostYears }, f) =>
     `Ab ${f.number(mostYears)} Jahren wählen Sie bitte eine erwachsene Person.`,
   'girth-absurd': ({ mm, leastMm, mostMm }, f) =>
@@ -18,7 +18,7 @@ const problems: Sentences<FigureProblem> = {
 
 const assumptions: Readonly<Record<AssumptionCode, string>> = {
   'chest-slope': 'die Brust fällt um 20° ab (eine runde Zahl, nicht gemessen)',
-  'zero-at-pit': 'ein Strang, so lang wie der Halsansatz rund ist, reicht gerade bis zur Halsgrube',
+  'zero-at-pit': 'ein Strang, so lang wie der Umfang des Halsansatzes, reicht gerade bis zur Halsgrube',
   'mean-neck': 'der Hals ist der durchschnittliche',
   'mean-height': 'die Körpergröße ist die durchschnittliche',
   pooled: 'Maße von Frauen und Männern zusammen',
@@ -47,7 +47,7 @@ export const body: typeof english = {
     `Die Mitte des Anhängers hängt ungefähr ${fromPit(f, dropMm)}; ${pitBand(f, leastMm, mostMm)}.`,
   handleText: (f, lengthMm, dropMm) => `${f.length(lengthMm)} lang, ${fromPit(f, dropMm)}`,
   tooShort: (f, neckBaseMm) =>
-    `Zu kurz, um sich an diesem Halsansatz zu schließen, der ungefähr ${f.length(neckBaseMm)} rund ist.`,
+    `Zu kurz, um sich an diesem Halsansatz zu schließen, der ungefähr ${f.length(neckBaseMm)} Umfang hat.`,
   onNeck: (f, neckMm) =>
     `Gezeigt an einem Hals von ${f.length(neckMm)} Umfang, um den dieses Stück bequem liegt.`,
   unreachable: 'So weit reicht dieses Stück nicht.',

@@ -60,10 +60,10 @@ const travels = ({ parcel }: LetterFacts): string[] => {
 
 /** Der Tag ist die eigene Schätzung der Werkstatt, und so steht er da. */
 const when = ({ due, weeks, asItLies }: LetterFacts): string => {
-  if (asItLies && due === null) return 'Sie liegt hier fertig und ist für Sie zurückgelegt.';
+  if (asItLies && due === null) return 'Das Stück liegt hier fertig und ist für Sie zurückgelegt.';
   return due === null
-    ? `In etwa ${weeks === 1 ? 'einer Woche' : `${weeks} Wochen`} ist sie bei Ihnen.`
-    : `Bis zum ${due} sollte sie fertig zum Verschicken sein. Das ist meine eigene Schätzung; ändert sich etwas, schreibe ich Ihnen.`;
+    ? `In etwa ${weeks === 1 ? 'einer Woche' : `${weeks} Wochen`} ist Ihre Bestellung bei Ihnen.`
+    : `Bis zum ${due} sollte Ihre Bestellung fertig zum Verschicken sein. Das ist meine eigene Schätzung; ändert sich etwas, schreibe ich Ihnen.`;
 };
 
 /** Wer als Zweite gefragt hat, erfährt es, und was möglich ist. */
@@ -101,8 +101,8 @@ const bodies: Readonly<Record<Letter, (facts: LetterFacts) => string[]>> = {
   ],
   agreed: (facts) => [
     facts.asItLies
-      ? 'vielen Dank. Sie gehört Ihnen, so wie sie daliegt:'
-      : 'vielen Dank. Ich fädele sie auf wie vereinbart:',
+      ? 'vielen Dank. Das Stück gehört Ihnen, so wie es daliegt:'
+      : 'vielen Dank. Ich fädele auf wie vereinbart:',
     what(facts),
     '',
     when(facts),

@@ -52,13 +52,13 @@ const measured = (f: Pick<Format, 'length'>, shown: MeasuredFacts): OrderRow[] =
   },
 ];
 
-/** Where it goes, and what that costs with it. */
 /** Parts chosen instead of the listed ones. */
 const insteadRows = ({ instead: { clasp, pendant } }: OrderFacts): OrderRow[] => [
   ...(clasp.name === '' ? [] : [{ label: 'Verschluss', value: clasp.name }]),
   ...(pendant.name === '' ? [] : [{ label: 'Anhänger', value: pendant.name }]),
 ];
 
+/** Where it goes, and what that costs with it. */
 const delivered = (f: Format, { delivery, shown, quantity }: OrderFacts): OrderRow[] => [
   ...(delivery.by === 'collection' ? [{ label: 'Lieferung', value: 'wird abgeholt' }] : []),
   ...(delivery.by === 'post'
@@ -76,7 +76,7 @@ const formProblems: Sentences<FormProblem> = {
   'name-missing': () => 'Bitte schreiben Sie Ihren Namen, damit klar ist, für wen es ist.',
   'name-long': ({ most }, f) => `Bitte höchstens ${f.number(most)} Zeichen für den Namen.`,
   'email-missing': () => 'Bitte schreiben Sie Ihre E-Mail-Adresse, damit die Werkstatt antworten kann.',
-  'email-wrong': () => 'Das ist keine E-Mail-Adresse. Sie sieht aus wie name@example.org.',
+  'email-wrong': () => 'Das ist keine E-Mail-Adresse. Eine sieht aus wie name@example.org.',
   'note-long': ({ most }, f) => `Bitte höchstens ${f.number(most)} Zeichen; mehr geht danach per E-Mail.`,
   quantity: ({ most }, f) => `Bitte eine ganze Zahl von 1 bis ${f.number(most)}.`,
   'line1-missing': () => 'Bitte Straße und Hausnummer oder das Haus.',

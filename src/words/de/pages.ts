@@ -127,7 +127,7 @@ export const pages: typeof english = {
       length: 'Nach der fertigen Länge, mit Verschluss.',
     },
     sizesBetween: 'Auch Größen dazwischen gehen; oben lässt sich jede ausrechnen.',
-    body: { wrist: 'Handgelenk', ankle: 'Knöchel', neck: 'Hals' },
+    body: { wrist: 'Handgelenk', ankle: 'Fessel', neck: 'Hals' },
     sizeFor: { girth: 'Umfang', length: 'Gewünschte Länge', shortest: 'Gewünschter kürzester Strang' },
     comesOut: 'Wird',
     comeOut: 'Stränge kommen auf',
@@ -157,7 +157,7 @@ export const pages: typeof english = {
       `Wird für Sie gefädelt und innerhalb von ${plural(weeks, 'Woche', 'Wochen')} nach der Absprache verschickt.`,
     noScript:
       'Das Bemessen braucht JavaScript. Ohne es wählen Sie aus der Größentabelle auf dieser Seite und bestellen per E-Mail.',
-    sentWithin: (weeks) => `Fertig in ${plural(weeks, 'Woche', 'Wochen')}`,
+    sentWithin: (weeks) => `Verschickt binnen ${plural(weeks, 'Woche', 'Wochen')}`,
     worn: 'Wo es liegt',
     wornNote:
       'Eine Schätzung für einen typischen Körper. Ein Faden um den eigenen Hals ist immer das bessere Maß.',
@@ -191,7 +191,7 @@ export const pages: typeof english = {
     fitsValue: 'Maß',
     of: {
       wrist: 'ums Handgelenk',
-      ankle: 'um den Knöchel',
+      ankle: 'um die Fessel',
       neck: 'um den Hals',
       length: 'als Länge einer Kette',
     },
@@ -250,7 +250,7 @@ export const pages: typeof english = {
     lead: 'Programme können den Katalog lesen. Nutzen Sie ihn gern; sagen Sie bitte, woher er stammt.',
     jsonTitle: 'Ein Stück als JSON',
     jsonText:
-      'Hängen Sie .json an die Adresse eines Stücks, ohne den letzten Strich. Längen sind Millimeter, Massen Gramm, Preise ganze kleinste Einheiten der Währung (Pence bei GBP).',
+      'Hängen Sie .json an die Adresse eines Stücks, ohne den letzten Schrägstrich. Längen sind Millimeter, Massen Gramm, Preise ganze kleinste Einheiten der Währung (Pence bei GBP).',
     fields: 'Felder',
     field: 'Feld',
     meaning: 'Bedeutung',

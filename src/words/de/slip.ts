@@ -26,7 +26,7 @@ export const slip: typeof english = {
   copied: 'Kopiert.',
   seePiece: 'Das Stück ansehen',
   code: 'Scannen, um den Zettel auf einem anderen Gerät zu öffnen',
-  codeTooLong: 'Diese Bestellung ist zu lang für einen Bildcode; kopieren Sie stattdessen den Link.',
+  codeTooLong: 'Diese Bestellung ist zu lang für einen QR-Code; kopieren Sie stattdessen den Link.',
   inAddress:
     'Die Bestellung steht im Link dieser Seite und sonst nirgends: Kein Server sieht sie. Wer den Link hat, kann Namen, Anschrift und Nachricht lesen; geben Sie ihn nur weiter, an wen Sie wollen.',
   forMaker: 'Für die Werkstatt: diesen Link oder den Text unten ins Auftragsbuch einfügen.',

@@ -75,7 +75,7 @@ const formProblems: Sentences<FormProblem> = {
   'name-missing': () => 'Write your name, so that the maker knows whom it is for.',
   'name-long': ({ most }, f) => `A name of at most ${f.number(most)} characters, please.`,
   'email-missing': () => 'Write your e-mail address, so that the maker can answer.',
-  'email-wrong': () => 'This is no e-mail address. It looks like name@example.org.',
+  'email-wrong': () => 'That isn’t an e-mail address. One looks like name@example.org.',
   'note-long': ({ most }, f) => `At most ${f.number(most)} characters, please; more can follow by e-mail.`,
   quantity: ({ most }, f) => `A whole number from 1 to ${f.number(most)}, please.`,
   'line1-missing': () => 'Write the street and number, or the house.',
@@ -86,7 +86,7 @@ const formProblems: Sentences<FormProblem> = {
   'parcel-heavy': ({ mostG }, f) =>
     `That many weigh more than one parcel takes (${f.number(mostG)} g). Order fewer, and ask in your note.`,
   stock: () =>
-    'There are not beads enough for that many of exactly this piece. Order fewer, and ask in your note.',
+    'There aren’t enough beads for that many of exactly this piece. Order fewer, and ask in your note.',
 };
 
 const sendProblems: Sentences<SendProblem> = {

@@ -165,7 +165,7 @@ export const pages = {
       elsewhere: 'Everywhere else',
       band: (weight: string, price: string): string => `up to ${weight} ${price}`,
       free: (from: string): string => `free from ${from}`,
-      note: 'By the weight of the parcel, packed. If you order by e-mail, write where it shall go.',
+      note: 'By the weight of the parcel, packed. If you order by e-mail, write where it should go.',
       collect: (where: string): string => `Or you collect it ${where}.`,
     },
     pastNote:
@@ -266,7 +266,7 @@ export const pages = {
     lead: 'The catalogue can be read by programs. You are welcome to use it; please say where it comes from.',
     jsonTitle: 'One piece as JSON',
     jsonText:
-      'Add .json to a piece’s address without its last stroke. Lengths are millimetres, masses grams, prices whole minor units of the currency (pence for GBP).',
+      'Add .json to a piece’s address without its last slash. Lengths are millimetres, masses grams, prices whole minor units of the currency (pence for GBP).',
     fields: 'Fields',
     field: 'Field',
     meaning: 'Meaning',

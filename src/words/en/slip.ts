@@ -34,7 +34,7 @@ export const slip = {
   copied: 'Copied.',
   seePiece: 'See the piece',
   code: 'Scan to open this slip on another device',
-  codeTooLong: 'This order is too long for a picture code; copy the link instead.',
+  codeTooLong: 'This order is too long for a QR code; copy the link instead.',
   inAddress:
     'The order is in the link of this page and nowhere else: no server sees it. Whoever has the link can read your name, where it goes and your note, so give it only to whom you mean.',
   forMaker: 'For the maker: paste this link, or the text below, into the order book.',
