@@ -103,7 +103,7 @@ export const goods: typeof English = {
       text: 'Ist der Draht durchgeschnitten oder durchgescheuert, lösen sich die Perlen, und ein kleines Kind kann daran ersticken. Kein Spielzeug und nichts für Kinder unter drei Jahren.',
     },
     lead: {
-      title: 'Enthält Bleiglas',
+      title: 'Enthält Bleikristall',
       text: 'Bleikristall hält das Blei im Glas gebunden. Nicht für Kinder: Sie nehmen alles in den Mund, und Kinderschmuck darf nur Spuren von Blei enthalten (in den USA 100 ppm, 15 U.S.C. 1278a; in der Europäischen Union REACH Anhang XVII Eintrag 63). Prüfen Sie, was bei Ihnen gilt.',
     },
     nickel: {

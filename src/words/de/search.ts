@@ -147,7 +147,7 @@ export const search: typeof English = {
     between: '{least} bis {most}',
     fits: {
       wrist: 'für ein Handgelenk von {size}',
-      ankle: 'für einen Knöchel von {size}',
+      ankle: 'für eine Fessel von {size}',
       neck: 'für einen Hals von {size}',
       length: '{size} lang',
     },
@@ -161,7 +161,7 @@ export const search: typeof English = {
     idle: 'Weggelassen, weil es kein Stück vom andern unterscheidet: {words}.',
     currency: 'Die Währung hier ist: {currency}. So wurde die Zahl genommen.',
     child:
-      'Nichts hier ist ein Spielzeug und nichts für ein Kind unter drei. Weggelassen ist, was einen Magneten oder Bleikristall hat, und, wenn Sie nicht danach fragen, was um den Hals kommt: Ein kleines Kind kann sich damit strangulieren.',
+      'Nichts hier ist ein Spielzeug und nichts für ein Kind unter drei Jahren. Weggelassen ist, was einen Magneten oder Bleikristall hat, und, wenn Sie nicht danach fragen, was um den Hals kommt: Ein kleines Kind kann sich damit strangulieren.',
     rough:
       'Klein, mittel oder groß gibt es hier nicht: Jedes Stück wird nach Maß gefertigt. Schreiben Sie Ihres dazu, etwa „für 16,5 cm Handgelenk“.',
     tooLittle: 'Das passt auf jedes Stück. Nehmen Sie eine Art, eine Farbe, ein Material oder ein Maß dazu.',

@@ -106,7 +106,7 @@ export const goods = {
       text: 'If the wire is cut or worn through, the beads come off, and a small child can choke on one. Not a toy, and not for children under three.',
     },
     lead: {
-      title: 'Contains lead glass',
+      title: 'Contains lead crystal',
       text: 'Lead crystal holds lead within the glass. Not for children: they put things in their mouths, and children’s jewellery is limited to traces of lead (in the United States 100 ppm, 15 U.S.C. 1278a; in the European Union, REACH Annex XVII entry 63). Check the rule where you live.',
     },
     nickel: {
@@ -121,7 +121,7 @@ export const goods = {
   /** What to keep a piece from and why; `names` is the list of materials that ask for it. */
   care: {
     water: (names: string) =>
-      `Keep it out of the bath, the pool and the sea: ${names} can swell, dull, rust or lose its finish in water, and water creeps along the wire into the crimps.`,
+      `Keep it out of the bath, the pool and the sea: ${names} can swell, dull, rust or lose their finish in water, and water creeps along the wire into the crimps.`,
     perfume: (names: string) =>
       `Put it on last, after perfume, hair spray and cream: their solvents and oils dull ${names}.`,
     acid: (names: string) =>
@@ -132,7 +132,7 @@ export const goods = {
     tarnish: (names: string) =>
       `It darkens with time, which is natural for ${names}. A soft dry cloth brings it back; dips harm the beads.`,
     scratching: (names: string) =>
-      `Keep it in a pouch of its own. House dust holds quartz, 7 on Mohs’s scale, and scratches what is below 4: ${names}.`,
+      `Keep it in a pouch of its own. House dust holds quartz, 7 on Mohs’s scale, and scratches anything as soft as ${names}.`,
   },
   careAlways:
     'Lay it flat or hang it loosely, don’t fold it sharply: a kinked wire stays kinked and wears there. Look along the wire and at both crimps now and then, and send it back for restringing when the coating shows a nick.',
