@@ -193,7 +193,7 @@ describe('order', () => {
 
   test.each([
     ['en', 'either hand', 'the left hand'],
-    ['de', 'beide Hände', 'die linke Hand'],
+    ['de', 'jede Hand', 'die linke Hand'],
   ] as const)('says in %s that either hand will do where she wasn’t asked for one', (lang, either, asked) => {
     const handOf = (eitherHand: boolean): string => {
       const order = writeOrder(

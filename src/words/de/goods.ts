@@ -131,7 +131,7 @@ export const goods: typeof English = {
     tarnish: (names) =>
       `Mit der Zeit dunkelt es nach, das ist natürlich (${names}). Ein weiches trockenes Tuch hilft; Tauchbäder schaden den Perlen.`,
     scratching: (names) =>
-      `In einem eigenen Beutel aufbewahren. Hausstaub enthält Quarz, 7 auf der Mohs-Skala, und zerkratzt, was unter 4 liegt: ${names}.`,
+      `In einem eigenen Beutel aufbewahren. Hausstaub enthält Quarz, 7 auf der Mohs-Skala, und zerkratzt, was so weich ist: ${names}.`,
   },
   careAlways:
     'Flach hinlegen oder lose aufhängen, nicht scharf knicken: Ein geknickter Draht bleibt geknickt und scheuert dort. Sehen Sie ab und zu am Draht entlang und auf beide Quetschperlen, und schicken Sie das Stück zum Neuauffädeln, wenn der Mantel eine Kerbe zeigt.',

@@ -24,7 +24,7 @@ const BY: Readonly<Record<Measure['of'], (text: string) => string>> = {
 };
 const AS_IT_LIES = 'so, wie es daliegt';
 const OF_SHORTEST = (text: string): string => `${text} fertige Länge des kürzesten Strangs`;
-const HAND = { left: 'die linke Hand', right: 'die rechte Hand', either: 'beide Hände' };
+const HAND = { left: 'die linke Hand', right: 'die rechte Hand', either: 'jede Hand' };
 const SIT = { snug: 'anliegend', easy: 'bequem', loose: 'locker' };
 
 /** What was asked for: the measure as written, of what it is, and of which strand. */

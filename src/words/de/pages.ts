@@ -112,7 +112,7 @@ export const pages: typeof english = {
     hand: 'Welche Hand',
     handMatters:
       'Es wird nur so herum getragen, und der Verschluss wird von einer Seite bedient; sagen Sie uns also, welche Hand ihn schließt.',
-    handEither: 'Beide Hände gehen.',
+    handEither: 'Jede Hand ist recht.',
     madeOf: 'Woraus es besteht',
     partNumber: (number: string) => `Nr. ${number}`,
     part: 'Teil',

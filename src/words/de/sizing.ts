@@ -33,10 +33,10 @@ const handReasons: Readonly<Record<HandAdvice['reason'], (hand: Hand) => string>
   'has-front-and-side': (hand) =>
     `Der Verschluss kommt dorthin, wo Ihre ${HAND[hand]} Hand ihn bedient, und die Vorderseite bleibt vorn.`,
   'turns-about': () =>
-    'Beide Hände: Andersherum angelegt zeigt dieses Stück noch immer sein Gesicht; tragen Sie es, wie es Ihnen liegt.',
+    'Jede Hand: Andersherum angelegt zeigt dieses Stück noch immer sein Gesicht; tragen Sie es, wie es Ihnen liegt.',
   'no-front': () =>
-    'Beide Hände: Dieses Stück sieht von beiden Seiten gleich aus; tragen Sie es so herum, wie es Ihnen passt.',
-  'clasp-has-no-side': () => 'Beide Hände: Dieser Verschluss lässt sich von beiden Seiten gleich bedienen.',
+    'Jede Hand: Dieses Stück sieht von beiden Seiten gleich aus; tragen Sie es so herum, wie es Ihnen passt.',
+  'clasp-has-no-side': () => 'Jede Hand: Dieser Verschluss lässt sich von beiden Seiten gleich bedienen.',
 };
 
 export const sizing: typeof english = {

@@ -121,7 +121,7 @@ export const goods = {
   /** What to keep a piece from and why; `names` is the list of materials that ask for it. */
   care: {
     water: (names: string) =>
-      `Keep it out of the bath, the pool and the sea: ${names} can swell, dull, rust or lose their finish in water, and water creeps along the wire into the crimps.`,
+      `Keep it out of the bath, the pool and the sea: ${names} can swell, dull, rust or lose the finish in water, and water creeps along the wire into the crimps.`,
     perfume: (names: string) =>
       `Put it on last, after perfume, hair spray and cream: their solvents and oils dull ${names}.`,
     acid: (names: string) =>
