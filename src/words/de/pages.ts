@@ -157,7 +157,7 @@ export const pages: typeof english = {
       `Wird für Sie gefädelt und innerhalb von ${plural(weeks, 'Woche', 'Wochen')} nach der Absprache verschickt.`,
     noScript:
       'Das Bemessen braucht JavaScript. Ohne es wählen Sie aus der Größentabelle auf dieser Seite und bestellen per E-Mail.',
-    sentWithin: (weeks) => `Verschickt binnen ${plural(weeks, 'Woche', 'Wochen')}`,
+    sentWithin: (weeks) => `Versand in ${plural(weeks, 'Woche', 'Wochen')}`,
     worn: 'Wo es liegt',
     wornNote:
       'Eine Schätzung für einen typischen Körper. Ein Faden um den eigenen Hals ist immer das bessere Maß.',
