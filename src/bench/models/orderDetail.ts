@@ -1,7 +1,7 @@
 /** One order as its page shows it: as the buyer saw it, as it stood then, as it stands now. */
 import { INSTEAD_PARTS } from '#core/design/choice.ts';
 import { componentNameIn, inLang, partNamesIn, textsOf, type Catalogue } from '#catalogue/model/catalogue.ts';
-import { type OrderDocument } from '#order/document.ts';
+import type { OrderDocument } from '#order/document.ts';
 import { addressLines } from '#words/address.ts';
 import type { DeliveryFacts } from '#words/benchCodes.ts';
 import type { Difference } from '#words/difference.ts';

@@ -9,7 +9,7 @@ const FILES: readonly { readonly name: string; readonly test: RegExp }[] = [
   // On every page, with what fetches the others: beside any of them, all of that would be fetched with it.
   {
     name: 'base',
-    test: /preload-helper|\/core\/units\/unit\.|\/sizer\/(adapters\/(pageUnit|browserStore)|(ordering\/)?model\/(keptSize|draftText|outboxText))\./,
+    test: /preload-helper|\/core\/units\/unit\.|\/sizer\/(adapters\/(pageUnit|browserStore|shownAgain)|(ordering\/)?model\/(keptSize|draftText|outboxText))\./,
   },
   // On the search page too.
   { name: 'length', test: /\/core\/units\/|\/words\/(format|lang)\./ },

@@ -1,6 +1,7 @@
 /** The search page at work: form and address in, results out. */
 import { parseLength } from '#core/units/length.ts';
 import { browserStore } from '#sizer/adapters/browserStore.ts';
+import { onShownAgain } from '#sizer/adapters/shownAgain.ts';
 import type { ShownUnit } from '#core/units/unit.ts';
 import { keepMeasure, keptMeasure, keptUnit } from '#sizer/model/keptSize.ts';
 import { EMPTY, FILTERS, fromParams, isEmpty, toParams, type Query } from '../query.ts';
@@ -163,10 +164,7 @@ const addressed = fromParams(new URLSearchParams(location.search));
 const early = isEmpty(addressed);
 if (!early) form.write(addressed);
 byId<HTMLDetailsElement>('find-narrow').open = Object.keys(form.read().filters).length > 0;
-// Safari empties the fields of a page that it kept (`sizer/adapters/shownAgain.ts`, which would bring the island's code along).
-addEventListener('pageshow', ({ persisted }) => {
-  if (persisted) setTimeout(() => form.write(fromParams(new URLSearchParams(location.search))));
-});
+onShownAgain(() => form.write(fromParams(new URLSearchParams(location.search))));
 showSizeFields();
 if (!early) void answer(addressed, false);
 else if (!isEmpty(form.read())) ask();
